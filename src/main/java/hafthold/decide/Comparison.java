@@ -1,0 +1,71 @@
+package hafthold.decide;
+
+import hafthold.knife.Handle;
+import hafthold.quantity.RelativeHumidity;
+import hafthold.quantity.Temperature;
+import hafthold.simulate.HandleYear;
+import hafthold.source.Finding;
+import java.util.List;
+
+/**
+ * Materials held against one place, best first.
+ *
+ * @param placeId id of the place
+ * @param placeName name and country for people
+ * @param settingId where the knife lives there
+ * @param settingRule one sentence: how its air follows from the outdoor air
+ * @param handle the handle they are compared on
+ * @param madeTemperature temperature at final sanding
+ * @param madeHumidity humidity of the workshop at final sanding
+ * @param finishName finish on the scales
+ * @param dailyOutdoors outdoor air, daily means
+ * @param dailyIndoors air of the setting, daily means
+ * @param ranked answers, best first
+ * @param findings choices common to all answers
+ */
+public record Comparison(
+        String placeId,
+        String placeName,
+        String settingId,
+        String settingRule,
+        Handle handle,
+        Temperature madeTemperature,
+        RelativeHumidity madeHumidity,
+        String finishName,
+        List<DayOfAir> dailyOutdoors,
+        List<DayOfAir> dailyIndoors,
+        List<Ranked> ranked,
+        List<Finding> findings) {
+
+    /** Keeps its own copies. */
+    public Comparison {
+        dailyOutdoors = List.copyOf(dailyOutdoors);
+        dailyIndoors = List.copyOf(dailyIndoors);
+        ranked = List.copyOf(ranked);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * Mean air of one day.
+     *
+     * @param temperatureCelsius degrees Celsius
+     * @param relativeHumidityFraction 0 to 1
+     */
+    public record DayOfAir(double temperatureCelsius, double relativeHumidityFraction) {}
+
+    /**
+     * One answer in its place.
+     *
+     * @param rank 1 is best; equal answers share no rank
+     * @param year what the handle does
+     * @param verdict what to tell the customer
+     * @param reasons plain sentences, the deciding one first
+     */
+    public record Ranked(int rank, HandleYear year, Verdict verdict, List<String> reasons) {
+
+        /** Keeps its own copy. */
+        public Ranked {
+            reasons = List.copyOf(reasons);
+        }
+    }
+}

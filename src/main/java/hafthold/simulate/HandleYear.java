@@ -1,0 +1,65 @@
+package hafthold.simulate;
+
+import hafthold.material.Cut;
+import hafthold.material.Family;
+import hafthold.quantity.Band;
+import hafthold.source.Evidence;
+import hafthold.source.Finding;
+import java.util.List;
+
+/**
+ * What one material does on one handle over the customer's year. Movements are the year's worst, zero or more, in
+ * metres; moisture contents are fractions of dry mass.
+ *
+ * @param materialId id
+ * @param materialName name for people
+ * @param family family
+ * @param cut how the scale lies
+ * @param moistureFinish moisture content at final sanding
+ * @param moistureLowest lowest mean moisture content of the year
+ * @param moistureHighest highest mean moisture content of the year
+ * @param edgeShy steel proud of the scale, a side, at mid-thickness of the bonded scale
+ * @param edgeProud scale proud of the steel, a side, likewise
+ * @param freeShy as {@code edgeShy}, the scale unglued
+ * @param freeProud as {@code edgeProud}, the scale unglued
+ * @param lengthMismatch scale longer or shorter than the steel over the handle's length, either way
+ * @param pinGap widest opening between pin and hole
+ * @param pinSqueeze largest overlap of pin and hole
+ * @param pinHeadProud pin head above the face
+ * @param pinHeadSunk pin head below the face
+ * @param worstMonth 1 to 12: when the largest edge step falls
+ * @param evidence weakest evidence among the figures behind the answer
+ * @param findings choices made for the user
+ * @param dailyEdgeOffset mean edge offset of each day, metres, positive proud, as (low, value, high)
+ * @param dailyMoisture mean moisture content of each day, fraction
+ */
+public record HandleYear(
+        String materialId,
+        String materialName,
+        Family family,
+        Cut cut,
+        double moistureFinish,
+        double moistureLowest,
+        double moistureHighest,
+        Band edgeShy,
+        Band edgeProud,
+        Band freeShy,
+        Band freeProud,
+        Band lengthMismatch,
+        Band pinGap,
+        Band pinSqueeze,
+        Band pinHeadProud,
+        Band pinHeadSunk,
+        int worstMonth,
+        Evidence evidence,
+        List<Finding> findings,
+        List<Band> dailyEdgeOffset,
+        List<Double> dailyMoisture) {
+
+    /** Keeps its own copies. */
+    public HandleYear {
+        findings = List.copyOf(findings);
+        dailyEdgeOffset = List.copyOf(dailyEdgeOffset);
+        dailyMoisture = List.copyOf(dailyMoisture);
+    }
+}
