@@ -1,0 +1,108 @@
+package hafthold.material;
+
+import hafthold.source.PublishedModel;
+
+/**
+ * Sorption isotherm of wood, the two-hydrate Hailwood-Horrobin equation of the Wood Handbook:
+ *
+ * <pre>
+ * M% = 1800/W [ KH/(1-KH) + (K1 KH + 2 K1 K2 (KH)^2) / (1 + K1 KH + K1 K2 (KH)^2) ]
+ * W  = 349 + 1.29 T + 0.0135 T^2          K1 = 6.27 - 0.00938 T - 0.000303 T^2
+ * K  = 0.805 + 0.000736 T - 0.00000273 T^2    K2 = 1.91 + 0.0407 T - 0.000293 T^2
+ * </pre>
+ *
+ * <p>H is relative humidity as a fraction, T degrees Celsius. It is the middle of the hysteresis loop and one curve for
+ * all species. The inverse is the root in (0, 1) of a cubic in z = KH, polished to the last digit.
+ *
+ * <p>The metric coefficients were read in an open implementation and reproduce Table 4-2 of the handbook.
+ */
+@PublishedModel(
+        source = "wood-handbook-2010",
+        locator = "chapter 4, equation 4-5",
+        validity = "about -1 to 132 C, 5 to 95 % relative humidity; used to 100 %")
+public final class HailwoodHorrobinIsotherm implements SorptionIsotherm {
+    /** 1800/W gives percent; with moisture as a fraction the factor is 18. */
+    private static final double WATER_MOLAR_MASS = 18.0;
+
+    private static final int NEWTON_STEPS = 40;
+    private static final double ROOT_TOLERANCE = 1e-14;
+
+    @Override
+    public double moistureFraction(double relativeHumidityFraction, double temperatureCelsius) {
+        double k1 = hydrate1(temperatureCelsius);
+        double k2 = hydrate2(temperatureCelsius);
+        double z = dissolved(temperatureCelsius) * relativeHumidityFraction;
+        double hydrates = (k1 * z + 2 * k1 * k2 * z * z) / (1 + k1 * z + k1 * k2 * z * z);
+        return WATER_MOLAR_MASS / woodMolarMass(temperatureCelsius) * (z / (1 - z) + hydrates);
+    }
+
+    @Override
+    public double waterActivity(double moistureFraction, double temperatureCelsius) {
+        if (moistureFraction <= 0) {
+            return 0;
+        }
+        double z = root(moistureFraction, temperatureCelsius);
+        return Math.min(1, z / dissolved(temperatureCelsius));
+    }
+
+    @Override
+    public double waterActivitySlope(double moistureFraction, double temperatureCelsius) {
+        double z = root(Math.max(0, moistureFraction), temperatureCelsius);
+        double a = hydrate1(temperatureCelsius);
+        double b = a * hydrate2(temperatureCelsius);
+        double molesPerFraction = woodMolarMass(temperatureCelsius) / WATER_MOLAR_MASS;
+        double m = Math.max(0, moistureFraction) * molesPerFraction;
+        double byMoles = (1 - z) * (1 + a * z + b * z * z);
+        double byRoot = 3 * b * (1 - m) * z * z + 2 * (m * (b - a) - 2 * b) * z + m * (a - 1) - 1 - a;
+        return -byMoles / byRoot * molesPerFraction / dissolved(temperatureCelsius);
+    }
+
+    /**
+     * z = KH for a moisture content: with m = M W/18, a = K1, b = K1 K2 the equation cleared of fractions reads b(1-m)
+     * z^3 + (m(b-a) - 2b) z^2 + (m(a-1) - 1 - a) z + m = 0; it is m at z = 0 and -(1+a+b) at z = 1.
+     */
+    private static double root(double moistureFraction, double temperatureCelsius) {
+        double a = hydrate1(temperatureCelsius);
+        double b = a * hydrate2(temperatureCelsius);
+        double m = moistureFraction * woodMolarMass(temperatureCelsius) / WATER_MOLAR_MASS;
+        double c3 = b * (1 - m);
+        double c2 = m * (b - a) - 2 * b;
+        double c1 = m * (a - 1) - 1 - a;
+        double low = 0;
+        double high = 1;
+        double z = 0.5;
+        for (int i = 0; i < NEWTON_STEPS; i++) {
+            double value = ((c3 * z + c2) * z + c1) * z + m;
+            if (value > 0) {
+                low = z;
+            } else {
+                high = z;
+            }
+            double next = z - value / ((3 * c3 * z + 2 * c2) * z + c1);
+            if (!(next > low && next < high)) {
+                next = 0.5 * (low + high);
+            }
+            if (Math.abs(next - z) <= ROOT_TOLERANCE) {
+                return next;
+            }
+            z = next;
+        }
+        return z;
+    }
+
+    private static double woodMolarMass(double t) {
+        return 349 + 1.29 * t + 0.0135 * t * t;
+    }
+
+    private static double dissolved(double t) {
+        return 0.805 + 0.000736 * t - 0.00000273 * t * t;
+    }
+
+    private static double hydrate1(double t) {
+        return 6.27 - 0.00938 * t - 0.000303 * t * t;
+    }
+
+    private static double hydrate2(double t) {
+        return 1.91 + 0.0407 * t - 0.000293 * t * t;
+    }
+}
