@@ -1,0 +1,193 @@
+package hafthold.table;
+
+import hafthold.material.Axis;
+import hafthold.material.Cut;
+import hafthold.material.Family;
+import hafthold.material.Hybrid;
+import hafthold.material.Material;
+import hafthold.material.PropertySheet;
+import hafthold.material.PropertySheet.Entry;
+import hafthold.material.ScaleMaterial;
+import hafthold.source.Evidence;
+import hafthold.source.Figure;
+import hafthold.source.Finding;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Every material of the tables, composed on request: own figures over those of its classes, treatments, hybrids. */
+public final class MaterialLibrary {
+    private static final List<String> HYBRID_COLUMNS =
+            List.of("hybrid", "part", "cut", "low", "value", "high", "unit", "source", "locator", "evidence");
+    private static final String TREATED = "+";
+
+    private final Map<String, MaterialRow> rows = new LinkedHashMap<>();
+    private final Map<String, Map<Entry, Figure>> sheets;
+    private final Map<String, Treatment> treatments;
+    private final Map<String, List<CsvRow>> hybridParts = new LinkedHashMap<>();
+
+    private MaterialLibrary(TableSet tables) {
+        for (CsvTable table : tables.read("materials.csv", MaterialRow.COLUMNS)) {
+            KeyGuard keys = new KeyGuard();
+            for (CsvRow row : table.rows()) {
+                MaterialRow material = MaterialRow.of(row);
+                rows.put(keys.once(row, "id", material.id()), material);
+            }
+        }
+        sheets = SheetTable.read(tables);
+        treatments = TreatmentTable.read(tables);
+        for (CsvTable table : tables.read("hybrids.csv", HYBRID_COLUMNS)) {
+            Set<String> own = new LinkedHashSet<>();
+            for (CsvRow row : table.rows()) {
+                String hybrid = row.required("hybrid");
+                if (own.add(hybrid)) {
+                    hybridParts.put(hybrid, new ArrayList<>());
+                }
+                hybridParts.get(hybrid).add(row);
+            }
+        }
+    }
+
+    /** Reads the tables; nothing is composed before it is asked for. */
+    public static MaterialLibrary read(TableSet tables) {
+        return new MaterialLibrary(tables);
+    }
+
+    /** Rows listed under a role (scale, class, steel, pin, liner, adhesive), in table order. */
+    public List<MaterialRow> listed(String role) {
+        return rows.values().stream().filter(row -> row.role().equals(role)).toList();
+    }
+
+    /** All rows in table order. */
+    public List<MaterialRow> rows() {
+        return List.copyOf(rows.values());
+    }
+
+    /** Treatments by id, in table order. */
+    public Map<String, Treatment> treatments() {
+        return Map.copyOf(treatments);
+    }
+
+    /**
+     * Composes a material.
+     *
+     * @param id id of a row, or SPECIES+TREATMENT
+     * @throws UnknownIdException when no table has it
+     * @throws InvalidTableException when its figures are not enough to compute with
+     */
+    public ScaleMaterial find(String id) {
+        MaterialRow row = rows.get(id);
+        if (row != null && row.family() == Family.HYBRID) {
+            return hybrid(row);
+        }
+        int plus = id.indexOf(TREATED);
+        if (plus < 0) {
+            return plain(id);
+        }
+        Treatment treatment = treatments.get(id.substring(plus + 1));
+        if (treatment == null) {
+            throw new UnknownIdException(
+                    "treatment", id.substring(plus + 1), treatments.keySet(), "hafthold materials");
+        }
+        Material wood = plain(id.substring(0, plus));
+        return treatment.applyTo(wood, row != null ? row.name() : wood.name() + ", " + treatment.name());
+    }
+
+    /**
+     * Composes a plain material.
+     *
+     * @param id id of a row that is neither treated nor hybrid
+     * @throws UnknownIdException when no table has it
+     */
+    public Material plain(String id) {
+        MaterialRow row = rows.get(id);
+        if (row == null || row.family() == Family.HYBRID) {
+            throw new UnknownIdException("material", id, new TreeSet<>(rows.keySet()), "hafthold materials");
+        }
+        Map<Entry, Figure> figures = new LinkedHashMap<>();
+        String sorption = "";
+        String swelling = "";
+        for (MaterialRow ancestor : lineage(row)) {
+            Map<Entry, Figure> own = sheets.getOrDefault(ancestor.id(), Map.of());
+            own.keySet().stream()
+                    .filter(entry -> entry.axis() == Axis.ANY)
+                    .forEach(entry -> figures.keySet().removeIf(old -> old.property() == entry.property()));
+            boolean borrowed = !ancestor.equals(row);
+            own.forEach((entry, figure) -> figures.put(entry, borrowed ? inherited(figure, ancestor) : figure));
+            sorption = ancestor.sorption().isEmpty() ? sorption : ancestor.sorption();
+            swelling = ancestor.swelling().isEmpty() ? swelling : ancestor.swelling();
+        }
+        Set<Entry> borrowed = new LinkedHashSet<>(figures.keySet());
+        borrowed.removeAll(sheets.getOrDefault(id, Map.of()).keySet());
+        List<Finding> findings = borrowed.isEmpty() ? List.of() : List.of(inheritance(row, borrowed));
+        return new MaterialAssembly(row, sorption, swelling, new PropertySheet(figures), findings).build();
+    }
+
+    /** The chain of classes, most general first, the material itself last. */
+    private List<MaterialRow> lineage(MaterialRow row) {
+        Deque<MaterialRow> chain = new ArrayDeque<>();
+        for (MaterialRow next = row; next != null; next = rows.get(next.basedOn())) {
+            if (chain.contains(next)) {
+                throw new InvalidTableException("materials.csv", "material " + row.id() + " is based on itself");
+            }
+            chain.addFirst(next);
+            if (!next.basedOn().isEmpty() && !rows.containsKey(next.basedOn())) {
+                throw new InvalidTableException(
+                        "materials.csv",
+                        "material " + next.id() + " is based on '" + next.basedOn() + "', which has no row");
+            }
+        }
+        return List.copyOf(chain);
+    }
+
+    private static Figure inherited(Figure figure, MaterialRow from) {
+        return new Figure(
+                figure.band(),
+                figure.evidence().weaker(Evidence.ESTIMATED),
+                figure.sourceKey(),
+                "as " + from.id() + (figure.locator().isEmpty() ? "" : ": " + figure.locator()));
+    }
+
+    private static Finding inheritance(MaterialRow row, Set<Entry> borrowed) {
+        List<String> properties = borrowed.stream()
+                .map(entry -> entry.property().word().replace('_', ' '))
+                .distinct()
+                .toList();
+        return new Finding(
+                Finding.Kind.ESTIMATE,
+                row.id(),
+                "Taken from the class '" + row.basedOn() + "' for want of its own figures: "
+                        + String.join(", ", properties) + ".");
+    }
+
+    private Hybrid hybrid(MaterialRow row) {
+        List<Hybrid.Part> parts = new ArrayList<>();
+        for (CsvRow part : hybridParts.getOrDefault(row.id(), List.of())) {
+            Cut cut = part.word(
+                    "cut",
+                    Cut::ofWord,
+                    Arrays.stream(Cut.values()).map(Cut::word).toList());
+            double factor = part.text("unit").equals("%") ? 0.01 : 1;
+            parts.add(new Hybrid.Part(plain(part.required("part")), cut, part.figure(factor)));
+        }
+        List<Finding> findings = new ArrayList<>();
+        parts.forEach(part -> findings.addAll(part.material().findings()));
+        findings.add(new Finding(
+                Finding.Kind.ESTIMATE,
+                row.id(),
+                "Each part takes its share of the width; the faces of wood and resin part by the difference of their"
+                        + " movements, so pin heads are judged by the part that moves most."));
+        try {
+            return new Hybrid(row.id(), row.name(), parts, findings);
+        } catch (IllegalArgumentException e) {
+            throw new InvalidTableException("hybrids.csv", e.getMessage());
+        }
+    }
+}

@@ -1,0 +1,54 @@
+package hafthold.table;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Finds what was probably meant by a word that is not on the list. */
+public final class NearestWord {
+    private NearestWord() {}
+
+    /**
+     * The word of a list with the fewest letters to change, ties in alphabetical order; empty when more than half of
+     * the letters would change.
+     */
+    public static Optional<String> of(String typed, Collection<String> words) {
+        String wanted = typed.toLowerCase(Locale.ROOT).replace(' ', '-');
+        return words.stream()
+                .min(Comparator.comparingInt((String word) -> distance(wanted, word))
+                        .thenComparing(Comparator.naturalOrder()))
+                .filter(word -> (word.contains(wanted) && !wanted.isEmpty())
+                        || distance(wanted, word) <= Math.max(wanted.length(), word.length()) / 2);
+    }
+
+    /** "one of a, b, c", and what was probably meant. */
+    static String oneOf(String typed, List<String> words) {
+        String list = "one of " + String.join(", ", words);
+        return of(typed, words)
+                .map(near -> list + "; did you mean " + near + "?")
+                .orElse(list);
+    }
+
+    /** Number of letters to insert, drop or replace (Levenshtein distance); leaving out a tail costs a quarter. */
+    private static int distance(String from, String to) {
+        if (to.startsWith(from) || to.contains("-" + from)) {
+            return (to.length() - from.length()) / 4;
+        }
+        int[] above = new int[to.length() + 1];
+        for (int j = 0; j <= to.length(); j++) {
+            above[j] = j;
+        }
+        for (int i = 1; i <= from.length(); i++) {
+            int[] row = new int[to.length() + 1];
+            row[0] = i;
+            for (int j = 1; j <= to.length(); j++) {
+                int replace = above[j - 1] + (from.charAt(i - 1) == to.charAt(j - 1) ? 0 : 1);
+                row[j] = Math.min(replace, 1 + Math.min(above[j], row[j - 1]));
+            }
+            above = row;
+        }
+        return above[to.length()];
+    }
+}
