@@ -59,9 +59,9 @@ public record Comparison(
      * @param rank 1 is best; equal answers share no rank
      * @param year what the handle does
      * @param verdict what to tell the customer
-     * @param reasons plain sentences, the deciding one first
+     * @param reasons everything that is not the best class of work, the deciding one first
      */
-    public record Ranked(int rank, HandleYear year, Verdict verdict, List<String> reasons) {
+    public record Ranked(int rank, HandleYear year, Verdict verdict, List<Reason> reasons) {
 
         /** Keeps its own copy. */
         public Ranked {

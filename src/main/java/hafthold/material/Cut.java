@@ -38,6 +38,22 @@ public enum Cut {
         public double strain(double alongStrain, double acrossStrain, double throughStrain) {
             return along * alongStrain + across * acrossStrain + through * throughStrain;
         }
+
+        /**
+         * The shares after the rings are turned about the grain: of the part that lies across the grain, cos^2 of the
+         * new angle goes to the tangential and sin^2 to the radial direction.
+         *
+         * @param radians angle, positive away from tangential
+         */
+        public Shares turned(double radians) {
+            double acrossGrain = across + through;
+            if (radians == 0 || acrossGrain == 0) {
+                return this;
+            }
+            double angle = Math.acos(Math.sqrt(across / acrossGrain)) + radians;
+            double cosine = Math.cos(angle);
+            return new Shares(along, acrossGrain * cosine * cosine, acrossGrain * (1 - cosine * cosine));
+        }
     }
 
     private final Shares length;

@@ -18,8 +18,13 @@ public record LinearSwelling(Map<Axis, Figure> coefficient) implements Swelling 
     }
 
     @Override
-    public double strain(Axis axis, double fromMoistureFraction, double toMoistureFraction) {
-        return coefficient.get(axis).value() * (toMoistureFraction - fromMoistureFraction);
+    public double perMoisture(Axis axis, double fromMoistureFraction) {
+        return coefficient.get(axis).value();
+    }
+
+    @Override
+    public double stillAboveFraction() {
+        return Double.POSITIVE_INFINITY;
     }
 
     @Override

@@ -29,11 +29,14 @@ public record ShrinkageSwelling(Map<Axis, Figure> shrinkage, double fibreSaturat
     }
 
     @Override
-    public double strain(Axis axis, double fromMoistureFraction, double toMoistureFraction) {
+    public double perMoisture(Axis axis, double fromMoistureFraction) {
         double s = shrinkage.get(axis).value();
-        double m1 = Math.min(fromMoistureFraction, fibreSaturationFraction);
-        double m2 = Math.min(toMoistureFraction, fibreSaturationFraction);
-        return s * (m2 - m1) / (fibreSaturationFraction * (1 - s) + s * m1);
+        return s / (fibreSaturationFraction * (1 - s) + s * fromMoistureFraction);
+    }
+
+    @Override
+    public double stillAboveFraction() {
+        return fibreSaturationFraction;
     }
 
     @Override

@@ -25,6 +25,7 @@ import java.util.List;
  * @param lengthMismatch scale longer or shorter than the steel over the handle's length, either way
  * @param pinGap widest opening between pin and hole
  * @param pinSqueeze largest overlap of pin and hole
+ * @param pinCrackUse tension that the squeeze puts across the grain over the strength; 1 splits, 0 without squeeze
  * @param pinHeadProud pin head above the face
  * @param pinHeadSunk pin head below the face
  * @param worstMonth 1 to 12: when the largest edge step falls
@@ -48,6 +49,7 @@ public record HandleYear(
         Band lengthMismatch,
         Band pinGap,
         Band pinSqueeze,
+        Band pinCrackUse,
         Band pinHeadProud,
         Band pinHeadSunk,
         int worstMonth,

@@ -1,0 +1,110 @@
+package hafthold.simulate;
+
+import hafthold.material.Axis;
+import hafthold.material.Cut;
+import hafthold.material.Material;
+import hafthold.quantity.Band;
+import java.util.List;
+
+/**
+ * One input taken to one end of its range, all others held at their values: the steps from which the band of an answer
+ * is built.
+ *
+ * @param input what is in doubt
+ * @param side -1 for the low end, 0 for the value, 1 for the high end
+ */
+record Doubt(Input input, int side) {
+
+    /** Inputs an answer rests on. */
+    enum Input {
+        NOTHING,
+        SWELLING,
+        SORPTION,
+        DIFFUSIVITY,
+        THERMAL_EXPANSION,
+        PLACE_HUMIDITY,
+        HYGROMETER,
+        CUT
+    }
+
+    /** A cheap hygrometer is off by 5 points of relative humidity (common practice, no source). */
+    private static final double HYGROMETER_FRACTION = 0.05;
+
+    /** Boards sold as flat-, rift- or quarter-sawn stray from it by 20 degrees (assumed). */
+    private static final double RING_TURN_RADIANS = Math.toRadians(20);
+
+    /** Everything at its value. */
+    static final Doubt NONE = new Doubt(Input.NOTHING, 0);
+
+    /** The inputs varied one at a time, both ways. */
+    static final List<Doubt> ONE_AT_A_TIME = List.of(
+            new Doubt(Input.SWELLING, -1),
+            new Doubt(Input.SWELLING, 1),
+            new Doubt(Input.SORPTION, -1),
+            new Doubt(Input.SORPTION, 1),
+            new Doubt(Input.DIFFUSIVITY, -1),
+            new Doubt(Input.DIFFUSIVITY, 1),
+            new Doubt(Input.THERMAL_EXPANSION, -1),
+            new Doubt(Input.THERMAL_EXPANSION, 1),
+            new Doubt(Input.PLACE_HUMIDITY, -1),
+            new Doubt(Input.PLACE_HUMIDITY, 1),
+            new Doubt(Input.HYGROMETER, -1),
+            new Doubt(Input.HYGROMETER, 1),
+            new Doubt(Input.CUT, -1),
+            new Doubt(Input.CUT, 1));
+
+    /** Factor on the diffusivity of a material that takes up water. */
+    double diffusivityFactor(Material material) {
+        return material.water()
+                .map(water ->
+                        endOf(Input.DIFFUSIVITY, water.diffusivityReference().band())
+                                / water.diffusivityReference().value())
+                .orElse(1.0);
+    }
+
+    /** Factor on the moisture contents of a material. */
+    double sorptionFactor(Material material) {
+        return material.water()
+                .map(water -> endOf(Input.SORPTION, water.sorptionFactor().band()))
+                .orElse(1.0);
+    }
+
+    /** Strain per moisture content of a material along one axis. */
+    double perMoisture(Material material, Axis axis, double fromMoistureFraction) {
+        return material.water()
+                .map(water -> water.swelling().perMoisture(axis, fromMoistureFraction)
+                        * endOf(Input.SWELLING, water.swelling().relativeBand(axis)))
+                .orElse(0.0);
+    }
+
+    /** Thermal expansion of a material along one axis, 1/K. */
+    double perKelvin(Material material, Axis axis) {
+        return endOf(
+                Input.THERMAL_EXPANSION,
+                material.thermalExpansionPerKelvin().get(axis).band());
+    }
+
+    /** Shift of the customer's relative humidity for a place that may be off by so much. */
+    double airHumidityShift(double doubtFraction) {
+        return input == Input.PLACE_HUMIDITY ? side * doubtFraction : 0;
+    }
+
+    /** Relative humidity the scale had really settled to at final sanding. */
+    double madeHumidity(double readFraction) {
+        return input == Input.HYGROMETER
+                ? Math.min(1, Math.max(0, readFraction + side * HYGROMETER_FRACTION))
+                : readFraction;
+    }
+
+    /** Angle by which the rings are turned away from the stated cut, radians; sheet and cast goods have none. */
+    double ringTurnRadians(Cut cut) {
+        return input == Input.CUT && cut != Cut.NONE ? side * RING_TURN_RADIANS : 0;
+    }
+
+    private double endOf(Input asked, Band band) {
+        if (input != asked || side == 0) {
+            return band.value();
+        }
+        return side < 0 ? band.low() : band.high();
+    }
+}

@@ -1,0 +1,67 @@
+package hafthold.simulate;
+
+import hafthold.material.Axis;
+import hafthold.material.Cut;
+import hafthold.material.Material;
+
+/**
+ * How one part of a scale strains in the directions of the handle: so much per moisture content, so much per kelvin.
+ *
+ * @param share fraction of the width and length that the part takes
+ * @param length strain along the handle
+ * @param width strain across the tang
+ * @param thickness strain away from the tang
+ * @param moistureChange moisture content above that at finish, hour by hour, kg/kg; what lies above the limit of
+ *     movement is cut off
+ */
+record PartMotion(double share, Rate length, Rate width, Rate thickness, double[] moistureChange) {
+
+    /**
+     * A strain in proportion to moisture and temperature.
+     *
+     * @param perMoisture strain per kg/kg
+     * @param perKelvin strain per kelvin
+     */
+    record Rate(double perMoisture, double perKelvin) {
+        double strain(double moistureChange, double temperatureChange) {
+            return perMoisture * moistureChange + perKelvin * temperatureChange;
+        }
+    }
+
+    /**
+     * The motion of a material in a cut.
+     *
+     * @param finishFraction moisture content at finish, kg/kg
+     * @param moistureFraction moisture content hour by hour, kg/kg
+     */
+    static PartMotion of(
+            Material material, Cut cut, double share, double finishFraction, double[] moistureFraction, Doubt doubt) {
+        double cap = material.water()
+                .map(water -> water.swelling().stillAboveFraction())
+                .orElse(Double.POSITIVE_INFINITY);
+        double from = Math.min(finishFraction, cap);
+        double[] change = new double[moistureFraction.length];
+        for (int hour = 0; hour < change.length; hour++) {
+            change[hour] = Math.min(moistureFraction[hour], cap) - from;
+        }
+        double turn = doubt.ringTurnRadians(cut);
+        return new PartMotion(
+                share,
+                rate(material, cut.length().turned(-turn), from, doubt),
+                rate(material, cut.width().turned(turn), from, doubt),
+                rate(material, cut.thickness().turned(-turn), from, doubt),
+                change);
+    }
+
+    private static Rate rate(Material material, Cut.Shares shares, double from, Doubt doubt) {
+        return new Rate(
+                shares.strain(
+                        doubt.perMoisture(material, Axis.ALONG, from),
+                        doubt.perMoisture(material, Axis.ACROSS, from),
+                        doubt.perMoisture(material, Axis.THROUGH, from)),
+                shares.strain(
+                        doubt.perKelvin(material, Axis.ALONG),
+                        doubt.perKelvin(material, Axis.ACROSS),
+                        doubt.perKelvin(material, Axis.THROUGH)));
+    }
+}
