@@ -16,6 +16,7 @@ import java.util.List;
  * @param lengthMismatch scale against steel over the length, either way
  * @param pinGap widest opening beside a pin, along or across
  * @param pinSqueeze largest overlap of pin and hole, along or across
+ * @param pinCrackUse tension across the grain beside the pin over the strength, 0 without squeeze
  * @param pinHeadProud pin head above the face
  * @param pinHeadSunk pin head below the face
  * @param worstHour hour of the year with the largest edge offset, either way
@@ -27,6 +28,7 @@ record FreeMovement(
         double lengthMismatch,
         double pinGap,
         double pinSqueeze,
+        double pinCrackUse,
         double pinHeadProud,
         double pinHeadSunk,
         int worstHour,
@@ -40,6 +42,7 @@ record FreeMovement(
         double halfWidth = handle.tangWidth().metres() / 2;
         double thickness = handle.scaleThickness().metres();
         double length = handle.length().metres();
+        double clearance = handle.openClearance().metres();
         double diameter = handle.pinDiameter().metres();
         double tang = conditions.tangExpansion().value();
         double pin = conditions.pinExpansion().value();
@@ -47,6 +50,7 @@ record FreeMovement(
         Extremes along = new Extremes();
         Extremes hole = new Extremes();
         Extremes face = new Extremes();
+        double crack = 0;
         double[] daily = new double[(air.size() + HOURS_A_DAY - 1) / HOURS_A_DAY];
         for (int hour = 0; hour < air.size(); hour++) {
             double warmer =
@@ -59,8 +63,12 @@ record FreeMovement(
                 double lengthwise = part.length().strain(wetter, warmer);
                 widthStrain += part.share() * across;
                 lengthStrain += part.share() * lengthwise;
-                hole.add(hour, diameter * (across - pin * warmer));
-                hole.add(hour, diameter * (lengthwise - pin * warmer));
+                double holeAcross = diameter * (across - pin * warmer);
+                double holeAlong = diameter * (lengthwise - pin * warmer);
+                hole.add(hour, holeAcross);
+                hole.add(hour, holeAlong);
+                double squeeze = Math.max(0, -Math.min(holeAcross, holeAlong) - clearance);
+                crack = Math.max(crack, part.crackPerStrain() * squeeze / diameter);
                 face.add(hour, thickness * (part.thickness().strain(wetter, warmer) - pin * warmer));
             }
             double offset = halfWidth * (widthStrain - tang * warmer);
@@ -68,13 +76,13 @@ record FreeMovement(
             along.add(hour, length * (lengthStrain - tang * warmer));
             daily[hour / HOURS_A_DAY] += offset / HOURS_A_DAY;
         }
-        double clearance = handle.openClearance().metres();
         return new FreeMovement(
                 Math.max(0, -edge.least),
                 Math.max(0, edge.most),
                 Math.max(along.most, -along.least),
                 Math.max(0, hole.most + clearance),
                 Math.max(0, -hole.least - clearance),
+                crack,
                 Math.max(0, -face.least),
                 Math.max(0, face.most),
                 -edge.least > edge.most ? edge.leastHour : edge.mostHour,

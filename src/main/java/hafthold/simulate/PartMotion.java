@@ -11,10 +11,12 @@ import hafthold.material.Material;
  * @param length strain along the handle
  * @param width strain across the tang
  * @param thickness strain away from the tang
+ * @param crackPerStrain use of strength per squeeze strain on a pin, 0 where it is not known
  * @param moistureChange moisture content above that at finish, hour by hour, kg/kg; what lies above the limit of
  *     movement is cut off
  */
-record PartMotion(double share, Rate length, Rate width, Rate thickness, double[] moistureChange) {
+record PartMotion(
+        double share, Rate length, Rate width, Rate thickness, double crackPerStrain, double[] moistureChange) {
 
     /**
      * A strain in proportion to moisture and temperature.
@@ -50,6 +52,7 @@ record PartMotion(double share, Rate length, Rate width, Rate thickness, double[
                 rate(material, cut.length().turned(-turn), from, doubt),
                 rate(material, cut.width().turned(turn), from, doubt),
                 rate(material, cut.thickness().turned(-turn), from, doubt),
+                PinCrack.perStrain(material).orElse(0.0),
                 change);
     }
 

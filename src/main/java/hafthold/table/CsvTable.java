@@ -89,6 +89,8 @@ final class CsvTable {
                 .commentStrategy(CommentStrategy.SKIP)
                 .commentCharacter('#')
                 .skipEmptyLines(true)
+                .allowMissingFields(true)
+                .allowExtraFields(true)
                 .ofCsvRecord(new StringReader(withoutMark(text)))) {
             reader.forEach(records::add);
         } catch (CsvParseException e) {

@@ -1,0 +1,42 @@
+package hafthold.cli;
+
+import hafthold.material.Cut;
+import hafthold.quantity.Length;
+import hafthold.quantity.QuantityFormatException;
+import hafthold.quantity.RelativeHumidity;
+import hafthold.quantity.Temperature;
+import java.util.Arrays;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import picocli.CommandLine;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Teaches the command line to read quantities with their units. */
+final class QuantityConverters {
+    private QuantityConverters() {}
+
+    /** Registers all converters. */
+    static void register(CommandLine commandLine) {
+        commandLine.registerConverter(Length.class, reading(Length::parse));
+        commandLine.registerConverter(Temperature.class, reading(Temperature::parse));
+        commandLine.registerConverter(RelativeHumidity.class, reading(RelativeHumidity::parse));
+        commandLine.registerConverter(Cut.class, QuantityConverters::cut);
+    }
+
+    private static <T> ITypeConverter<T> reading(Function<String, T> parse) {
+        return typed -> {
+            try {
+                return parse.apply(typed);
+            } catch (QuantityFormatException e) {
+                throw new TypeConversionException(e.getMessage());
+            }
+        };
+    }
+
+    private static Cut cut(String typed) {
+        return Cut.ofWord(typed)
+                .orElseThrow(() -> new TypeConversionException("'" + typed + "' is no cut; expected one of "
+                        + Arrays.stream(Cut.values()).map(Cut::word).collect(Collectors.joining(", "))));
+    }
+}
