@@ -4,6 +4,7 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.StringReader;
@@ -89,8 +90,8 @@ final class CsvTable {
                 .commentStrategy(CommentStrategy.SKIP)
                 .commentCharacter('#')
                 .skipEmptyLines(true)
-                .allowMissingFields(true)
-                .allowExtraFields(true)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .ofCsvRecord(new StringReader(withoutMark(text)))) {
             reader.forEach(records::add);
         } catch (CsvParseException e) {
