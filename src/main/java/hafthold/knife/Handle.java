@@ -21,13 +21,17 @@ public record Handle(
         Length openClearance,
         Length pinSpacing) {
 
+    private static final Length LONGEST = Length.ofMillimetres(600);
+    private static final Length WIDEST = Length.ofMillimetres(120);
+    private static final Length THICKEST = Length.ofMillimetres(40);
+
     /** Rejects sizes that no handle has. */
     public Handle {
-        requirePositive("length", length);
-        requirePositive("tang width", tangWidth);
-        requirePositive("scale thickness", scaleThickness);
-        requirePositive("pin diameter", pinDiameter);
-        requirePositive("pin spacing", pinSpacing);
+        requireSize("length", length, LONGEST);
+        requireSize("tang width", tangWidth, WIDEST);
+        requireSize("scale thickness", scaleThickness, THICKEST);
+        requireSize("pin diameter", pinDiameter, WIDEST);
+        requireSize("pin spacing", pinSpacing, LONGEST);
         if (openClearance.metres() < 0) {
             throw new IllegalArgumentException(
                     "clearance must be zero or more, got " + openClearance.millimetres() + " mm");
@@ -42,9 +46,10 @@ public record Handle(
         }
     }
 
-    private static void requirePositive(String what, Length length) {
-        if (!(length.metres() > 0)) {
-            throw new IllegalArgumentException(what + " must be more than 0, got " + length.millimetres() + " mm");
+    private static void requireSize(String what, Length length, Length most) {
+        if (!(length.metres() > 0) || length.metres() > most.metres()) {
+            throw new IllegalArgumentException(what + " must be more than 0 and at most " + most.millimetres()
+                    + " mm, got " + length.millimetres() + " mm; is the unit right?");
         }
     }
 }

@@ -10,7 +10,8 @@ import hafthold.source.Figure;
  * @param sorptionFactor band of moisture content about the isotherm, relative (value 1 unless the material states one)
  * @param diffusivity through the scale, at the value of {@code diffusivityReference}
  * @param diffusivityReference D0 with its range, m2/s
- * @param alongRatio diffusivity along grain or sheet over that through the scale
+ * @param alongRatio diffusivity along the grain or lengthwise of the sheet over that through it
+ * @param acrossRatio diffusivity in the tangential direction or crosswise of the sheet over that through it
  * @param swelling free movement with moisture
  */
 public record WaterUptake(
@@ -20,4 +21,5 @@ public record WaterUptake(
         MoistureDiffusivity diffusivity,
         Figure diffusivityReference,
         Figure alongRatio,
+        Figure acrossRatio,
         Swelling swelling) {}

@@ -1,6 +1,7 @@
 package hafthold.table;
 
 import hafthold.material.Axis;
+import hafthold.material.Cut;
 import hafthold.material.GuggenheimAndersonDeBoerIsotherm;
 import hafthold.material.HailwoodHorrobinIsotherm;
 import hafthold.material.LinearSwelling;
@@ -27,6 +28,10 @@ import java.util.Optional;
 final class MaterialAssembly {
     private static final SorptionIsotherm WOOD = new HailwoodHorrobinIsotherm();
     private static final List<Axis> AXES = List.of(Axis.ALONG, Axis.ACROSS, Axis.THROUGH);
+
+    /** Wood takes up water alike in both directions across the grain; in a sheet both in-plane directions are alike. */
+    private static final Figure EVEN =
+            new Figure(Band.exact(1), Evidence.ASSUMED, "workshop-judgement", "alike across the grain");
 
     private final MaterialRow row;
     private final String sorption;
@@ -68,13 +73,15 @@ final class MaterialAssembly {
                 needed(Property.DIFFUSIVITY_MOISTURE_EXPONENT, Axis.ANY).value(),
                 needed(Property.DIFFUSIVITY_ACTIVATION, Axis.ANY).value(),
                 needed(Property.DIFFUSIVITY_REFERENCE_TEMPERATURE, Axis.ANY).value());
+        Figure alongRatio = needed(Property.DIFFUSIVITY_ALONG_RATIO, Axis.ANY);
         return new WaterUptake(
                 needed(Property.DRY_DENSITY, Axis.ANY),
                 isotherm(factor),
                 factor.withBand(relative(isothermBand(factor))),
                 diffusivity,
                 reference,
-                needed(Property.DIFFUSIVITY_ALONG_RATIO, Axis.ANY),
+                alongRatio,
+                row.usualCut() == Cut.NONE ? alongRatio : EVEN,
                 swelling());
     }
 

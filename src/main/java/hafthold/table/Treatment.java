@@ -49,6 +49,7 @@ public record Treatment(String id, String name, Figure antiSwelling, Figure earl
                 plain.diffusivity().times(faster),
                 new Figure(diffusivity, Evidence.ESTIMATED, earlyUptake.sourceKey(), earlyUptake.locator()),
                 plain.alongRatio(),
+                plain.acrossRatio(),
                 plain.swelling());
         List<Finding> findings = new ArrayList<>(wood.findings());
         findings.add(new Finding(
