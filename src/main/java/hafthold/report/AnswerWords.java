@@ -1,0 +1,150 @@
+package hafthold.report;
+
+import hafthold.decide.Comparison.Ranked;
+import hafthold.decide.Reason;
+import hafthold.decide.Verdict;
+import hafthold.knife.FitLimits;
+import hafthold.quantity.Length;
+import hafthold.simulate.HandleYear;
+import java.math.BigDecimal;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Plain sentences about answers, in the bench's words. */
+final class AnswerWords {
+    private final LengthUnits units;
+
+    AnswerWords(LengthUnits units) {
+        this.units = units;
+    }
+
+    /** Name with cut, as a sentence begins, such as "Quarter-sawn black walnut". */
+    static String nameOf(HandleYear year) {
+        String name = year.materialName();
+        String full = switch (year.cut()) {
+            case FLAT -> "flat-sawn " + name;
+            case RIFT -> "rift-sawn " + name;
+            case QUARTER -> "quarter-sawn " + name;
+            case CROSS -> "cross-cut " + name;
+            case BURL -> name.contains("burl") ? name : name + " burl";
+            case NONE -> name;
+        };
+        return full.substring(0, 1).toUpperCase(Locale.ROOT) + full.substring(1);
+    }
+
+    /** What a verdict tells the customer, in one clause. */
+    static String verdictOf(Verdict verdict) {
+        return switch (verdict) {
+            case STAYS -> "stays put here";
+            case CARE -> "moves with the seasons here and needs its care";
+            case CHANGE -> "will not do here as it stands: something about the build must change";
+            case REFUSE -> "does not belong here";
+            case UNKNOWN -> "cannot be judged: the figures do not carry an answer";
+        };
+    }
+
+    /** Range of moisture content, such as "4.1–9.3". */
+    static String moistureRange(HandleYear year) {
+        String low = percent(year.moistureLowest());
+        String high = percent(year.moistureHighest());
+        return low.equals(high) ? low : low + "–" + high;
+    }
+
+    /** A fraction as percent with one digit. */
+    static String percent(double fraction) {
+        return String.format(Locale.ROOT, "%.1f", 100 * fraction);
+    }
+
+    /** The worst step of a year in one phrase, such as "0.2 mm shy (0.15–0.35)". */
+    String step(HandleYear year) {
+        EdgeStep worst = EdgeStep.worst(year);
+        BenchLength length = worst.length();
+        if (worst.isFlush()) {
+            return length.isNothing()
+                    ? "flush"
+                    : "flush, at most " + length.highMillimetres() + Paragraph.HOLD + "mm "
+                            + worst.side().word();
+        }
+        String range = length.range();
+        return length.text(units) + " " + worst.side().word() + (range.isEmpty() ? "" : " (" + range + ")");
+    }
+
+    /** One answer in one to three plain sentences. */
+    String sentence(Ranked answer) {
+        HandleYear year = answer.year();
+        StringBuilder text = new StringBuilder(nameOf(year))
+                .append(' ')
+                .append(verdictOf(answer.verdict()))
+                .append(". ");
+        text.append(edgeSentence(answer));
+        answer.reasons().stream()
+                .findFirst()
+                .ifPresent(reason ->
+                        text.append(" What decides: ").append(reason(reason)).append('.'));
+        return text.toString();
+    }
+
+    private String edgeSentence(Ranked answer) {
+        HandleYear year = answer.year();
+        EdgeStep worst = EdgeStep.worst(year);
+        if (worst.length().isNothing() && answer.verdict() == Verdict.UNKNOWN) {
+            return "No movement can be given.";
+        }
+        if (worst.isFlush()) {
+            return "Its edges stay flush all year: fingers find nothing.";
+        }
+        String guess = answer.verdict() == Verdict.UNKNOWN ? "As a rough guess, its" : "Its";
+        String range = worst.length().range();
+        String unglued = EdgeStep.isBonded(year) ? "" : ", unglued";
+        String step = guess + " edges stand " + worst.length().text(units) + " "
+                + worst.side().word() + " of the steel in " + MonthWord.of(year.worstMonth())
+                + (range.isEmpty() ? unglued : " (" + range + Paragraph.HOLD + "mm" + unglued + ")");
+        EdgeStep other = EdgeStep.other(year);
+        return other.isFlush()
+                ? step + "."
+                : step + ", and up to " + other.length().text(units) + " "
+                        + other.side().word() + " at the other end of the year.";
+    }
+
+    /** One reason in one clause, such as "pin heads stand 0.1 mm above the face, which ... work allows". */
+    String reason(Reason reason) {
+        String size = new BenchLength(reason.size()).text(units);
+        String what = switch (reason.kind()) {
+            case EDGE_SHY -> "the edge falls " + size + " shy of the steel";
+            case EDGE_PROUD -> "the edge stands " + size + " proud of the steel";
+            case PIN_HEAD_PROUD -> "pin heads stand " + size + " above the face";
+            case PIN_HEAD_SUNK -> "pin heads lie " + size + " below the face";
+            case PIN_GAP -> "a ring of " + size + " opens beside the pins";
+            case END_GAP -> "the joints at bolster and butt work by " + size + " each";
+            case PIN_CRACK ->
+                "the scale closes on its pins with " + times(reason) + " of what it bears" + " before it splits";
+        };
+        return limitOf(reason).map(limit -> what + ", " + limit).orElse(what);
+    }
+
+    private static String times(Reason reason) {
+        return String.format(Locale.ROOT, "%.0f %%", 100 * reason.size().value());
+    }
+
+    private Optional<String> limitOf(Reason reason) {
+        FitLimits held = reason.heldTo();
+        Optional<Length> limit = switch (reason.kind()) {
+            case EDGE_SHY -> Optional.of(held.shy());
+            case EDGE_PROUD, PIN_HEAD_SUNK -> Optional.of(held.proud());
+            case PIN_HEAD_PROUD -> Optional.of(held.pinHead());
+            case PIN_GAP, END_GAP -> Optional.of(held.gap());
+            case PIN_CRACK -> Optional.empty();
+        };
+        String work = held.name().replace('-', ' ');
+        return limit.map(length -> reason.keeps()
+                ? "which " + work + " work allows (up to " + plain(length.millimetres()) + Paragraph.HOLD + "mm)"
+                : "more than even " + work + " work allows (" + plain(length.millimetres()) + Paragraph.HOLD + "mm)");
+    }
+
+    /** A setting of the user as typed: no rounding, no trailing zeros. */
+    static String plain(double number) {
+        return BigDecimal.valueOf(Math.rint(number * 1e6) / 1e6)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+}

@@ -1,0 +1,91 @@
+package hafthold.report;
+
+import hafthold.quantity.Band;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * A movement as it is read at the bench: with no more digits than its band deserves.
+ *
+ * <p>The last digit printed is the largest of 0.01, 0.1 and 1 mm that is not more than twice the wider half of the
+ * band, so that 0.213 mm known to 0.05 mm reads 0.2. The ends of the band are rounded to that digit where it is
+ * 0.01 mm, else outwards to half of it.
+ *
+ * @param metres the movement, metres
+ */
+record BenchLength(Band metres) {
+    private static final BigDecimal FINEST = new BigDecimal("0.01");
+    private static final double SLACK = 1e-9;
+    private static final double MILLIMETRES_PER_THOU = 0.0254;
+
+    /** The value in millimetres, such as "0.2". */
+    String millimetres() {
+        return rounded().toPlainString();
+    }
+
+    /** Both ends in millimetres, such as "0.15–0.35"; empty where they print as the value itself. */
+    String range() {
+        String low = low().toPlainString();
+        String high = high().toPlainString();
+        return low.equals(high) ? "" : low + "–" + high;
+    }
+
+    /** Upper end in millimetres. */
+    String highMillimetres() {
+        return high().toPlainString();
+    }
+
+    /** The value in whole thousandths of an inch, such as "8"; "<1" for what is less than half of one. */
+    String thou() {
+        long thou = Math.round(metres.value() * 1000 / MILLIMETRES_PER_THOU);
+        return thou == 0 && !isNothing() ? "<1" : Long.toString(thou);
+    }
+
+    /** The value with its unit, such as "0.2 mm" or "0.2 mm (8 thou)", number and unit held together. */
+    String text(LengthUnits units) {
+        return millimetres() + Paragraph.HOLD + "mm"
+                + (units == LengthUnits.INCH ? " (" + thou() + Paragraph.HOLD + "thou)" : "");
+    }
+
+    /** Whether value and band print as zero. */
+    boolean isNothing() {
+        return rounded().signum() == 0 && metres.high() * 1000 < FINEST.doubleValue() * 1.5;
+    }
+
+    /** Whether the value prints as zero, whatever the band. */
+    boolean isZero() {
+        return rounded().signum() == 0;
+    }
+
+    private BigDecimal rounded() {
+        return toGrid(metres.value() * 1000, digit(), RoundingMode.HALF_UP);
+    }
+
+    private BigDecimal low() {
+        return end(metres.low() * 1000 + SLACK, RoundingMode.FLOOR).min(rounded());
+    }
+
+    private BigDecimal high() {
+        return end(metres.high() * 1000 - SLACK, RoundingMode.CEILING).max(rounded());
+    }
+
+    private BigDecimal digit() {
+        double halfWidth = 1000 * Math.max(metres.high() - metres.value(), metres.value() - metres.low());
+        BigDecimal digit = BigDecimal.ONE;
+        while (digit.compareTo(FINEST) > 0 && digit.doubleValue() > 2 * halfWidth + SLACK) {
+            digit = digit.movePointLeft(1);
+        }
+        return digit;
+    }
+
+    private BigDecimal end(double millimetres, RoundingMode outwards) {
+        BigDecimal digit = digit();
+        return digit.compareTo(FINEST) > 0
+                ? toGrid(millimetres, digit.divide(BigDecimal.valueOf(2)), outwards)
+                : toGrid(millimetres, digit, RoundingMode.HALF_UP);
+    }
+
+    private static BigDecimal toGrid(double millimetres, BigDecimal grid, RoundingMode mode) {
+        return BigDecimal.valueOf(millimetres).divide(grid, 0, mode).multiply(grid);
+    }
+}

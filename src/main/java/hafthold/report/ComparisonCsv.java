@@ -1,0 +1,81 @@
+package hafthold.report;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import hafthold.decide.Comparison;
+import hafthold.decide.Comparison.Ranked;
+import hafthold.quantity.Band;
+import hafthold.report.AnswerFigures.BandKey;
+import hafthold.report.AnswerFigures.NumberKey;
+import hafthold.simulate.HandleYear;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A comparison as RFC 4180 rows, one a material: the numbers of {@link ComparisonJson} laid flat. */
+public final class ComparisonCsv {
+    private ComparisonCsv() {}
+
+    /** Header and rows, lines ending in CR LF. */
+    public static String of(Comparison comparison) {
+        StringWriter text = new StringWriter();
+        try (CsvWriter csv = CsvWriter.builder().build(text)) {
+            csv.writeRecord(columns());
+            comparison.ranked().forEach(answer -> csv.writeRecord(cells(comparison, answer)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.toString();
+    }
+
+    private static List<String> columns() {
+        List<String> columns = new ArrayList<>(List.of(
+                "place",
+                "setting",
+                "made_temperature_c",
+                "made_rh_percent",
+                "rank",
+                "material",
+                "name",
+                "family",
+                "cut"));
+        AnswerFigures.MOISTURE.forEach(key -> columns.add(key.key()));
+        for (BandKey key : AnswerFigures.MOVEMENTS) {
+            columns.addAll(List.of(key.key("low"), key.key("value"), key.key("high")));
+        }
+        columns.addAll(List.of("worst_month", "verdict", "evidence", "bonded"));
+        return columns;
+    }
+
+    private static List<String> cells(Comparison comparison, Ranked answer) {
+        HandleYear year = answer.year();
+        List<String> cells = new ArrayList<>(List.of(
+                comparison.placeId(),
+                comparison.settingId(),
+                number(comparison.madeTemperature().celsius()),
+                number(comparison.madeHumidity().percent()),
+                Integer.toString(answer.rank()),
+                year.materialId(),
+                year.materialName(),
+                year.family().word(),
+                year.cut().word()));
+        for (NumberKey key : AnswerFigures.MOISTURE) {
+            cells.add(number(key.of().applyAsDouble(year)));
+        }
+        for (BandKey key : AnswerFigures.MOVEMENTS) {
+            Band band = key.of().apply(year);
+            cells.addAll(List.of(number(band.low()), number(band.value()), number(band.high())));
+        }
+        cells.addAll(List.of(
+                Integer.toString(year.worstMonth()),
+                answer.verdict().word(),
+                year.evidence().grade(),
+                Boolean.toString(EdgeStep.isBonded(year))));
+        return cells;
+    }
+
+    private static String number(double number) {
+        return Double.toString(AnswerFigures.stable(number));
+    }
+}

@@ -1,0 +1,112 @@
+package hafthold.report;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import hafthold.decide.Comparison;
+import hafthold.decide.Comparison.Ranked;
+import hafthold.decide.Reason;
+import hafthold.quantity.Band;
+import hafthold.report.AnswerFigures.BandKey;
+import hafthold.report.AnswerFigures.NumberKey;
+import hafthold.simulate.HandleYear;
+import hafthold.source.Finding;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Locale;
+
+/** A comparison as one JSON object: numbers unformatted, units at the end of the keys, equal runs give equal bytes. */
+public final class ComparisonJson {
+    private static final AnswerWords WORDS = new AnswerWords(LengthUnits.MM);
+
+    private ComparisonJson() {}
+
+    /** The object, ending in a line feed. */
+    public static String of(Comparison comparison) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+            DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+            DefaultPrettyPrinter printer = new DefaultPrettyPrinter(
+                    Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER));
+            printer.indentObjectsWith(indenter);
+            printer.indentArraysWith(indenter);
+            json.setPrettyPrinter(printer);
+            write(json, comparison);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.append('\n').toString();
+    }
+
+    private static void write(JsonGenerator json, Comparison comparison) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("place", comparison.placeId());
+        json.writeStringField("setting", comparison.settingId());
+        json.writeObjectFieldStart("made");
+        number(json, "temperature_c", comparison.madeTemperature().celsius());
+        number(json, "rh_percent", comparison.madeHumidity().percent());
+        json.writeEndObject();
+        json.writeArrayFieldStart("results");
+        for (Ranked answer : comparison.ranked()) {
+            result(json, answer);
+        }
+        json.writeEndArray();
+        findings(json, comparison.findings());
+        json.writeEndObject();
+    }
+
+    private static void result(JsonGenerator json, Ranked answer) throws IOException {
+        HandleYear year = answer.year();
+        json.writeStartObject();
+        json.writeNumberField("rank", answer.rank());
+        json.writeStringField("material", year.materialId());
+        json.writeStringField("name", year.materialName());
+        json.writeStringField("family", year.family().word());
+        json.writeStringField("cut", year.cut().word());
+        for (NumberKey key : AnswerFigures.MOISTURE) {
+            number(json, key.key(), key.of().applyAsDouble(year));
+        }
+        for (BandKey key : AnswerFigures.MOVEMENTS) {
+            band(json, key.key(), key.of().apply(year));
+        }
+        json.writeNumberField("worst_month", year.worstMonth());
+        json.writeStringField("verdict", answer.verdict().word());
+        json.writeStringField("evidence", year.evidence().grade());
+        json.writeBooleanField("bonded", EdgeStep.isBonded(year));
+        json.writeArrayFieldStart("reasons");
+        for (Reason reason : answer.reasons()) {
+            json.writeString(Paragraph.plain(WORDS.reason(reason)));
+        }
+        json.writeEndArray();
+        findings(json, year.findings());
+        json.writeEndObject();
+    }
+
+    private static void band(JsonGenerator json, String key, Band band) throws IOException {
+        json.writeObjectFieldStart(key);
+        number(json, "low", band.low());
+        number(json, "value", band.value());
+        number(json, "high", band.high());
+        json.writeEndObject();
+    }
+
+    private static void number(JsonGenerator json, String key, double number) throws IOException {
+        json.writeNumberField(key, AnswerFigures.stable(number));
+    }
+
+    private static void findings(JsonGenerator json, List<Finding> findings) throws IOException {
+        json.writeArrayFieldStart("findings");
+        for (Finding finding : findings) {
+            json.writeStartObject();
+            json.writeStringField("kind", finding.kind().name().toLowerCase(Locale.ROOT));
+            json.writeStringField("subject", finding.subject());
+            json.writeStringField("text", finding.text());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+}

@@ -1,0 +1,129 @@
+package hafthold.report;
+
+import hafthold.decide.Comparison;
+import hafthold.decide.Comparison.Ranked;
+import hafthold.decide.Verdict;
+import hafthold.knife.Handle;
+import hafthold.material.Cut;
+import hafthold.quantity.Length;
+import hafthold.simulate.HandleYear;
+import hafthold.source.Evidence;
+import hafthold.source.Finding;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A comparison as it is read in a terminal of about a hundred columns.
+ *
+ * @param units units of movements
+ * @param namedMaterial id of a material that gets a sentence of its own, such as what the customer asked for
+ */
+public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) {
+    private static final int WIDTH = 100;
+
+    /** The whole answer, ending in a line feed. */
+    public String of(Comparison comparison) {
+        StringBuilder text = new StringBuilder();
+        text.append("Handle materials for ").append(comparison.placeName()).append("\n\n");
+        text.append(situation(comparison)).append('\n');
+        text.append(ranking(comparison)).append('\n');
+        spokenOf(comparison, namedMaterial)
+                .forEach(answer -> text.append(Paragraph.hanging("", new AnswerWords(units).sentence(answer), WIDTH))
+                        .append('\n'));
+        text.append(foundations(comparison));
+        return text.toString();
+    }
+
+    /** Answers that get a sentence: the best, the worst that can be judged, and every cut of the named material. */
+    static List<Ranked> spokenOf(Comparison comparison, Optional<String> namedMaterial) {
+        List<Ranked> judged = comparison.ranked().stream()
+                .filter(answer -> answer.verdict() != Verdict.UNKNOWN)
+                .toList();
+        Set<Ranked> spoken = new LinkedHashSet<>();
+        if (!judged.isEmpty()) {
+            spoken.add(judged.get(0));
+            spoken.add(judged.get(judged.size() - 1));
+        }
+        comparison.ranked().stream()
+                .filter(answer -> namedMaterial.equals(Optional.of(answer.year().materialId())))
+                .forEach(spoken::add);
+        return List.copyOf(spoken);
+    }
+
+    private String situation(Comparison comparison) {
+        Handle handle = comparison.handle();
+        TextColumns columns = new TextColumns(8, WIDTH - 10);
+        columns.row("Lives", comparison.settingId() + ": " + comparison.settingRule());
+        columns.row("Made at", SituationWords.made(comparison));
+        columns.row("Handle", SituationWords.handle(handle, units));
+        columns.row("Steps", SituationWords.steps(comparison));
+        return columns.text();
+    }
+
+    private String ranking(Comparison comparison) {
+        boolean thou = units == LengthUnits.INCH;
+        TextColumns columns = new TextColumns(3, 23, 7, 7, thou ? 26 : 20, 3, 9, 12, 10);
+        columns.row("", "", "", "", "Worst step", "", "MC", "Pin hole", "Pin heads");
+        String size = thou ? "mm / thou (range mm)" : "mm (range)";
+        columns.row("", "Material", "Cut", "Verdict", size, "In", "%", "mm", "mm");
+        for (Ranked answer : comparison.ranked()) {
+            HandleYear year = answer.year();
+            columns.row(
+                    answer.rank() + ".",
+                    year.materialName() + (restsOnEstimate(year) ? Paragraph.HOLD + "*" : ""),
+                    year.cut() == Cut.NONE ? "–" : year.cut().word(),
+                    answer.verdict().word(),
+                    step(answer),
+                    EdgeStep.worst(year).isFlush() ? "–" : MonthWord.shortOf(year.worstMonth()),
+                    AnswerWords.moistureRange(year),
+                    PinWords.hole(year),
+                    PinWords.heads(year));
+        }
+        boolean anyEstimate = comparison.ranked().stream().anyMatch(answer -> restsOnEstimate(answer.year()));
+        return columns.text() + (anyEstimate ? "* at least one figure behind it is estimated or not known\n" : "");
+    }
+
+    private static boolean restsOnEstimate(HandleYear year) {
+        return year.evidence().compareTo(Evidence.PUBLISHED) > 0;
+    }
+
+    private String step(Ranked answer) {
+        EdgeStep worst = EdgeStep.worst(answer.year());
+        BenchLength length = worst.length();
+        if (answer.verdict() == Verdict.UNKNOWN) {
+            return length.isNothing()
+                    ? "not known"
+                    : length.range() + " " + worst.side().word() + "?";
+        }
+        if (worst.isFlush()) {
+            return length.isNothing() ? "flush" : "flush (–" + length.highMillimetres() + ")";
+        }
+        String value = length.millimetres() + (units == LengthUnits.INCH ? " / " + length.thou() : "");
+        String range = length.range();
+        return value + " " + worst.side().word() + (range.isEmpty() ? "" : " (" + range + ")");
+    }
+
+    private String foundations(Comparison comparison) {
+        StringBuilder text = new StringBuilder("What this rests on\n");
+        Finding.Kind last = null;
+        for (FindingDigest digest : FindingDigest.of(comparison)) {
+            if (digest.kind() != last) {
+                text.append("  ").append(FindingDigest.headingOf(digest.kind())).append(":\n");
+                last = digest.kind();
+            }
+            text.append(Paragraph.hanging("  - ", digest.subjectWords() + ": " + digest.text(), WIDTH));
+        }
+        return text.toString();
+    }
+
+    /** A dimension as the handle's owner states it. */
+    static String dimension(Length length, LengthUnits units) {
+        String millimetres = AnswerWords.plain(length.millimetres()) + " mm";
+        return units == LengthUnits.MM
+                ? millimetres
+                : millimetres + " (" + String.format(Locale.ROOT, "%.3f", length.millimetres() / 25.4) + " in)";
+    }
+}

@@ -1,0 +1,72 @@
+package hafthold.report;
+
+import hafthold.decide.Comparison;
+import hafthold.decide.Comparison.Ranked;
+import hafthold.source.Finding;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One choice that answers rest on, told once for everything it concerns.
+ *
+ * @param kind sort of choice
+ * @param text one plain sentence
+ * @param subjects names of what it concerns, in the order met, each once
+ */
+record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
+    private static final int NAMED_SUBJECTS = 3;
+
+    FindingDigest {
+        subjects = List.copyOf(subjects);
+    }
+
+    /** Every finding of a comparison: by kind, those common to all answers first; equal sentences are told once. */
+    static List<FindingDigest> of(Comparison comparison) {
+        Map<String, String> names = new LinkedHashMap<>();
+        List<Finding> all = new ArrayList<>(comparison.findings());
+        for (Ranked answer : comparison.ranked()) {
+            names.put(answer.year().materialId(), answer.year().materialName());
+            all.addAll(answer.year().findings());
+        }
+        Map<String, FindingDigest> merged = new LinkedHashMap<>();
+        for (Finding.Kind kind : Finding.Kind.values()) {
+            all.stream()
+                    .filter(finding -> finding.kind() == kind)
+                    .forEach(finding -> merged.merge(
+                            kind + finding.text(),
+                            new FindingDigest(
+                                    kind,
+                                    finding.text(),
+                                    List.of(names.getOrDefault(finding.subject(), finding.subject()))),
+                            FindingDigest::with));
+        }
+        return List.copyOf(merged.values());
+    }
+
+    /** The subjects in words: all of up to three, else the first two and a count. */
+    String subjectWords() {
+        if (subjects.size() <= NAMED_SUBJECTS) {
+            return String.join("; ", subjects);
+        }
+        int named = NAMED_SUBJECTS - 1;
+        return String.join("; ", subjects.subList(0, named)) + " and " + (subjects.size() - named) + " more";
+    }
+
+    /** The heading a kind stands under. */
+    static String headingOf(Finding.Kind kind) {
+        return switch (kind) {
+            case ESTIMATE -> "Estimated, not measured";
+            case EXTRAPOLATION -> "Beyond what the sources cover";
+            case DEFAULT -> "Taken because nothing was said";
+            case CAUTION -> "Mind";
+        };
+    }
+
+    private FindingDigest with(FindingDigest other) {
+        List<String> both = new ArrayList<>(subjects);
+        other.subjects.stream().filter(subject -> !both.contains(subject)).forEach(both::add);
+        return new FindingDigest(kind, text, both);
+    }
+}

@@ -1,0 +1,28 @@
+package hafthold.report;
+
+import hafthold.simulate.HandleYear;
+
+/** What the year does to pins, in a few words for a table. */
+final class PinWords {
+    private PinWords() {}
+
+    /** The larger of gap and squeeze, such as "tight 0.11"; "snug" where neither shows. */
+    static String hole(HandleYear year) {
+        boolean squeezes = year.pinSqueeze().value() > year.pinGap().value();
+        BenchLength size = new BenchLength(squeezes ? year.pinSqueeze() : year.pinGap());
+        if (size.isZero()) {
+            return "snug";
+        }
+        return (squeezes ? "tight " : "gap ") + size.millimetres();
+    }
+
+    /** The larger of proud and sunk, such as "proud 0.10"; "flush" where neither shows. */
+    static String heads(HandleYear year) {
+        boolean sinks = year.pinHeadSunk().value() > year.pinHeadProud().value();
+        BenchLength size = new BenchLength(sinks ? year.pinHeadSunk() : year.pinHeadProud());
+        if (size.isZero()) {
+            return "flush";
+        }
+        return (sinks ? "sunk " : "proud ") + size.millimetres();
+    }
+}

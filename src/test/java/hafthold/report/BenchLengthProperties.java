@@ -1,0 +1,44 @@
+package hafthold.report;
+
+import hafthold.quantity.Band;
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Assertions;
+
+class BenchLengthProperties {
+
+    @Property
+    void printedEndsEncloseThePrintedValueAndTheBandButForHalfTheFinestDigit(
+            @ForAll @DoubleRange(min = 0, max = 5) double a,
+            @ForAll @DoubleRange(min = 0, max = 5) double b,
+            @ForAll @DoubleRange(min = 0, max = 5) double c) {
+        double[] millimetres = {a, b, c};
+        Arrays.sort(millimetres);
+        BenchLength length =
+                new BenchLength(new Band(millimetres[0] / 1000, millimetres[1] / 1000, millimetres[2] / 1000));
+        if (length.range().isEmpty()) {
+            return;
+        }
+        List<String> ends = List.of(length.range().split("–", -1));
+        BigDecimal value = new BigDecimal(length.millimetres());
+        BigDecimal low = new BigDecimal(ends.get(0));
+        BigDecimal high = new BigDecimal(ends.get(1));
+        Assertions.assertTrue(low.compareTo(value) <= 0 && value.compareTo(high) <= 0);
+        Assertions.assertTrue(low.doubleValue() <= millimetres[0] + 0.005 + 1e-6);
+        Assertions.assertTrue(high.doubleValue() >= millimetres[2] - 0.005 - 1e-6);
+    }
+
+    @Property
+    void printedValueIsOffByNoMoreThanTheWiderHalfOfTheBandOrHalfTheFinestDigit(
+            @ForAll @DoubleRange(min = 0, max = 5) double value,
+            @ForAll @DoubleRange(min = 0, max = 2) double halfWidth) {
+        BenchLength length = new BenchLength(
+                new Band(Math.max(0, value - halfWidth) / 1000, value / 1000, (value + halfWidth) / 1000));
+        double printed = new BigDecimal(length.millimetres()).doubleValue();
+        Assertions.assertTrue(Math.abs(printed - value) <= Math.max(0.005, halfWidth) + 1e-6);
+    }
+}

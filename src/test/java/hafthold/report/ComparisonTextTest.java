@@ -1,0 +1,72 @@
+package hafthold.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hafthold.decide.Comparison;
+import hafthold.decide.Comparison.Ranked;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+class ComparisonTextTest {
+    private static final ComparisonText WITH_WALNUT = new ComparisonText(LengthUnits.MM, Optional.of("walnut-black"));
+
+    @Test
+    void readsAsItDidBefore() throws IOException {
+        String fresh = WITH_WALNUT.of(InventedComparison.glued());
+        assertEquals(Golden.text("comparison.txt", fresh), fresh);
+    }
+
+    @Test
+    void readsInThouAsItDidBefore() throws IOException {
+        ComparisonText inch = new ComparisonText(LengthUnits.INCH, Optional.empty());
+        String fresh = inch.of(InventedComparison.unglued());
+        assertEquals(Golden.text("comparison-unglued-inch.txt", fresh), fresh);
+    }
+
+    @Test
+    void fitsATerminalOfAHundredColumns() {
+        List<String> lines = WITH_WALNUT.of(InventedComparison.glued()).lines().toList();
+        assertTrue(lines.stream().allMatch(line -> line.length() <= 100));
+        assertTrue(lines.stream().noneMatch(line -> line.endsWith(" ")));
+    }
+
+    @Test
+    void holdsNoControlCharactersButLineFeeds() {
+        String text = WITH_WALNUT.of(InventedComparison.glued());
+        assertFalse(Pattern.compile("[\\p{Cntrl}&&[^\\n]]").matcher(text).find());
+    }
+
+    @Test
+    void saysUngluedWhereTheGluedEdgeEqualsTheFreeOne() {
+        assertTrue(WITH_WALNUT.of(InventedComparison.unglued()).contains("taken as unglued"));
+        assertTrue(WITH_WALNUT.of(InventedComparison.unglued()).contains("mm, unglued)"));
+        assertFalse(WITH_WALNUT.of(InventedComparison.glued()).contains("unglued"));
+    }
+
+    @Test
+    void speaksOfTheBestTheWorstThatCanBeJudgedAndTheNamedMaterial() {
+        Comparison comparison = InventedComparison.glued();
+        List<Ranked> ranked = comparison.ranked();
+        List<Ranked> spoken = ComparisonText.spokenOf(comparison, Optional.of("teak"));
+        assertEquals(ranked.get(0), spoken.get(0));
+        assertEquals(ranked.get(ranked.size() - 2), spoken.get(1), "the last of all cannot be judged");
+        assertEquals(
+                List.of("teak", "teak"),
+                spoken.subList(2, spoken.size()).stream()
+                        .map(answer -> answer.year().materialId())
+                        .toList());
+    }
+
+    @Test
+    void usesNoEngineersWords() {
+        String text = WITH_WALNUT.of(InventedComparison.glued());
+        for (String word : List.of("strain", "MPa", "coefficient", "anisotrop", "hygro-", "sorption", "tangential")) {
+            assertFalse(text.contains(word), word);
+        }
+    }
+}
