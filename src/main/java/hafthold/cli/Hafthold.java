@@ -1,11 +1,53 @@
 package hafthold.cli;
 
-/** Entry point of the command line. */
-public final class Hafthold {
-    private Hafthold() {}
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
 
-    /** Runs one command. */
+/** Entry point: how knife handle scales move in the customer's climate. */
+@Command(
+        name = "hafthold",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "How the scales of a knife handle swell, shrink and open in the customer's climate.",
+        subcommands = {PlacesCommand.class, MaterialsCommand.class, SourcesCommand.class})
+public final class Hafthold {
+
+    /** Runs one command; exits with its code unless that is 0. */
     public static void main(String[] args) {
-        System.out.println("hafthold");
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        int code = run(out, err, args);
+        if (code != ExitCode.DONE) {
+            System.exit(code);
+        }
+    }
+
+    /**
+     * Runs one command in this process.
+     *
+     * @param out takes the result
+     * @param err takes notes, progress and faults
+     * @param args command line
+     * @return exit code: 0 done, 1 internal error, 2 wrong usage, 3 invalid input, 4 adverse verdict with
+     *     {@code --check}, 5 outside the models
+     */
+    public static int run(PrintWriter out, PrintWriter err, String... args) {
+        Locale.setDefault(Locale.ROOT);
+        System.setProperty("java.awt.headless", "true");
+        FaultReport faults = new FaultReport();
+        CommandLine commandLine = new CommandLine(new Hafthold())
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setExecutionExceptionHandler(faults)
+                .setParameterExceptionHandler(faults)
+                .setOut(out)
+                .setErr(err);
+        QuantityConverters.register(commandLine);
+        int code = commandLine.execute(args);
+        out.flush();
+        err.flush();
+        return code;
     }
 }
