@@ -14,7 +14,7 @@ import java.util.Locale;
  * @param humidityFloorFraction humidity held by a humidifier, 0 (none) to 0.7
  */
 @PublishedModel(
-        source = "iso-13788-2012",
+        source = "en-iso-13788",
         locator = "vapour balance with internal humidity class",
         validity = "homes aired to the outdoors, daily means")
 public record HeatedHome(double heatingCelsius, IndoorMoistureExcess excess, double humidityFloorFraction)

@@ -13,7 +13,7 @@ import hafthold.source.PublishedModel;
  * @param summerPascals excess at 20 C outdoors and above, pascals, 0 to {@code frostPascals}
  */
 @PublishedModel(
-        source = "iso-13788-2012",
+        source = "en-iso-13788",
         locator = "annex A, internal humidity classes",
         validity = "dwellings ventilated to the outdoors; daily means")
 public record IndoorMoistureExcess(double frostPascals, double summerPascals) {

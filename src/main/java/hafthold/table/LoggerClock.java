@@ -30,8 +30,8 @@ final class LoggerClock {
     private static LocalDateTime time(CsvRow row) {
         String text = row.required("time").replace(' ', 'T');
         try {
-            TemporalAccessor time = DateTimeFormatter.ISO_DATE_TIME.parseBest(
-                    text, OffsetDateTime::from, LocalDateTime::from);
+            TemporalAccessor time =
+                    DateTimeFormatter.ISO_DATE_TIME.parseBest(text, OffsetDateTime::from, LocalDateTime::from);
             return time instanceof OffsetDateTime offset ? offset.toLocalDateTime() : LocalDateTime.from(time);
         } catch (DateTimeException e) {
             throw row.fault("time", "a date and time such as 2025-01-31T14:30");

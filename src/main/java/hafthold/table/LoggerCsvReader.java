@@ -165,8 +165,7 @@ public final class LoggerCsvReader {
             return;
         }
         if (last != null && !(hours > last.hours)) {
-            throw row.fault(
-                    clock ? "time" : "hour", "a time after the row before; keep standard time all year round");
+            throw row.fault(clock ? "time" : "hour", "a time after the row before; keep standard time all year round");
         }
         Reading next = new Reading(hours, celsius, Math.min(1, percent / 100));
         spread(last == null ? next : last, next);
@@ -196,7 +195,8 @@ public final class LoggerCsvReader {
         }
         int start = HourlyGaps.tooLong(temperature, LONGEST_GAP_HOURS);
         if (start >= 0) {
-            long there = Arrays.stream(temperature).filter(t -> !Double.isNaN(t)).count();
+            long there =
+                    Arrays.stream(temperature).filter(t -> !Double.isNaN(t)).count();
             throw new InvalidTableException(
                     file,
                     "covers " + there / CommonYear.HOURS_A_DAY + " of 365 days and has nothing from "
