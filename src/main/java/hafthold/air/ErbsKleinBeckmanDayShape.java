@@ -10,12 +10,12 @@ import hafthold.source.PublishedModel;
  * </pre>
  *
  * <p>t = 2 pi (hour - 1)/24, hour 1 being one o'clock; A the mean daily range in kelvin. The 24 hours sum to zero, so the
- * mean is kept; coldest at 5, warmest at 15 o'clock. The print takes A from the clearness of the sky; we take it from
+ * mean is kept; coldest at 6, warmest at 15 o'clock. The print takes A from the clearness of the sky; we take it from
  * the normals (mean daily maximum less minimum). Hours are clock hours; the print's fit is to monthly means at nine
  * stations of the United States. Coefficients from memory.
  */
 @PublishedModel(
-        source = "erbs-klein-beckman-1983",
+        source = "erbs-1983",
         locator = "diurnal variation of the monthly mean ambient temperature",
         validity = "monthly mean days; any range of zero or more")
 public final class ErbsKleinBeckmanDayShape {

@@ -1,0 +1,62 @@
+package hafthold.air;
+
+import hafthold.source.PublishedModel;
+import java.util.Locale;
+
+/**
+ * A home heated in the cold and cooled in the warm: as {@link UncooledHome}, temperature and humidity held below limits.
+ *
+ * @param home the home when the plant is off
+ * @param coolingCelsius temperature held by the cooling, degrees Celsius, above the heating, at most 32
+ * @param humidityCapFraction humidity not exceeded, 0.3 to 1
+ */
+@PublishedModel(
+        source = "setting-rules",
+        locator = "air-conditioned home",
+        validity = "cooling that runs day and night whenever it is needed")
+public record AirConditionedHome(UncooledHome home, double coolingCelsius, double humidityCapFraction)
+        implements Setting {
+
+    /** Rejects figures out of range. */
+    public AirConditionedHome {
+        if (!(coolingCelsius >= home.home().heatingCelsius() && coolingCelsius <= 32)
+                || !(humidityCapFraction >= 0.3 && humidityCapFraction <= 1)) {
+            throw new IllegalArgumentException("cooling needs a temperature from the heating's to 32 C and a cap from"
+                    + " 0.3 to 1, got " + coolingCelsius + " C and " + humidityCapFraction);
+        }
+    }
+
+    /** 24.5 C and 55 %. */
+    public static AirConditionedHome usual() {
+        return new AirConditionedHome(UncooledHome.usual(), 24.5, 0.55);
+    }
+
+    @Override
+    public String id() {
+        return "air-conditioned";
+    }
+
+    @Override
+    public String name() {
+        return "air-conditioned home";
+    }
+
+    @Override
+    public String rule() {
+        return String.format(
+                Locale.ROOT,
+                "As a home without cooling, but never above %.1f C and %.0f %%.",
+                coolingCelsius,
+                100 * humidityCapFraction);
+    }
+
+    @Override
+    public String basis() {
+        return "the balance of the heated home; 24 to 25 C and 50 to 60 % are judged usual for cooling";
+    }
+
+    @Override
+    public AirSeries inside(AirSeries outdoor) {
+        return home.home().inside(outdoor, home.warmerKelvin(), coolingCelsius, humidityCapFraction);
+    }
+}

@@ -1,0 +1,67 @@
+package hafthold.air;
+
+import hafthold.numeric.PeriodicFilter;
+import hafthold.source.PublishedModel;
+import java.util.Locale;
+
+/**
+ * A closed case or drawer in a home: room temperature, and the room's humidity with a half time.
+ *
+ * @param home the room
+ * @param halfTimeDays time in which the case makes up half of a step in humidity, days, 0.1 to 365
+ */
+@PublishedModel(
+        source = "thomson-1977",
+        locator = "hygrometric half-time of a case",
+        validity = "closed case without added humidity buffer; half time from memory")
+public record DisplayCase(UncooledHome home, double halfTimeDays) implements Setting {
+
+    /** Rejects figures out of range. */
+    public DisplayCase {
+        if (!(halfTimeDays >= 0.1 && halfTimeDays <= 365)) {
+            throw new IllegalArgumentException("a case needs a half time of 0.1 to 365 days, got " + halfTimeDays);
+        }
+    }
+
+    /** Ten days: a wooden case with an ordinary lid. */
+    public static DisplayCase usual() {
+        return new DisplayCase(UncooledHome.usual(), 10);
+    }
+
+    @Override
+    public String id() {
+        return "display-case";
+    }
+
+    @Override
+    public String name() {
+        return "display case";
+    }
+
+    @Override
+    public String rule() {
+        return String.format(
+                Locale.ROOT,
+                "In a home without cooling; the case follows the room's humidity with a half time of %.0f days.",
+                halfTimeDays);
+    }
+
+    @Override
+    public String basis() {
+        return "first-order exchange of a case with its room (from memory); ten days is judged usual for wood";
+    }
+
+    @Override
+    public AirSeries inside(AirSeries outdoor) {
+        AirSeries room = home.inside(outdoor);
+        int n = room.size();
+        double[] temperature = new double[n];
+        double[] humidity = new double[n];
+        for (int i = 0; i < n; i++) {
+            temperature[i] = room.temperatureCelsius(i);
+            humidity[i] = room.relativeHumidityFraction(i);
+        }
+        double halfTime = halfTimeDays * OutdoorDays.DAY_SECONDS / room.stepSeconds();
+        return new AirSeries(room.stepSeconds(), temperature, PeriodicFilter.firstOrderLag(humidity, halfTime));
+    }
+}

@@ -1,0 +1,76 @@
+package hafthold.air;
+
+import hafthold.numeric.PeriodicFilter;
+import hafthold.source.PublishedModel;
+import java.util.Locale;
+
+/**
+ * A knife kept and carried in a leather sheath: outdoors for some hours of the day, in the home for the rest; leather
+ * evens out the humidity, with a half time, and not the temperature.
+ *
+ * @param home where the sheath hangs when it is not carried
+ * @param carriedFromHour clock hour when it goes out, 0 to {@code carriedToHour}
+ * @param carriedToHour clock hour when it comes home, at most 24
+ * @param halfTimeHours time in which the leather makes up half of a step in humidity, hours, 1 to 1000
+ */
+@PublishedModel(source = "setting-rules", locator = "leather sheath", validity = "dry carry; a wet sheath is an event")
+public record LeatherSheath(UncooledHome home, double carriedFromHour, double carriedToHour, double halfTimeHours)
+        implements Setting {
+    private static final double HOUR_SECONDS = 3600;
+
+    /** Rejects figures out of range. */
+    public LeatherSheath {
+        if (!(carriedFromHour >= 0 && carriedFromHour <= carriedToHour && carriedToHour <= CommonYear.HOURS_A_DAY)
+                || !(halfTimeHours >= 1 && halfTimeHours <= 1000)) {
+            throw new IllegalArgumentException("a sheath needs 0 <= out <= home <= 24 o'clock and a half time of 1 to"
+                    + " 1000 h, got " + carriedFromHour + ", " + carriedToHour + ", " + halfTimeHours);
+        }
+    }
+
+    /** Out from 8 to 16 o'clock, half time one day. */
+    public static LeatherSheath usual() {
+        return new LeatherSheath(UncooledHome.usual(), 8, 16, 24);
+    }
+
+    @Override
+    public String id() {
+        return "sheath";
+    }
+
+    @Override
+    public String name() {
+        return "leather sheath";
+    }
+
+    @Override
+    public String rule() {
+        return String.format(
+                Locale.ROOT,
+                "Carried outdoors from %.0f to %.0f o'clock, else in a home without cooling; the leather follows with a"
+                        + " half time of %.0f h.",
+                carriedFromHour,
+                carriedToHour,
+                halfTimeHours);
+    }
+
+    @Override
+    public String basis() {
+        return "first-order lag of humidity in leather; hours and half time are judged";
+    }
+
+    @Override
+    public AirSeries inside(AirSeries outdoor) {
+        AirSeries room = home.inside(outdoor);
+        int n = outdoor.size();
+        double[] temperature = new double[n];
+        double[] humidity = new double[n];
+        for (int i = 0; i < n; i++) {
+            double hour = i * outdoor.stepSeconds() / HOUR_SECONDS % CommonYear.HOURS_A_DAY;
+            AirSeries here = hour >= carriedFromHour && hour < carriedToHour ? outdoor : room;
+            temperature[i] = here.temperatureCelsius(i);
+            humidity[i] = here.relativeHumidityFraction(i);
+        }
+        double halfTime = halfTimeHours * HOUR_SECONDS / outdoor.stepSeconds();
+        return new AirSeries(outdoor.stepSeconds(), temperature, PeriodicFilter.firstOrderLag(humidity, halfTime));
+    }
+}

@@ -1,0 +1,64 @@
+package hafthold.air;
+
+import hafthold.source.Finding;
+import java.util.List;
+import java.util.Optional;
+
+/** Where a knife lives: the rule that turns the outdoor air of a place into the air about the knife. */
+public sealed interface Setting
+        permits Outdoors,
+                HeatedHome,
+                UncooledHome,
+                AirConditionedHome,
+                Kitchen,
+                Shed,
+                BoatCabin,
+                Vehicle,
+                LeatherSheath,
+                DisplayCase {
+
+    /** Short kebab-case name, such as heated-home. */
+    String id();
+
+    /** Name for people, such as "heated home". */
+    String name();
+
+    /** The rule in one sentence for people, its figures included. */
+    String rule();
+
+    /** What the rule rests on, one short phrase. */
+    String basis();
+
+    /**
+     * Air about the knife.
+     *
+     * @param outdoor outdoor air; taken as closed, starting at midnight
+     * @return air at the same instants, relative humidity within 0 to 1
+     */
+    AirSeries inside(AirSeries outdoor);
+
+    /** What a report has to say about this choice. */
+    default Finding finding() {
+        return new Finding(Finding.Kind.ESTIMATE, id(), rule() + " Rests on: " + basis() + ".");
+    }
+
+    /** All settings with their usual figures, in the order people think of them. */
+    static List<Setting> all() {
+        return List.of(
+                Outdoors.usual(),
+                HeatedHome.usual(),
+                UncooledHome.usual(),
+                AirConditionedHome.usual(),
+                Kitchen.usual(),
+                Shed.usual(),
+                BoatCabin.usual(),
+                Vehicle.usual(),
+                LeatherSheath.usual(),
+                DisplayCase.usual());
+    }
+
+    /** The setting of an id with its usual figures; empty for any other word. */
+    static Optional<Setting> find(String id) {
+        return all().stream().filter(setting -> setting.id().equals(id)).findFirst();
+    }
+}

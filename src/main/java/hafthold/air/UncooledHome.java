@@ -1,0 +1,62 @@
+package hafthold.air;
+
+import hafthold.source.PublishedModel;
+import java.util.Locale;
+
+/**
+ * A home heated in the cold and without cooling in the warm: as {@link HeatedHome}, but T_in = max(heating, T_out + some
+ * kelvin) from sun, people and appliances.
+ *
+ * @param home heating and moisture
+ * @param warmerKelvin how much warmer than outdoors in the warm, kelvin, 0 to 5
+ */
+@PublishedModel(
+        source = "setting-rules",
+        locator = "home without cooling",
+        validity = "homes aired to the outdoors, daily means")
+public record UncooledHome(HeatedHome home, double warmerKelvin) implements Setting {
+
+    /** Rejects figures out of range. */
+    public UncooledHome {
+        if (!(warmerKelvin >= 0 && warmerKelvin <= 5)) {
+            throw new IllegalArgumentException("a home is 0 to 5 K warmer than outdoors, got " + warmerKelvin);
+        }
+    }
+
+    /** The usual home, 1.5 K warmer than outdoors. */
+    public static UncooledHome usual() {
+        return new UncooledHome(HeatedHome.usual(), 1.5);
+    }
+
+    @Override
+    public String id() {
+        return "uncooled-home";
+    }
+
+    @Override
+    public String name() {
+        return "home without cooling";
+    }
+
+    @Override
+    public String rule() {
+        return String.format(
+                Locale.ROOT,
+                "Heated to %.1f C, in the warm %.1f K above outdoors; the day's outdoor vapour plus %.0f Pa in frost,"
+                        + " %.0f Pa at 20 C.",
+                home.heatingCelsius(),
+                warmerKelvin,
+                home.excess().frostPascals(),
+                home.excess().summerPascals());
+    }
+
+    @Override
+    public String basis() {
+        return "the balance of the heated home; 1 to 2 K for sun, people and appliances is judged";
+    }
+
+    @Override
+    public AirSeries inside(AirSeries outdoor) {
+        return home.inside(outdoor, warmerKelvin, Double.POSITIVE_INFINITY, 1);
+    }
+}

@@ -1,0 +1,179 @@
+package hafthold.table;
+
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import hafthold.air.AirSeries;
+import hafthold.air.CommonYear;
+import hafthold.air.HylandWexlerSaturationPressure;
+import hafthold.air.SaturationPressure;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * Reads an EPW weather file, the open format of hourly typical years: eight header lines, then 8760 rows, or 8784 with
+ * 29 February, which is left out.
+ *
+ * <p>Of each row it reads month, day, hour (columns 2 to 4), dry bulb, dew point, relative humidity (7 to 9). A row of
+ * hour h holds at h o'clock, hour 24 being the midnight that follows. 99.9 stands for a missing temperature, 999 for a
+ * missing humidity; a missing humidity is worked out from the dew point when that is there. Humidity above 100 (the format
+ * allows 110) is taken as 100. Gaps of up to 6 hours are filled on a straight line and counted.
+ */
+public final class EpwReader {
+    private static final int HEADER_LINES = 8;
+    private static final int LEAP_HOURS = CommonYear.HOURS + CommonYear.HOURS_A_DAY;
+    private static final int LONGEST_GAP_HOURS = 6;
+    private static final double MISSING_TEMPERATURE = 99.9;
+    private static final double MISSING_HUMIDITY = 999;
+    private static final double STEP_SECONDS = 3600;
+    private static final List<String> COLUMNS = List.of(
+            "year",
+            "month",
+            "day",
+            "hour",
+            "minute",
+            "flags",
+            "dry_bulb_c",
+            "dew_point_c",
+            "rh_percent",
+            "pressure_pa");
+
+    private final SaturationPressure saturation = new HylandWexlerSaturationPressure();
+    private final String file;
+    private final double[] temperature = new double[CommonYear.HOURS];
+    private final double[] humidity = new double[CommonYear.HOURS];
+
+    private final BitSet seen = new BitSet(CommonYear.HOURS);
+
+    private EpwReader(String file) {
+        this.file = file;
+        Arrays.fill(temperature, Double.NaN);
+        Arrays.fill(humidity, Double.NaN);
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @throws InvalidTableException when it is no EPW file or lacks too much
+     */
+    public static HourlyFile read(Path path) {
+        String file = String.valueOf(path.getFileName());
+        if (!Files.isReadable(path)) {
+            throw new InvalidTableException(path.toString(), "cannot be read; expected an EPW weather file");
+        }
+        // Station names may be written in any old code page; the figures are plain ASCII.
+        try (Reader text = Files.newBufferedReader(path, StandardCharsets.ISO_8859_1)) {
+            return read(file, text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /**
+     * Reads an open text.
+     *
+     * @param file name shown in messages
+     * @param text closed by the caller
+     * @throws InvalidTableException when it is no EPW file or lacks too much
+     */
+    public static HourlyFile read(String file, Reader text) throws IOException {
+        return new EpwReader(file).parse(new BufferedReader(text));
+    }
+
+    private HourlyFile parse(BufferedReader text) throws IOException {
+        String name = location(text.readLine());
+        for (int line = 2; line <= HEADER_LINES; line++) {
+            if (text.readLine() == null) {
+                throw new InvalidTableException(
+                        file, "ends in its header; expected eight header lines and 8760 hourly rows");
+            }
+        }
+        int rows = 0;
+        try {
+            // Not closed: the text belongs to the caller.
+            for (CsvRecord cells : CsvReader.builder().skipEmptyLines(true).ofCsvRecord(text)) {
+                rows++;
+                take(cells);
+            }
+        } catch (CsvParseException e) {
+            throw new InvalidTableException(file, "is no readable table: " + e.getMessage());
+        }
+        if (rows != CommonYear.HOURS && rows != LEAP_HOURS) {
+            throw new InvalidTableException(
+                    file, "has " + rows + " hourly rows; expected 8760, or 8784 in a leap year");
+        }
+        int filled = Math.max(close(temperature, "dry_bulb_c"), close(humidity, "rh_percent"));
+        return new HourlyFile(name, new AirSeries(STEP_SECONDS, temperature, humidity), filled);
+    }
+
+    private String location(String first) {
+        String[] cells = first == null ? new String[0] : first.split(",", -1);
+        if (cells.length < 4 || !cells[0].strip().endsWith("LOCATION")) {
+            throw new InvalidTableException(
+                    file, 1, "(all)", first == null ? "" : first, "an EPW header that starts with LOCATION");
+        }
+        return cells[1].strip() + ", " + cells[3].strip();
+    }
+
+    private void take(CsvRecord cells) {
+        long line = HEADER_LINES + cells.getStartingLineNumber();
+        if (cells.getFieldCount() < COLUMNS.size()) {
+            throw new InvalidTableException(
+                    file, line, "(all)", String.join(",", cells.getFields()), "an EPW row of 35 cells");
+        }
+        CsvRow row = new CsvRow(file, line, COLUMNS, cells.getFields());
+        int month = (int) row.number("month", 1, CommonYear.MONTHS);
+        int days = CommonYear.daysOfMonth(month);
+        int day = (int) row.number("day", 1, month == 2 ? days + 1 : days);
+        int hour = (int) row.number("hour", 1, CommonYear.HOURS_A_DAY);
+        if (day > days) {
+            return;
+        }
+        int sample = ((CommonYear.firstDay(month) + day - 1) * CommonYear.HOURS_A_DAY + hour) % CommonYear.HOURS;
+        if (seen.get(sample)) {
+            throw row.fault("hour", "each hour of the year once");
+        }
+        seen.set(sample);
+        double dryBulb = row.number("dry_bulb_c", -90, MISSING_TEMPERATURE);
+        // 99.9 marks a gap; nothing between the warmest air on record and it is air.
+        if (dryBulb != MISSING_TEMPERATURE && dryBulb > 70) {
+            throw row.fault("dry_bulb_c", "a temperature from -90 to 70 C, or 99.9 where it is missing");
+        }
+        temperature[sample] = dryBulb == MISSING_TEMPERATURE ? Double.NaN : dryBulb;
+        humidity[sample] = humidity(row, dryBulb);
+    }
+
+    private double humidity(CsvRow row, double dryBulb) {
+        double percent = row.number("rh_percent", 0, MISSING_HUMIDITY);
+        if (percent != MISSING_HUMIDITY) {
+            if (percent > 110) {
+                throw row.fault("rh_percent", "a relative humidity from 0 to 110, or 999 where it is missing");
+            }
+            return Math.min(1, percent / 100);
+        }
+        double dewPoint = row.number("dew_point_c", -100, MISSING_TEMPERATURE);
+        if (dewPoint == MISSING_TEMPERATURE || dryBulb == MISSING_TEMPERATURE) {
+            return Double.NaN;
+        }
+        return Math.min(1, saturation.pascals(dewPoint) / saturation.pascals(dryBulb));
+    }
+
+    private int close(double[] column, String name) {
+        int start = HourlyGaps.tooLong(column, LONGEST_GAP_HOURS);
+        if (start >= 0) {
+            throw new InvalidTableException(
+                    file,
+                    "column " + name + " lacks more than " + LONGEST_GAP_HOURS + " hours on end from hour " + start
+                            + " of the year; expected gaps of " + LONGEST_GAP_HOURS + " hours at most");
+        }
+        return HourlyGaps.fill(column);
+    }
+}
