@@ -25,7 +25,7 @@ public final class HailwoodHorrobinIsotherm implements SorptionIsotherm {
     private static final double WATER_MOLAR_MASS = 18.0;
 
     private static final int NEWTON_STEPS = 40;
-    private static final double ROOT_TOLERANCE = 1e-14;
+    private static final double ROOT_TOLERANCE = 1e-10;
 
     @Override
     public double moistureFraction(double relativeHumidityFraction, double temperatureCelsius) {
@@ -70,7 +70,7 @@ public final class HailwoodHorrobinIsotherm implements SorptionIsotherm {
         double c1 = m * (a - 1) - 1 - a;
         double low = 0;
         double high = 1;
-        double z = 0.5;
+        double z = m < 2.2 ? 0.205 * m : (m - 1.45) / (m - 0.45); // within 0.03 at room temperature
         for (int i = 0; i < NEWTON_STEPS; i++) {
             double value = ((c3 * z + c2) * z + c1) * z + m;
             if (value > 0) {

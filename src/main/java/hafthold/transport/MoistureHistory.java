@@ -1,0 +1,87 @@
+package hafthold.transport;
+
+/**
+ * Moisture of a slab at the samples of its air: what movement and stress are worked out from. Immutable.
+ *
+ * <p>Moisture contents are mass of water per dry mass, kg/kg. The first moment tells how lopsided the slab is: kappa = 12
+ * integral of (M - mean)(x/h - 1/2) dx/h; a straight profile from M0 at the tang to M0 + m at the air has kappa = m. It
+ * is positive when the outer face is the wetter one.
+ */
+public final class MoistureHistory {
+    private final double stepSeconds;
+    private final double[] mean;
+    private final double[] surface;
+    private final double[] back;
+    private final double[] firstMoment;
+    private final double[][] layers;
+    private final double waterBalanceResidual;
+    private final double largestStepError;
+    private final long steps;
+
+    MoistureHistory(HistoryRecorder recorder, double stepSeconds, MoistureStepper stepper, double residual) {
+        this.stepSeconds = stepSeconds;
+        mean = recorder.mean();
+        surface = recorder.surface();
+        back = recorder.back();
+        firstMoment = recorder.firstMoment();
+        layers = recorder.layers();
+        waterBalanceResidual = residual;
+        largestStepError = stepper.largestError();
+        steps = stepper.steps();
+    }
+
+    /** Number of samples. */
+    public int size() {
+        return mean.length;
+    }
+
+    /** Time between samples in seconds. */
+    public double stepSeconds() {
+        return stepSeconds;
+    }
+
+    /** Mean over the thickness at a sample. */
+    public double meanFraction(int sample) {
+        return mean[sample];
+    }
+
+    /** At the face in air. */
+    public double surfaceFraction(int sample) {
+        return surface[sample];
+    }
+
+    /** At the sealed face on the tang. */
+    public double backFraction(int sample) {
+        return back[sample];
+    }
+
+    /** kappa, kg/kg. */
+    public double firstMomentFraction(int sample) {
+        return firstMoment[sample];
+    }
+
+    /** Number of layers asked for; may be zero. */
+    public int layers() {
+        return layers.length;
+    }
+
+    /** Mean over one of the equal layers, counted from the tang. */
+    public double layerFraction(int layer, int sample) {
+        return layers[layer][sample];
+    }
+
+    /** Change of content plus loss through the surface, over content plus all that passed: rounding, below 1e-12. */
+    public double waterBalanceResidual() {
+        return waterBalanceResidual;
+    }
+
+    /** Largest local error of any time step, kg/kg. */
+    public double largestStepErrorFraction() {
+        return largestStepError;
+    }
+
+    /** Time steps tried, refused ones included. */
+    public long steps() {
+        return steps;
+    }
+}
