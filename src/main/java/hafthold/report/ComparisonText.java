@@ -65,14 +65,14 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
 
     private String ranking(Comparison comparison) {
         boolean thou = units == LengthUnits.INCH;
-        TextColumns columns = new TextColumns(3, 23, 7, 7, thou ? 26 : 20, 3, 9, 12, 10);
+        TextColumns columns = new TextColumns(2, 22, 7, 7, thou ? 24 : 18, 3, 9, 12, 10);
         columns.row("", "", "", "", "Worst step", "", "MC", "Pin hole", "Pin heads");
-        String size = thou ? "mm / thou (range mm)" : "mm (range)";
+        String size = thou ? "mm / thou, range" : "mm, range";
         columns.row("", "Material", "Cut", "Verdict", size, "In", "%", "mm", "mm");
         for (Ranked answer : comparison.ranked()) {
             HandleYear year = answer.year();
             columns.row(
-                    answer.rank() + ".",
+                    Integer.toString(answer.rank()),
                     year.materialName() + (restsOnEstimate(year) ? Paragraph.HOLD + "*" : ""),
                     year.cut() == Cut.NONE ? "–" : year.cut().word(),
                     answer.verdict().word(),
@@ -99,11 +99,11 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
                     : length.range() + " " + worst.side().word() + "?";
         }
         if (worst.isFlush()) {
-            return length.isNothing() ? "flush" : "flush (–" + length.highMillimetres() + ")";
+            return length.isNothing() ? "flush" : "flush, max. " + length.highMillimetres();
         }
         String value = length.millimetres() + (units == LengthUnits.INCH ? " / " + length.thou() : "");
         String range = length.range();
-        return value + " " + worst.side().word() + (range.isEmpty() ? "" : " (" + range + ")");
+        return value + " " + worst.side().word() + (range.isEmpty() ? "" : " " + range);
     }
 
     private String foundations(Comparison comparison) {

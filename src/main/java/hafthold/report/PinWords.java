@@ -16,13 +16,13 @@ final class PinWords {
         return (squeezes ? "tight " : "gap ") + size.millimetres();
     }
 
-    /** The larger of proud and sunk, such as "proud 0.10"; "flush" where neither shows. */
+    /** The larger of proud and sunk, such as "up 0.10"; "flush" where neither shows. */
     static String heads(HandleYear year) {
         boolean sinks = year.pinHeadSunk().value() > year.pinHeadProud().value();
         BenchLength size = new BenchLength(sinks ? year.pinHeadSunk() : year.pinHeadProud());
         if (size.isZero()) {
             return "flush";
         }
-        return (sinks ? "sunk " : "proud ") + size.millimetres();
+        return (sinks ? "sunk " : "up ") + size.millimetres();
     }
 }
