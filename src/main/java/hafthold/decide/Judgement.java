@@ -87,9 +87,9 @@ public final class Judgement {
         standings.add(standing(
                 Reason.Kind.PIN_GAP, year.pinGap(), limits -> limits.gap().metres()));
         standings.add(standing(
-                Reason.Kind.END_GAP,
-                year.lengthMismatch().times(0.5),
-                limits -> limits.gap().metres()));
+                Reason.Kind.END_GAP, year.endShort(), limits -> limits.gap().metres()));
+        standings.add(standing(
+                Reason.Kind.END_PROUD, year.endLong(), limits -> limits.proud().metres()));
         standings.add(crack(year.pinCrackUse()));
         return standings;
     }

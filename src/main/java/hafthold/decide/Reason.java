@@ -25,8 +25,10 @@ public record Reason(Kind kind, Band size, FitLimits heldTo, boolean keeps) {
         PIN_HEAD_SUNK,
         /** Open ring beside a pin. */
         PIN_GAP,
-        /** Joint at bolster or butt, half of the mismatch at each end. */
+        /** Scale short of the steel at bolster and butt, each end. */
         END_GAP,
+        /** Scale beyond the steel at bolster and butt, each end. */
+        END_PROUD,
         /** Scale squeezed on a pin until it may split. */
         PIN_CRACK
     }

@@ -34,9 +34,9 @@ public enum Cut {
     public record Shares(double along, double across, double through) {
         private static final Shares EVEN = new Shares(1 / 3.0, 1 / 3.0, 1 / 3.0);
 
-        /** Normal strain in this direction from the three principal strains. */
-        public double strain(double alongStrain, double acrossStrain, double throughStrain) {
-            return along * alongStrain + across * acrossStrain + through * throughStrain;
+        /** Value in this direction of a tensor with these principal values: normal strain, diffusivity. */
+        public double mean(double alongValue, double acrossValue, double throughValue) {
+            return along * alongValue + across * acrossValue + through * throughValue;
         }
 
         /**

@@ -67,6 +67,24 @@ public enum Property {
         this.toSi = toSi;
     }
 
+    /** True for what decides how far and how fast a scale moves, apart from the law of its diffusivity. */
+    public boolean setsMovement() {
+        return switch (this) {
+            case SORPTION_FACTOR,
+                    MOISTURE_SATURATION,
+                    SORPTION_EXPONENT,
+                    GAB_MONOLAYER,
+                    GAB_C,
+                    GAB_K,
+                    DIFFUSIVITY,
+                    SHRINKAGE,
+                    FIBRE_SATURATION,
+                    SWELLING_COEFFICIENT,
+                    THERMAL_EXPANSION -> true;
+            default -> false;
+        };
+    }
+
     /** The unit a table row must be in. */
     public String unit() {
         return unit;

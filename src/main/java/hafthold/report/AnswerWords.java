@@ -115,7 +115,8 @@ final class AnswerWords {
             case PIN_HEAD_PROUD -> "pin heads stand " + size + " above the face";
             case PIN_HEAD_SUNK -> "pin heads lie " + size + " below the face";
             case PIN_GAP -> "a ring of " + size + " opens beside the pins";
-            case END_GAP -> "the joints at bolster and butt work by " + size + " each";
+            case END_GAP -> "the scale falls " + size + " short of the steel at bolster and butt";
+            case END_PROUD -> "the scale grows " + size + " past the steel at bolster and butt";
             case PIN_CRACK ->
                 "the scale closes on its pins with " + times(reason) + " of what it bears" + " before it splits";
         };
@@ -130,7 +131,7 @@ final class AnswerWords {
         FitLimits held = reason.heldTo();
         Optional<Length> limit = switch (reason.kind()) {
             case EDGE_SHY -> Optional.of(held.shy());
-            case EDGE_PROUD, PIN_HEAD_SUNK -> Optional.of(held.proud());
+            case EDGE_PROUD, END_PROUD, PIN_HEAD_SUNK -> Optional.of(held.proud());
             case PIN_HEAD_PROUD -> Optional.of(held.pinHead());
             case PIN_GAP, END_GAP -> Optional.of(held.gap());
             case PIN_CRACK -> Optional.empty();

@@ -1,6 +1,5 @@
 package hafthold.simulate;
 
-import hafthold.air.AirSeries;
 import hafthold.knife.Handle;
 import hafthold.material.Finish;
 import hafthold.quantity.RelativeHumidity;
@@ -14,8 +13,7 @@ import hafthold.source.Figure;
  * @param madeTemperature temperature of the workshop at final sanding
  * @param madeHumidity humidity the scale has settled to at final sanding
  * @param finish finish on the outer face
- * @param air the customer's year where the knife lives, hourly, closed
- * @param airHumidityDoubt how far its humidity may be off all year round, fraction of relative humidity
+ * @param destination the customer's year where the knife lives
  * @param tangExpansion linear thermal expansion of the tang, 1/K
  * @param pinExpansion linear thermal expansion of the pins, 1/K
  */
@@ -24,7 +22,6 @@ public record Conditions(
         Temperature madeTemperature,
         RelativeHumidity madeHumidity,
         Finish finish,
-        AirSeries air,
-        double airHumidityDoubt,
+        Destination destination,
         Figure tangExpansion,
         Figure pinExpansion) {}

@@ -14,6 +14,8 @@ import java.util.List;
  * @param edgeShy steel proud of the scale, a side
  * @param edgeProud scale proud of the steel, a side
  * @param lengthMismatch scale against steel over the length, either way
+ * @param endShort scale short of the steel at each end, half of the shortening
+ * @param endLong scale beyond the steel at each end, half of the growth
  * @param pinGap widest opening beside a pin, along or across
  * @param pinSqueeze largest overlap of pin and hole, along or across
  * @param pinCrackUse tension across the grain beside the pin over the strength, 0 without squeeze
@@ -26,6 +28,8 @@ record FreeMovement(
         double edgeShy,
         double edgeProud,
         double lengthMismatch,
+        double endShort,
+        double endLong,
         double pinGap,
         double pinSqueeze,
         double pinCrackUse,
@@ -38,7 +42,7 @@ record FreeMovement(
     /** Follows all parts of a scale through the year. */
     static FreeMovement of(List<PartMotion> parts, Conditions conditions) {
         Handle handle = conditions.handle();
-        AirSeries air = conditions.air();
+        AirSeries air = conditions.destination().air();
         double halfWidth = handle.tangWidth().metres() / 2;
         double thickness = handle.scaleThickness().metres();
         double length = handle.length().metres();
@@ -80,6 +84,8 @@ record FreeMovement(
                 Math.max(0, -edge.least),
                 Math.max(0, edge.most),
                 Math.max(along.most, -along.least),
+                Math.max(0, -along.least) / 2,
+                Math.max(0, along.most) / 2,
                 Math.max(0, hole.most + clearance),
                 Math.max(0, -hole.least - clearance),
                 crack,

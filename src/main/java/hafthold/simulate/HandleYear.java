@@ -23,6 +23,8 @@ import java.util.List;
  * @param freeShy as {@code edgeShy}, the scale unglued
  * @param freeProud as {@code edgeProud}, the scale unglued
  * @param lengthMismatch scale longer or shorter than the steel over the handle's length, either way
+ * @param endShort scale short of the steel at bolster and butt, each end
+ * @param endLong scale beyond the steel at bolster and butt, each end
  * @param pinGap widest opening between pin and hole
  * @param pinSqueeze largest overlap of pin and hole
  * @param pinCrackUse tension that the squeeze puts across the grain over the strength; 1 splits, 0 without squeeze
@@ -47,6 +49,8 @@ public record HandleYear(
         Band freeShy,
         Band freeProud,
         Band lengthMismatch,
+        Band endShort,
+        Band endLong,
         Band pinGap,
         Band pinSqueeze,
         Band pinCrackUse,

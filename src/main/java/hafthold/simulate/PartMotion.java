@@ -58,11 +58,11 @@ record PartMotion(
 
     private static Rate rate(Material material, Cut.Shares shares, double from, Doubt doubt) {
         return new Rate(
-                shares.strain(
+                shares.mean(
                         doubt.perMoisture(material, Axis.ALONG, from),
                         doubt.perMoisture(material, Axis.ACROSS, from),
                         doubt.perMoisture(material, Axis.THROUGH, from)),
-                shares.strain(
+                shares.mean(
                         doubt.perKelvin(material, Axis.ALONG),
                         doubt.perKelvin(material, Axis.ACROSS),
                         doubt.perKelvin(material, Axis.THROUGH)));

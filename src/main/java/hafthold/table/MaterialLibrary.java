@@ -5,6 +5,7 @@ import hafthold.material.Cut;
 import hafthold.material.Family;
 import hafthold.material.Hybrid;
 import hafthold.material.Material;
+import hafthold.material.Property;
 import hafthold.material.PropertySheet;
 import hafthold.material.PropertySheet.Entry;
 import hafthold.material.ScaleMaterial;
@@ -157,13 +158,15 @@ public final class MaterialLibrary {
 
     private static Finding inheritance(MaterialRow row, Set<Entry> borrowed) {
         List<String> properties = borrowed.stream()
-                .map(entry -> entry.property().word().replace('_', ' '))
+                .map(Entry::property)
+                .filter(Property::setsMovement)
+                .map(property -> property.word().replace('_', ' '))
                 .distinct()
                 .toList();
         return new Finding(
                 Finding.Kind.ESTIMATE,
                 row.id(),
-                "Taken from the class '" + row.basedOn() + "' for want of its own figures: "
+                "Taken from the class '" + row.basedOn() + "' for want of its own figures (some only along the grain): "
                         + String.join(", ", properties) + ".");
     }
 

@@ -7,7 +7,7 @@ import hafthold.source.PublishedModel;
  * block.
  *
  * <p>By the product rule the unfilled shares of three crossed slabs multiply, so that in the slowest mode their rates
- * add: pi^2/4 (D/h^2 + D/b^2 + D_L/l^2) = pi^2/4 D/h^2 x [1 + (h/b)^2 + (D_L/D)(h/l)^2].
+ * add: pi^2/4 (D/h^2 + D_W/b^2 + D_L/l^2) = pi^2/4 D/h^2 x [1 + (D_W/D)(h/b)^2 + (D_L/D)(h/l)^2].
  *
  * <p>It is exact for the end of settling of a block of one D without film; early uptake by the edges is local, which a
  * slab cannot show.
@@ -25,16 +25,26 @@ public final class EdgeUptake {
      * @param thicknessMetres h, from the sealed face to the open one, positive
      * @param halfWidthMetres b, from the middle to an exposed edge, positive; infinity where the edges are sealed
      * @param halfLengthMetres l, from the middle to an exposed end, positive; infinity where the ends are sealed
-     * @param alongRatio D_L/D, diffusivity along the length over that through the thickness, zero or more
+     * @param widthRatio D_W/D, diffusivity across the width over that through the thickness, zero or more
+     * @param lengthRatio D_L/D, diffusivity along the length over that through the thickness, zero or more
      */
     public static double factor(
-            double thicknessMetres, double halfWidthMetres, double halfLengthMetres, double alongRatio) {
-        if (!(thicknessMetres > 0) || !(halfWidthMetres > 0) || !(halfLengthMetres > 0) || !(alongRatio >= 0)) {
-            throw new IllegalArgumentException("edge uptake needs positive sizes and a ratio of zero or more, got "
-                    + thicknessMetres + ", " + halfWidthMetres + ", " + halfLengthMetres + " m, ratio " + alongRatio);
+            double thicknessMetres,
+            double halfWidthMetres,
+            double halfLengthMetres,
+            double widthRatio,
+            double lengthRatio) {
+        if (!(thicknessMetres > 0)
+                || !(halfWidthMetres > 0)
+                || !(halfLengthMetres > 0)
+                || !(widthRatio >= 0)
+                || !(lengthRatio >= 0)) {
+            throw new IllegalArgumentException("edge uptake needs positive sizes and a ratios of zero or more, got "
+                    + thicknessMetres + ", " + halfWidthMetres + ", " + halfLengthMetres + " m, ratios " + widthRatio
+                    + ", " + lengthRatio);
         }
-        double edges = square(thicknessMetres / halfWidthMetres);
-        double ends = alongRatio * square(thicknessMetres / halfLengthMetres);
+        double edges = widthRatio * square(thicknessMetres / halfWidthMetres);
+        double ends = lengthRatio * square(thicknessMetres / halfLengthMetres);
         return 1 + edges + ends;
     }
 

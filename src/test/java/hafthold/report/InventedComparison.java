@@ -315,6 +315,8 @@ public final class InventedComparison {
                 band(-min(free), doubt),
                 band(max(free), doubt),
                 band(Math.abs(driest) * LENGTH_METRES * width * 4, doubt),
+                band(Math.max(0, -driest * LENGTH_METRES * width * 2), doubt),
+                band(Math.max(0, wettest * LENGTH_METRES * width * 2), doubt),
                 band(Math.max(0, wettest * hole), doubt),
                 band(squeeze, doubt),
                 band(squeeze / PIN_METRES / 0.015, doubt),

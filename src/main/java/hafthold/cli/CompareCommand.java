@@ -1,0 +1,67 @@
+package hafthold.cli;
+
+import hafthold.decide.Comparison;
+import hafthold.decide.Judgement;
+import hafthold.decide.PlaceComparison;
+import hafthold.report.ComparisonCsv;
+import hafthold.report.ComparisonJson;
+import hafthold.report.ComparisonText;
+import hafthold.report.LengthUnits;
+import hafthold.table.LimitTable;
+import hafthold.table.MaterialLibrary;
+import hafthold.table.TableSet;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Ranks materials for one place. */
+@Command(
+        name = "compare",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Ranks handle materials by how far they will move in one place.")
+final class CompareCommand implements Runnable {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private OrderOptions order;
+
+    @Mixin
+    private RackOptions rack;
+
+    @Mixin
+    private TableOptions tables;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORM",
+            defaultValue = "text",
+            description = "${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE})")
+    private OutputFormat format;
+
+    @Option(
+            names = "--units",
+            paramLabel = "UNITS",
+            defaultValue = "mm",
+            description = "mm, or inch for mm and thou (default: ${DEFAULT-VALUE})")
+    private LengthUnits units;
+
+    @Override
+    public void run() {
+        TableSet set = tables.open();
+        MaterialLibrary library = MaterialLibrary.read(set);
+        Comparison comparison = new PlaceComparison(new Judgement(LimitTable.read(set)))
+                .compare(order.conditions(set, library), rack.candidates(library), order.defaults());
+        spec.commandLine()
+                .getOut()
+                .print(
+                        switch (format) {
+                            case TEXT -> new ComparisonText(units, rack.firstNamed()).of(comparison);
+                            case JSON -> ComparisonJson.of(comparison);
+                            case CSV -> ComparisonCsv.of(comparison);
+                        });
+    }
+}

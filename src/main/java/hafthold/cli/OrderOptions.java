@@ -1,0 +1,147 @@
+package hafthold.cli;
+
+import hafthold.air.Setting;
+import hafthold.material.Axis;
+import hafthold.quantity.RelativeHumidity;
+import hafthold.quantity.Temperature;
+import hafthold.simulate.Conditions;
+import hafthold.simulate.Destination;
+import hafthold.source.Figure;
+import hafthold.source.Finding;
+import hafthold.table.EpwReader;
+import hafthold.table.FinishTable;
+import hafthold.table.HourlyFile;
+import hafthold.table.LoggerCsvReader;
+import hafthold.table.MaterialLibrary;
+import hafthold.table.PlaceTable;
+import hafthold.table.TableSet;
+import hafthold.table.UnknownIdException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Where a handle goes, how it is made and how large it is. */
+final class OrderOptions {
+    /** Humidity of a recorded file is taken to be off by no more than a cheap logger is (assumed). */
+    private static final double FILE_HUMIDITY_DOUBT = 0.03;
+
+    private static final String USUAL_STEEL = "steel-stainless-martensitic";
+    private static final String USUAL_PIN = "brass-free-cutting";
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
+
+    @Option(names = "--place", paramLabel = "PLACE", description = "where the knife goes; 'hafthold places' lists ids")
+    private String place;
+
+    @Option(
+            names = "--climate",
+            paramLabel = "FILE",
+            description = "instead of a place, a year of hourly outdoor air: EPW, or CSV with hour or time,"
+                    + " temperature_c, rh_percent")
+    private Path climate;
+
+    @Option(
+            names = "--setting",
+            paramLabel = "SETTING",
+            defaultValue = "heated-home",
+            description = "where it lives there: outdoors, heated-home, uncooled-home, air-conditioned, kitchen, shed,"
+                    + " boat, vehicle, sheath, display-case (default: ${DEFAULT-VALUE})")
+    private String setting;
+
+    @Option(
+            names = "--made-rh",
+            paramLabel = "HUMIDITY",
+            defaultValue = "50 %",
+            description = "humidity the scales have settled to at final sanding (default: ${DEFAULT-VALUE})")
+    private RelativeHumidity madeHumidity;
+
+    @Option(
+            names = "--made-temp",
+            paramLabel = "TEMPERATURE",
+            defaultValue = "20 C",
+            description = "temperature at final sanding (default: ${DEFAULT-VALUE})")
+    private Temperature madeTemperature;
+
+    @Option(
+            names = "--finish",
+            paramLabel = "FINISH",
+            defaultValue = "bare",
+            description = "finish; 'hafthold materials --finishes' lists ids (default: ${DEFAULT-VALUE})")
+    private String finish;
+
+    @Mixin
+    private HandleOptions handle;
+
+    /** The order in the engine's words. */
+    Conditions conditions(TableSet tables, MaterialLibrary library) {
+        return new Conditions(
+                handle.handle(),
+                madeTemperature,
+                madeHumidity,
+                FinishTable.read(tables).find(finish),
+                destination(tables),
+                expansion(library, USUAL_STEEL),
+                expansion(library, USUAL_PIN));
+    }
+
+    /** What was taken for want of a word. */
+    List<Finding> defaults() {
+        List<Finding> defaults = new ArrayList<>();
+        for (String name : List.of(
+                "--setting",
+                "--made-rh",
+                "--made-temp",
+                "--finish",
+                "--width",
+                "--thickness",
+                "--length",
+                "--pin",
+                "--clearance")) {
+            if (!spec.commandLine().getParseResult().hasMatchedOption(name)) {
+                defaults.add(new Finding(
+                        Finding.Kind.DEFAULT,
+                        name,
+                        "Not given, so " + spec.findOption(name).defaultValue() + " was taken."));
+            }
+        }
+        defaults.add(new Finding(
+                Finding.Kind.DEFAULT,
+                "metals",
+                "Tang of martensitic stainless steel and brass pins; between common metals heat makes less than 0.01 mm of"
+                        + " difference on a handle."));
+        return defaults;
+    }
+
+    private Destination destination(TableSet tables) {
+        Setting lives = Setting.find(setting)
+                .orElseThrow(() -> new UnknownIdException(
+                        "setting",
+                        setting,
+                        Setting.all().stream().map(Setting::id).toList(),
+                        "hafthold compare --help"));
+        if (place != null && climate != null) {
+            throw new WrongUsageException("--place and --climate exclude each other: name one of them");
+        }
+        if (climate != null) {
+            HourlyFile file = climate.toString().toLowerCase(Locale.ROOT).endsWith(".epw")
+                    ? EpwReader.read(climate)
+                    : LoggerCsvReader.read(climate);
+            return Destination.recorded(file.name(), file.name(), lives, file.air(), FILE_HUMIDITY_DOUBT);
+        }
+        if (place == null) {
+            throw new WrongUsageException(
+                    "where does the knife go? Name a --place (hafthold places lists them) or a" + " --climate file");
+        }
+        return Destination.of(PlaceTable.read(tables).find(place), lives);
+    }
+
+    private static Figure expansion(MaterialLibrary library, String metal) {
+        return library.plain(metal).thermalExpansionPerKelvin().get(Axis.ALONG);
+    }
+}

@@ -1,0 +1,88 @@
+package hafthold.decide;
+
+import hafthold.air.AirSeries;
+import hafthold.decide.Comparison.DayOfAir;
+import hafthold.material.Cut;
+import hafthold.material.ScaleMaterial;
+import hafthold.simulate.Conditions;
+import hafthold.simulate.HandleEngine;
+import hafthold.simulate.HandleYear;
+import hafthold.source.Finding;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Runs many materials through one customer's year and ranks them: least movement over its seasonal limit first. */
+public final class PlaceComparison {
+    private static final int HOURS_A_DAY = 24;
+
+    private final Judgement judgement;
+
+    /** Compares by the given judgement. */
+    public PlaceComparison(Judgement judgement) {
+        this.judgement = judgement;
+    }
+
+    /**
+     * One entry of the comparison.
+     *
+     * @param material what the scale is made of
+     * @param cut how it lies
+     */
+    public record Candidate(ScaleMaterial material, Cut cut) {}
+
+    /**
+     * Holds the candidates against one place.
+     *
+     * @param findings choices common to all answers
+     */
+    public Comparison compare(Conditions conditions, List<Candidate> candidates, List<Finding> findings) {
+        return new Comparison(
+                conditions.destination().id(),
+                conditions.destination().name(),
+                conditions.destination().setting().id(),
+                conditions.destination().setting().rule(),
+                conditions.handle(),
+                conditions.madeTemperature(),
+                conditions.madeHumidity(),
+                conditions.finish().name(),
+                daily(conditions.destination().outdoors()),
+                daily(conditions.destination().air()),
+                rank(conditions, candidates),
+                findings);
+    }
+
+    /**
+     * The candidates, best first; equal ones keep their order. Work is shared among threads, the answer does not depend
+     * on how.
+     */
+    List<Comparison.Ranked> rank(Conditions conditions, List<Candidate> candidates) {
+        HandleEngine engine = new HandleEngine(conditions);
+        List<HandleYear> years = candidates.parallelStream()
+                .map(candidate -> engine.year(candidate.material(), candidate.cut()))
+                .toList();
+        List<HandleYear> ordered = years.stream()
+                .sorted(Comparator.comparingDouble(judgement::seasonalUse))
+                .toList();
+        List<Comparison.Ranked> ranked = new ArrayList<>();
+        for (HandleYear year : ordered) {
+            ranked.add(
+                    new Comparison.Ranked(ranked.size() + 1, year, judgement.verdict(year), judgement.reasons(year)));
+        }
+        return ranked;
+    }
+
+    private static List<DayOfAir> daily(AirSeries air) {
+        List<DayOfAir> days = new ArrayList<>();
+        for (int start = 0; start + HOURS_A_DAY <= air.size(); start += HOURS_A_DAY) {
+            double temperature = 0;
+            double humidity = 0;
+            for (int hour = start; hour < start + HOURS_A_DAY; hour++) {
+                temperature += air.temperatureCelsius(hour) / HOURS_A_DAY;
+                humidity += air.relativeHumidityFraction(hour) / HOURS_A_DAY;
+            }
+            days.add(new DayOfAir(temperature, humidity));
+        }
+        return days;
+    }
+}

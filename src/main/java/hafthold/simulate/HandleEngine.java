@@ -1,0 +1,121 @@
+package hafthold.simulate;
+
+import hafthold.material.Cut;
+import hafthold.material.Hybrid;
+import hafthold.material.Material;
+import hafthold.material.ScaleMaterial;
+import hafthold.quantity.Band;
+import hafthold.source.Evidence;
+import hafthold.source.Finding;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One scale material on one handle through the customer's year.
+ *
+ * <p>Read it as the method statement: moisture through the year for every doubt about an input; from moisture and
+ * temperature the strain of each part in the directions of the handle; from strain the steps and gaps against steel;
+ * from all doubts the band.
+ */
+public final class HandleEngine {
+    /** Any year without a leap day, to turn an hour of the year into a month. */
+    private static final int COMMON_YEAR = 2023;
+
+    private static final int HOURS_A_DAY = 24;
+
+    private final Conditions conditions;
+    private final MoistureYears moisture;
+
+    /** An engine for one order; moisture once computed is kept for further cuts of the same material. */
+    public HandleEngine(Conditions conditions) {
+        this.conditions = conditions;
+        this.moisture = new MoistureYears(conditions);
+    }
+
+    /** The year of a material in a cut; for a hybrid the cut of each part is its own. */
+    public HandleYear year(ScaleMaterial material, Cut cut) {
+        List<Hybrid.Part> parts = partsOf(material, cut);
+        FreeMovement value = movement(parts, Doubt.NONE);
+        List<FreeMovement> doubts = Doubt.ONE_AT_A_TIME.stream()
+                .map(doubt -> movement(parts, doubt))
+                .toList();
+        return answer(material, cut, parts, new Spread(value, doubts));
+    }
+
+    private FreeMovement movement(List<Hybrid.Part> parts, Doubt doubt) {
+        List<PartMotion> motions = parts.stream()
+                .map(part -> PartMotion.of(
+                        part.material(),
+                        part.cut(),
+                        part.share().value(),
+                        moisture.finishFraction(part.material(), doubt),
+                        moisture.yearFraction(part.material(), part.cut(), doubt),
+                        doubt))
+                .toList();
+        return FreeMovement.of(motions, conditions);
+    }
+
+    private static List<Hybrid.Part> partsOf(ScaleMaterial material, Cut cut) {
+        if (material instanceof Hybrid hybrid) {
+            return hybrid.parts();
+        }
+        Material whole = (Material) material;
+        return List.of(new Hybrid.Part(
+                whole, cut, new hafthold.source.Figure(Band.exact(1), Evidence.MEASURED, "own", "the whole scale")));
+    }
+
+    private HandleYear answer(ScaleMaterial material, Cut cut, List<Hybrid.Part> parts, Spread spread) {
+        Material wettest = parts.get(0).material();
+        double[] course = moisture.yearFraction(wettest, parts.get(0).cut(), Doubt.NONE);
+        List<Band> days = new ArrayList<>();
+        for (int day = 0; day < spread.value().dailyEdge().length; day++) {
+            int today = day;
+            days.add(spread.signed(movement -> movement.dailyEdge()[today]));
+        }
+        Band shy = spread.of(FreeMovement::edgeShy);
+        Band proud = spread.of(FreeMovement::edgeProud);
+        List<Finding> findings = new ArrayList<>(material.findings());
+        return new HandleYear(
+                material.id(),
+                material.name(),
+                material.family(),
+                material instanceof Hybrid ? Cut.NONE : cut,
+                moisture.finishFraction(wettest, Doubt.NONE),
+                java.util.Arrays.stream(course).min().orElseThrow(),
+                java.util.Arrays.stream(course).max().orElseThrow(),
+                shy,
+                proud,
+                shy,
+                proud,
+                spread.of(FreeMovement::lengthMismatch),
+                spread.of(FreeMovement::endShort),
+                spread.of(FreeMovement::endLong),
+                spread.of(FreeMovement::pinGap),
+                spread.of(FreeMovement::pinSqueeze),
+                spread.of(FreeMovement::pinCrackUse),
+                spread.of(FreeMovement::pinHeadProud),
+                spread.of(FreeMovement::pinHeadSunk),
+                monthOf(spread.value().worstHour()),
+                material.evidence(),
+                findings,
+                days,
+                dailyMeans(course));
+    }
+
+    private static int monthOf(int hour) {
+        return LocalDate.ofYearDay(COMMON_YEAR, 1).plusDays(hour / HOURS_A_DAY).getMonthValue();
+    }
+
+    private static List<Double> dailyMeans(double[] hourly) {
+        List<Double> days = new ArrayList<>();
+        for (int hour = 0; hour + HOURS_A_DAY <= hourly.length; hour += HOURS_A_DAY) {
+            double sum = 0;
+            for (int i = 0; i < HOURS_A_DAY; i++) {
+                sum += hourly[hour + i];
+            }
+            days.add(sum / HOURS_A_DAY);
+        }
+        return days;
+    }
+}
