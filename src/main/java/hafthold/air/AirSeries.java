@@ -58,17 +58,4 @@ public final class AirSeries {
     public double relativeHumidityFraction(int sample) {
         return relativeHumidityFraction[sample];
     }
-
-    /**
-     * The same temperatures with every relative humidity moved by one amount and kept within 0 to 1.
-     *
-     * @param fraction amount to add, fraction of relative humidity
-     */
-    public AirSeries withHumidityShift(double fraction) {
-        double[] shifted = relativeHumidityFraction.clone();
-        for (int i = 0; i < shifted.length; i++) {
-            shifted[i] = Math.min(1, Math.max(0, shifted[i] + fraction));
-        }
-        return new AirSeries(stepSeconds, temperatureCelsius, shifted);
-    }
 }

@@ -53,6 +53,16 @@ record Doubt(Input input, int side) {
             new Doubt(Input.CUT, -1),
             new Doubt(Input.CUT, 1));
 
+    /** False where the input plays no part for a material in a cut. */
+    boolean matters(Material material, Cut cut) {
+        return switch (input) {
+            case NOTHING, THERMAL_EXPANSION -> true;
+            case SWELLING, SORPTION, DIFFUSIVITY, PLACE_HUMIDITY, HYGROMETER ->
+                material.water().isPresent();
+            case CUT -> cut != Cut.NONE;
+        };
+    }
+
     /** Factor on the diffusivity of a material that takes up water. */
     double diffusivityFactor(Material material) {
         return material.water()

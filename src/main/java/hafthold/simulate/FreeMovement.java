@@ -62,7 +62,7 @@ record FreeMovement(
             double widthStrain = 0;
             double lengthStrain = 0;
             for (PartMotion part : parts) {
-                double wetter = part.moistureChange()[hour];
+                double wetter = part.moistureChange(hour);
                 double across = part.width().strain(wetter, warmer);
                 double lengthwise = part.length().strain(wetter, warmer);
                 widthStrain += part.share() * across;

@@ -6,6 +6,7 @@ import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
 import hafthold.quantity.Band;
 import hafthold.source.Evidence;
+import hafthold.source.Figure;
 import hafthold.source.Finding;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -38,6 +39,7 @@ public final class HandleEngine {
         List<Hybrid.Part> parts = partsOf(material, cut);
         FreeMovement value = movement(parts, Doubt.NONE);
         List<FreeMovement> doubts = Doubt.ONE_AT_A_TIME.stream()
+                .filter(doubt -> parts.stream().anyMatch(part -> doubt.matters(part.material(), part.cut())))
                 .map(doubt -> movement(parts, doubt))
                 .toList();
         return answer(material, cut, parts, new Spread(value, doubts));
@@ -50,7 +52,7 @@ public final class HandleEngine {
                         part.cut(),
                         part.share().value(),
                         moisture.finishFraction(part.material(), doubt),
-                        moisture.yearFraction(part.material(), part.cut(), doubt),
+                        moisture.course(part.material(), part.cut(), doubt),
                         doubt))
                 .toList();
         return FreeMovement.of(motions, conditions);
@@ -61,13 +63,13 @@ public final class HandleEngine {
             return hybrid.parts();
         }
         Material whole = (Material) material;
-        return List.of(new Hybrid.Part(
-                whole, cut, new hafthold.source.Figure(Band.exact(1), Evidence.MEASURED, "own", "the whole scale")));
+        return List.of(
+                new Hybrid.Part(whole, cut, new Figure(Band.exact(1), Evidence.MEASURED, "own", "the whole scale")));
     }
 
     private HandleYear answer(ScaleMaterial material, Cut cut, List<Hybrid.Part> parts, Spread spread) {
         Material wettest = parts.get(0).material();
-        double[] course = moisture.yearFraction(wettest, parts.get(0).cut(), Doubt.NONE);
+        MoistureCourse course = moisture.course(wettest, parts.get(0).cut(), Doubt.NONE);
         List<Band> days = new ArrayList<>();
         for (int day = 0; day < spread.value().dailyEdge().length; day++) {
             int today = day;
@@ -82,8 +84,8 @@ public final class HandleEngine {
                 material.family(),
                 material instanceof Hybrid ? Cut.NONE : cut,
                 moisture.finishFraction(wettest, Doubt.NONE),
-                java.util.Arrays.stream(course).min().orElseThrow(),
-                java.util.Arrays.stream(course).max().orElseThrow(),
+                course.least(),
+                course.most(),
                 shy,
                 proud,
                 shy,
@@ -100,22 +102,10 @@ public final class HandleEngine {
                 material.evidence(),
                 findings,
                 days,
-                dailyMeans(course));
+                course.dailyMeans());
     }
 
     private static int monthOf(int hour) {
         return LocalDate.ofYearDay(COMMON_YEAR, 1).plusDays(hour / HOURS_A_DAY).getMonthValue();
-    }
-
-    private static List<Double> dailyMeans(double[] hourly) {
-        List<Double> days = new ArrayList<>();
-        for (int hour = 0; hour + HOURS_A_DAY <= hourly.length; hour += HOURS_A_DAY) {
-            double sum = 0;
-            for (int i = 0; i < HOURS_A_DAY; i++) {
-                sum += hourly[hour + i];
-            }
-            days.add(sum / HOURS_A_DAY);
-        }
-        return days;
     }
 }

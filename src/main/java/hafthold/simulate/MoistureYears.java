@@ -13,17 +13,37 @@ import hafthold.transport.StillAirFilm;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** Moisture of the scales of one order, each year computed once and kept for every cut and doubt that shares it. */
+/**
+ * Moisture of the scales of one order, each year computed once and kept for every cut and doubt that shares it.
+ *
+ * <p>Only a doubt about the diffusivity needs a year of its own. A factor on the isotherm stretches moisture contents;
+ * air that is damper all year round shifts them by what the isotherm says at the year's mean air, since a constant part
+ * of the forcing passes through a slab unchanged.
+ */
 final class MoistureYears {
+    private static final double LARGEST_MEAN_HUMIDITY = 0.98;
+
     private final Conditions conditions;
-    private final Map<Double, AirSeries> shiftedAir = new ConcurrentHashMap<>();
-    private final Map<Key, MoistureHistory> years = new ConcurrentHashMap<>();
+    private final double[] dry;
+    private final double meanCelsius;
+    private final double meanHumidity;
+    private final Map<Key, double[]> years = new ConcurrentHashMap<>();
 
     /** What a year of moisture depends on besides the order. */
-    private record Key(String material, double diffusivityFactor, double airHumidityShift) {}
+    private record Key(String material, double diffusivityFactor) {}
 
     MoistureYears(Conditions conditions) {
         this.conditions = conditions;
+        AirSeries air = conditions.destination().air();
+        this.dry = new double[air.size()];
+        double temperature = 0;
+        double humidity = 0;
+        for (int hour = 0; hour < air.size(); hour++) {
+            temperature += air.temperatureCelsius(hour) / air.size();
+            humidity += air.relativeHumidityFraction(hour) / air.size();
+        }
+        this.meanCelsius = temperature;
+        this.meanHumidity = humidity;
     }
 
     /** Moisture content at final sanding, kg/kg; zero for what takes up no water. */
@@ -38,31 +58,50 @@ final class MoistureYears {
                 .orElse(0.0);
     }
 
-    /** Mean moisture content hour by hour, kg/kg; zeros for what takes up no water. */
-    double[] yearFraction(Material material, Cut cut, Doubt doubt) {
-        double[] mean = new double[conditions.destination().air().size()];
-        if (material.water().isPresent()) {
-            MoistureHistory history = history(material, cut, doubt);
-            double factor = doubt.sorptionFactor(material);
-            for (int hour = 0; hour < mean.length; hour++) {
-                mean[hour] = factor * history.meanFraction(hour);
-            }
+    /** Mean moisture content hour by hour; zero for what takes up no water. */
+    MoistureCourse course(Material material, Cut cut, Doubt doubt) {
+        if (material.water().isEmpty()) {
+            return new MoistureCourse(dry, 1, 0);
         }
-        return mean;
+        WaterUptake water = material.water().orElseThrow();
+        double speed = doubt.diffusivityFactor(material) * uptakeFactor(water, cut, conditions.handle());
+        double[] year = years.computeIfAbsent(
+                new Key(material.id(), speed),
+                key -> means(PeriodicMoisture.of(slab(water, speed), air()).history()));
+        return new MoistureCourse(year, doubt.sorptionFactor(material), shift(water, doubt));
     }
 
     /**
-     * The whole history of a material that takes up water.
+     * Everything about the moisture of a material that takes up water, layer by layer.
      *
-     * @throws java.util.NoSuchElementException when it takes up none
+     * @param layers equal layers of thickness to keep, zero or more
+     * @throws java.util.NoSuchElementException when the material takes up none
      */
-    MoistureHistory history(Material material, Cut cut, Doubt doubt) {
+    MoistureHistory history(Material material, Cut cut, int layers) {
         WaterUptake water = material.water().orElseThrow();
-        double factor = doubt.diffusivityFactor(material) * uptakeFactor(water, cut, conditions.handle());
+        return PeriodicMoisture.of(slab(water, uptakeFactor(water, cut, conditions.handle())), air(), layers)
+                .history();
+    }
+
+    private double shift(WaterUptake water, Doubt doubt) {
         double shift = doubt.airHumidityShift(conditions.destination().humidityDoubtFraction());
-        return years.computeIfAbsent(
-                new Key(material.id(), factor, shift),
-                key -> PeriodicMoisture.of(slab(water, factor), air(shift)).history());
+        double shifted = Math.max(0, Math.min(LARGEST_MEAN_HUMIDITY, meanHumidity + shift));
+        return shift == 0
+                ? 0
+                : water.isotherm().moistureFraction(shifted, meanCelsius)
+                        - water.isotherm().moistureFraction(meanHumidity, meanCelsius);
+    }
+
+    private AirSeries air() {
+        return conditions.destination().air();
+    }
+
+    private static double[] means(MoistureHistory history) {
+        double[] means = new double[history.size()];
+        for (int hour = 0; hour < means.length; hour++) {
+            means[hour] = history.meanFraction(hour);
+        }
+        return means;
     }
 
     private Slab slab(WaterUptake water, double diffusivityFactor) {
@@ -73,12 +112,6 @@ final class MoistureYears {
                 water.diffusivity().times(diffusivityFactor),
                 StillAirFilm.RESISTANCE_SQUARE_METRE_SECOND_PASCALS_PER_KILOGRAM
                         + conditions.finish().resistance().value());
-    }
-
-    private AirSeries air(double shift) {
-        return shift == 0
-                ? conditions.destination().air()
-                : shiftedAir.computeIfAbsent(shift, conditions.destination().air()::withHumidityShift);
     }
 
     /** Diffusivity through the scale as it lies, its edges and ends counted in, over that through the material. */

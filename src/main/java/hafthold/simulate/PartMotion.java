@@ -12,11 +12,19 @@ import hafthold.material.Material;
  * @param width strain across the tang
  * @param thickness strain away from the tang
  * @param crackPerStrain use of strength per squeeze strain on a pin, 0 where it is not known
- * @param moistureChange moisture content above that at finish, hour by hour, kg/kg; what lies above the limit of
- *     movement is cut off
+ * @param course moisture content hour by hour
+ * @param finishFraction moisture content at finish, kg/kg, no more than {@code stillAboveFraction}
+ * @param stillAboveFraction moisture content above which nothing moves, kg/kg
  */
 record PartMotion(
-        double share, Rate length, Rate width, Rate thickness, double crackPerStrain, double[] moistureChange) {
+        double share,
+        Rate length,
+        Rate width,
+        Rate thickness,
+        double crackPerStrain,
+        MoistureCourse course,
+        double finishFraction,
+        double stillAboveFraction) {
 
     /**
      * A strain in proportion to moisture and temperature.
@@ -30,22 +38,22 @@ record PartMotion(
         }
     }
 
+    /** Moisture content above that at finish, as far as it moves the material, kg/kg. */
+    double moistureChange(int hour) {
+        return Math.min(course.fraction(hour), stillAboveFraction) - finishFraction;
+    }
+
     /**
      * The motion of a material in a cut.
      *
      * @param finishFraction moisture content at finish, kg/kg
-     * @param moistureFraction moisture content hour by hour, kg/kg
      */
     static PartMotion of(
-            Material material, Cut cut, double share, double finishFraction, double[] moistureFraction, Doubt doubt) {
+            Material material, Cut cut, double share, double finishFraction, MoistureCourse course, Doubt doubt) {
         double cap = material.water()
                 .map(water -> water.swelling().stillAboveFraction())
                 .orElse(Double.POSITIVE_INFINITY);
         double from = Math.min(finishFraction, cap);
-        double[] change = new double[moistureFraction.length];
-        for (int hour = 0; hour < change.length; hour++) {
-            change[hour] = Math.min(moistureFraction[hour], cap) - from;
-        }
         double turn = doubt.ringTurnRadians(cut);
         return new PartMotion(
                 share,
@@ -53,7 +61,9 @@ record PartMotion(
                 rate(material, cut.width().turned(turn), from, doubt),
                 rate(material, cut.thickness().turned(-turn), from, doubt),
                 PinCrack.perStrain(material).orElse(0.0),
-                change);
+                course,
+                from,
+                cap);
     }
 
     private static Rate rate(Material material, Cut.Shares shares, double from, Doubt doubt) {
