@@ -50,7 +50,11 @@ public final class DailyAir {
     }
 
     private static double[] array(List<Double> months) {
-        return months.stream().mapToDouble(Double::doubleValue).toArray();
+        double[] array = new double[months.size()];
+        for (int i = 0; i < array.length; i++) {
+            array[i] = months.get(i);
+        }
+        return array;
     }
 
     /** Mean temperature of a day, degrees Celsius; days count from 0. */

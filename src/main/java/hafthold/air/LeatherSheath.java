@@ -6,17 +6,19 @@ import java.util.Locale;
 
 /**
  * A knife kept and carried in a leather sheath: outdoors for some hours of the day, in the home for the rest; leather
- * evens out the humidity, with a half time, and not the temperature.
+ * evens out the humidity, with a half time, and not the temperature. Vapour carries the water, so the pace goes with the
+ * saturation pressure: leather that takes a day to settle at 20 C takes months at -35 C.
  *
  * @param home where the sheath hangs when it is not carried
  * @param carriedFromHour clock hour when it goes out, 0 to {@code carriedToHour}
  * @param carriedToHour clock hour when it comes home, at most 24
- * @param halfTimeHours time in which the leather makes up half of a step in humidity, hours, 1 to 1000
+ * @param halfTimeHours time in which the leather makes up half of a step in humidity at 20 C, hours, 1 to 1000
  */
 @PublishedModel(source = "setting-rules", locator = "leather sheath", validity = "dry carry; a wet sheath is an event")
 public record LeatherSheath(UncooledHome home, double carriedFromHour, double carriedToHour, double halfTimeHours)
         implements Setting {
     private static final double HOUR_SECONDS = 3600;
+    private static final double REFERENCE_CELSIUS = 20;
 
     /** Rejects figures out of range. */
     public LeatherSheath {
@@ -47,7 +49,7 @@ public record LeatherSheath(UncooledHome home, double carriedFromHour, double ca
         return String.format(
                 Locale.ROOT,
                 "Carried outdoors from %.0f to %.0f o'clock, else in a home without cooling; the leather follows with a"
-                        + " half time of %.0f h.",
+                        + " half time of %.0f h at 20 C.",
                 carriedFromHour,
                 carriedToHour,
                 halfTimeHours);
@@ -55,7 +57,7 @@ public record LeatherSheath(UncooledHome home, double carriedFromHour, double ca
 
     @Override
     public String basis() {
-        return "first-order lag of humidity in leather; hours and half time are judged";
+        return "first-order lag of humidity in leather, slower in the cold; hours and half time are judged";
     }
 
     @Override
@@ -70,7 +72,17 @@ public record LeatherSheath(UncooledHome home, double carriedFromHour, double ca
             temperature[i] = here.temperatureCelsius(i);
             humidity[i] = here.relativeHumidityFraction(i);
         }
-        double halfTime = halfTimeHours * HOUR_SECONDS / outdoor.stepSeconds();
-        return new AirSeries(outdoor.stepSeconds(), temperature, PeriodicFilter.firstOrderLag(humidity, halfTime));
+        return new AirSeries(
+                outdoor.stepSeconds(), temperature, PeriodicFilter.firstOrderLag(humidity, kept(temperature, outdoor)));
+    }
+
+    private double[] kept(double[] temperature, AirSeries outdoor) {
+        double halfTimes = outdoor.stepSeconds() / (halfTimeHours * HOUR_SECONDS);
+        double reference = Enclosure.saturationPascals(REFERENCE_CELSIUS);
+        double[] kept = new double[temperature.length];
+        for (int i = 0; i < kept.length; i++) {
+            kept[i] = Math.pow(0.5, halfTimes * Enclosure.saturationPascals(temperature[i]) / reference);
+        }
+        return kept;
     }
 }

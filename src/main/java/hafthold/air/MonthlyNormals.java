@@ -71,10 +71,12 @@ public record MonthlyNormals(
             for (int day = first; day < first + days; day++) {
                 sums.addDay(year, day * CommonYear.HOURS_A_DAY);
             }
-            mean.add(sums.temperature / (days * CommonYear.HOURS_A_DAY));
-            maximum.add(sums.maximum / days);
-            minimum.add(sums.minimum / days);
-            humidity.add(sums.humidity / (days * CommonYear.HOURS_A_DAY));
+            double monthMean = sums.temperature / (days * CommonYear.HOURS_A_DAY);
+            mean.add(monthMean);
+            // Rounding must not put the mean of a level day outside its extremes.
+            maximum.add(Math.max(monthMean, sums.maximum / days));
+            minimum.add(Math.min(monthMean, sums.minimum / days));
+            humidity.add(Math.min(1, sums.humidity / (days * CommonYear.HOURS_A_DAY)));
         }
         return new MonthlyNormals(mean, maximum, minimum, humidity);
     }

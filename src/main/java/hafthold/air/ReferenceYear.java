@@ -1,9 +1,6 @@
 package hafthold.air;
 
 import hafthold.source.PublishedModel;
-import java.util.Arrays;
-import java.util.Comparator;
-import java.util.stream.IntStream;
 
 /**
  * The outdoor year that stands for a place's normals: 8760 hourly samples, closed.
@@ -24,15 +21,21 @@ public final class ReferenceYear {
     private static final int HOURS = CommonYear.HOURS_A_DAY;
     private static final double STEP_SECONDS = 3600;
     private static final SaturationPressure SATURATION = new HylandWexlerSaturationPressure();
-    private static final double[] SHAPE = IntStream.range(0, HOURS)
-            .mapToDouble(ErbsKleinBeckmanDayShape::departure)
-            .toArray();
+    private static final double[] SHAPE = new double[HOURS];
     /** Hours of the day from coldest to warmest: the same on every day, so clipping needs no sorting. */
-    private static final int[] COLDEST_FIRST = IntStream.range(0, HOURS)
-            .boxed()
-            .sorted(Comparator.comparingDouble(hour -> SHAPE[hour]))
-            .mapToInt(Integer::intValue)
-            .toArray();
+    private static final int[] COLDEST_FIRST = new int[HOURS];
+
+    // Plain loops: streams would cost tens of milliseconds the first time, the year itself costs a few.
+    static {
+        for (int hour = 0; hour < HOURS; hour++) {
+            SHAPE[hour] = ErbsKleinBeckmanDayShape.departure(hour);
+            int rank = hour;
+            for (; rank > 0 && SHAPE[COLDEST_FIRST[rank - 1]] > SHAPE[hour]; rank--) {
+                COLDEST_FIRST[rank] = COLDEST_FIRST[rank - 1];
+            }
+            COLDEST_FIRST[rank] = hour;
+        }
+    }
 
     private ReferenceYear() {}
 
@@ -66,7 +69,10 @@ public final class ReferenceYear {
      * saturated, k + e times the sum of 1/es over the rest = 24 RH; k is the first that saturates no warmer hour.
      */
     private static double vapourPressure(double[] inverse, double relativeHumidityFraction) {
-        double rest = Arrays.stream(inverse).sum();
+        double rest = 0;
+        for (double hour : inverse) {
+            rest += hour;
+        }
         double e = HOURS * relativeHumidityFraction / rest;
         for (int k = 0; k < HOURS && e * inverse[COLDEST_FIRST[k]] > 1; k++) {
             double coldest = inverse[COLDEST_FIRST[k]];

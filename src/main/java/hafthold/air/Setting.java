@@ -59,6 +59,11 @@ public sealed interface Setting
 
     /** The setting of an id with its usual figures; empty for any other word. */
     static Optional<Setting> find(String id) {
-        return all().stream().filter(setting -> setting.id().equals(id)).findFirst();
+        for (Setting setting : all()) {
+            if (setting.id().equals(id)) {
+                return Optional.of(setting);
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -1,5 +1,7 @@
 package hafthold.numeric;
 
+import java.util.Arrays;
+
 /** Filters for a series that repeats for ever: its last sample is followed by its first. */
 public final class PeriodicFilter {
     private PeriodicFilter() {}
@@ -30,7 +32,38 @@ public final class PeriodicFilter {
     }
 
     /**
-     * Follows the series with a lag: y_i = y_(i-1) + (1 - r)(x_i - y_(i-1)), the response of a first-order buffer to steps.
+     * Follows the series with a lag: y_i = r_i y_(i-1) + (1 - r_i) x_i, the response of a first-order buffer whose pace may
+     * change from sample to sample.
+     *
+     * @param series the series
+     * @param kept part r_i of the old state that is left after each sample, 0 to below 1
+     * @return the periodic state, one value a sample, within the range of the series
+     */
+    public static double[] firstOrderLag(double[] series, double[] kept) {
+        int n = series.length;
+        double sum = 0;
+        double left = 1;
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < n; i++) {
+            least = Math.min(least, series[i]);
+            most = Math.max(most, series[i]);
+            sum = kept[i] * sum + (1 - kept[i]) * series[i];
+            left *= kept[i];
+        }
+        // One turn from rest adds sum and leaves this part of the start, so the periodic start is a geometric series.
+        double state = sum / (1 - left);
+        double[] lagged = new double[n];
+        for (int i = 0; i < n; i++) {
+            state = kept[i] * state + (1 - kept[i]) * series[i];
+            // Rounding must not carry a humidity above saturation.
+            lagged[i] = Math.min(most, Math.max(least, state));
+        }
+        return lagged;
+    }
+
+    /**
+     * Follows the series with a lag of constant pace.
      *
      * @param series the series
      * @param halfTimeSamples samples after which half of a step is made up, positive
@@ -40,19 +73,8 @@ public final class PeriodicFilter {
         if (!(halfTimeSamples > 0)) {
             throw new IllegalArgumentException("the half time must be positive, got " + halfTimeSamples);
         }
-        int n = series.length;
-        double kept = Math.pow(0.5, 1 / halfTimeSamples);
-        double sum = 0;
-        for (double x : series) {
-            sum = kept * sum + (1 - kept) * x;
-        }
-        // One turn from rest adds sum and keeps kept^n of the start, so the periodic start is their geometric series.
-        double state = sum / (1 - Math.pow(kept, n));
-        double[] lagged = new double[n];
-        for (int i = 0; i < n; i++) {
-            state = kept * state + (1 - kept) * series[i];
-            lagged[i] = state;
-        }
-        return lagged;
+        double[] kept = new double[series.length];
+        Arrays.fill(kept, Math.pow(0.5, 1 / halfTimeSamples));
+        return firstOrderLag(series, kept);
     }
 }

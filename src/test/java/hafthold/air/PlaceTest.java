@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -61,6 +62,18 @@ class PlaceTest {
                         NORMALS.meanMaximumCelsius(),
                         NORMALS.meanMinimumCelsius(),
                         NORMALS.relativeHumidityFraction()));
+    }
+
+    /** Found by AirProperties: rounding put the mean of days without a swing a hair below their minimum. */
+    @Test
+    void aYearWithoutDailySwingHasNormalsAllTheSame() {
+        double[] temperature = new double[CommonYear.HOURS];
+        double[] humidity = new double[CommonYear.HOURS];
+        Arrays.fill(temperature, 0.1);
+        Arrays.fill(humidity, 1);
+        MonthlyNormals normals = MonthlyNormals.of(new AirSeries(3600, temperature, humidity));
+        assertEquals(0.1, normals.meanMinimumCelsius().get(2), 1e-12);
+        assertEquals(1, normals.relativeHumidityFraction().get(2), 1e-12);
     }
 
     @Test

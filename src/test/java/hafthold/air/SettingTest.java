@@ -101,11 +101,11 @@ class SettingTest {
         assertTrue(celsius > 28 && celsius < 30, "temperature " + celsius);
     }
 
-    /** The indoor humidity ramp of EN 15026 gives 60 % here; the balance says otherwise, whatever the cooling. */
+    /** The indoor humidity ramp of EN 15026 gives 60 % here; the balance gives a third in a cooled home, less without. */
     @Test
     void homesInPhoenixAreDryInJune() {
         assertTrue(month(UncooledHome.usual().inside(year("phoenix")), 6) < 0.25);
-        assertTrue(month(AirConditionedHome.usual().inside(year("phoenix")), 6) < 0.40);
+        assertEquals(0.34, month(AirConditionedHome.usual().inside(year("phoenix")), 6), 0.04);
     }
 
     @Test
@@ -134,6 +134,8 @@ class SettingTest {
         double home = month(UncooledHome.usual().inside(outdoor), 1);
         double sheath = month(LeatherSheath.usual().inside(outdoor), 1);
         assertTrue(home < sheath && sheath < month(outdoor, 1), home + " < " + sheath);
+        // Carried a third of the time, but in the cold hardly any vapour moves.
+        assertTrue(sheath - home < 0.2 * (month(outdoor, 1) - home), home + " < " + sheath);
         assertTrue(swing(DisplayCase.usual().inside(outdoor))
                 < swing(UncooledHome.usual().inside(outdoor)));
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 class PeriodicFilterTest {
@@ -34,5 +35,24 @@ class PeriodicFilterTest {
         }
         assertEquals(gain, Math.sqrt(2 * square / n), 1e-12);
         assertThrows(IllegalArgumentException.class, () -> PeriodicFilter.firstOrderLag(wave, 0));
+    }
+
+    @Test
+    void aLagNeverLeavesTheRangeOfItsSeries() {
+        double[] saturated = new double[8760];
+        Arrays.fill(saturated, 1);
+        for (double halfTime : new double[] {0.3, 7, 24, 240, 8000}) {
+            for (double y : PeriodicFilter.firstOrderLag(saturated, halfTime)) {
+                assertEquals(1, y, 0);
+            }
+        }
+    }
+
+    /** Analytic: with a pace that changes, y = r y + (1 - r) x worked out by hand for two samples. */
+    @Test
+    void aChangingPaceIsFollowedRoundTheRing() {
+        double[] lagged = PeriodicFilter.firstOrderLag(new double[] {1, 0}, new double[] {0.5, 0.8});
+        // y0 = 0.5 y1 + 0.5, y1 = 0.8 y0: y0 = 5/6, y1 = 2/3.
+        assertArrayEquals(new double[] {5.0 / 6, 2.0 / 3}, lagged, 1e-12);
     }
 }

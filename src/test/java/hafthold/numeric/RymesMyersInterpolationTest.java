@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 class RymesMyersInterpolationTest {
@@ -51,7 +52,7 @@ class RymesMyersInterpolationTest {
     @Test
     void equalMeansGiveALevelLine() {
         double[] means = new double[12];
-        java.util.Arrays.fill(means, 7);
+        Arrays.fill(means, 7);
         for (double point : months.points(means, 0, 7)) {
             assertEquals(7, point, 1e-12);
         }
