@@ -119,6 +119,62 @@ public record OrthotropicElasticity(
                 -compliancePerPascal(width, thickness) * modulusPascals(width));
     }
 
+    /**
+     * The same material turned about the handle's length, as wood is when the scale is cut at a ring angle: with the
+     * width tangential and the thickness radial before, 0 leaves flat-sawn, a right angle makes quarter-sawn.
+     *
+     * <p>Engineering constants of the turned compliance (Jones 1999, Mechanics of composite materials, equations 2.91 to
+     * 2.97). Between 0 and a right angle stress along the width also shears the section; a handle's section has no room
+     * for that here, and the coupling is left out.
+     *
+     * @param ringAngleRadians any angle
+     */
+    public OrthotropicElasticity turnedAboutLength(double ringAngleRadians) {
+        double c = Math.pow(Math.cos(ringAngleRadians), 2);
+        double s = 1 - c;
+        double s11 = 1 / widthModulusPascals;
+        double s22 = 1 / thicknessModulusPascals;
+        double s12 = -widthThicknessPoisson / widthModulusPascals;
+        double s66 = 1 / widthThicknessShearPascals;
+        double width = 1 / (s11 * c * c + (2 * s12 + s66) * s * c + s22 * s * s);
+        double thickness = 1 / (s11 * s * s + (2 * s12 + s66) * s * c + s22 * c * c);
+        double across = s12 * (s * s + c * c) + (s11 + s22 - s66) * s * c;
+        double shear = 1 / (2 * (2 * s11 + 2 * s22 - 4 * s12 - s66) * s * c + s66 * (s * s + c * c));
+        return new OrthotropicElasticity(
+                lengthModulusPascals,
+                width,
+                thickness,
+                1 / (c / lengthWidthShearPascals + s / lengthThicknessShearPascals),
+                1 / (s / lengthWidthShearPascals + c / lengthThicknessShearPascals),
+                shear,
+                c * lengthWidthPoisson + s * lengthThicknessPoisson,
+                s * lengthWidthPoisson + c * lengthThicknessPoisson,
+                -across * width);
+    }
+
+    /**
+     * The same material with its grain in every direction, as in burl: the mean of the bounds of Voigt and Reuss for an
+     * even mixture of orientations (Hill 1952, The elastic behaviour of a crystalline aggregate).
+     */
+    public OrthotropicElasticity inEveryDirection() {
+        PlaneStiffness c = inSection(HandleAxis.WIDTH);
+        double shears = lengthWidthShearPascals + lengthThicknessShearPascals + widthThicknessShearPascals;
+        double stiff = c.c11() + c.c22() + c.c33();
+        double stiffPairs = c.c12() + c.c13() + c.c23();
+        double bulkAbove = (stiff + 2 * stiffPairs) / 9;
+        double shearAbove = (stiff - stiffPairs + 3 * shears) / 15;
+        double soft = 1 / lengthModulusPascals + 1 / widthModulusPascals + 1 / thicknessModulusPascals;
+        double softPairs = -lengthWidthPoisson / lengthModulusPascals
+                - lengthThicknessPoisson / lengthModulusPascals
+                - widthThicknessPoisson / widthModulusPascals;
+        double slips = 1 / lengthWidthShearPascals + 1 / lengthThicknessShearPascals + 1 / widthThicknessShearPascals;
+        double bulkBelow = 1 / (soft + 2 * softPairs);
+        double shearBelow = 15 / (4 * (soft - softPairs) + 3 * slips);
+        double bulk = (bulkAbove + bulkBelow) / 2;
+        double shear = (shearAbove + shearBelow) / 2;
+        return isotropic(9 * bulk * shear / (3 * bulk + shear), (3 * bulk - 2 * shear) / (2 * (3 * bulk + shear)));
+    }
+
     /** Stiffness in the section that runs along an axis and through the thickness. */
     PlaneStiffness inSection(HandleAxis along) {
         HandleAxis out = along == HandleAxis.WIDTH ? HandleAxis.LENGTH : HandleAxis.WIDTH;

@@ -67,7 +67,7 @@ class BondedSectionTest {
                         new SectionLayer(glueMillimetres * 1e-3, Handles.EPOXY),
                         new SectionLayer(scaleMillimetres * 1e-3, Handles.WALNUT_FLAT)));
         SectionInfluence usual = section.influence(OutOfSection.FREE, 0);
-        SectionInfluence fine = section.influence(OutOfSection.FREE, 2);
+        SectionInfluence fine = section.influence(OutOfSection.FREE, 1);
         double[] swelling = usual.evenScaleStrain(0.0003, 0.010, 0.008);
         for (SectionOutput output : SectionOutput.values()) {
             double expected = fine.value(output, swelling);
