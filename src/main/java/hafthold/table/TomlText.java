@@ -84,7 +84,7 @@ final class TomlText {
             throw syntax(file, plain, result.errors().get(0));
         }
         if (result.isEmpty()) {
-            throw new InvalidTableException(file, 1, "(all)", "", "a build, not an empty file");
+            throw new InvalidTableException(file, "is empty; the command's --example prints a file to start from");
         }
         return new TomlSection(file, "", result, 1, findings);
     }
