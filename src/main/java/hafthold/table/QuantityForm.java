@@ -22,7 +22,7 @@ import java.util.regex.Pattern;
  */
 record QuantityForm<T>(String what, List<String> units, String example, Function<String, T> parse) {
     static final QuantityForm<Length> LENGTH = new QuantityForm<>(
-            "a length", List.of("mm", "cm", "m", "in", "thou"), "\"8 mm\" or \"5/16 in\"", Length::parse);
+            "a length", List.of("mm", "in", "cm", "thou", "m"), "\"8 mm\" or \"5/16 in\"", Length::parse);
     static final QuantityForm<Temperature> TEMPERATURE =
             new QuantityForm<>("a temperature", List.of("C", "F", "K"), "\"20 C\" or \"70 F\"", Temperature::parse);
     static final QuantityForm<RelativeHumidity> HUMIDITY = new QuantityForm<>(
