@@ -22,7 +22,7 @@ import java.util.regex.Pattern;
  */
 record QuantityForm<T>(String what, List<String> units, String example, Function<String, T> parse) {
     static final QuantityForm<Length> LENGTH = new QuantityForm<>(
-            "a length", List.of("mm", "cm", "m", "in", "thou"), "\"8 mm\" or \"5/16 in\"", Length::parse);
+            "a length", List.of("mm", "in", "cm", "thou", "m"), "\"8 mm\" or \"5/16 in\"", Length::parse);
     static final QuantityForm<Temperature> TEMPERATURE =
             new QuantityForm<>("a temperature", List.of("C", "F", "K"), "\"20 C\" or \"70 F\"", Temperature::parse);
     static final QuantityForm<RelativeHumidity> HUMIDITY = new QuantityForm<>(
@@ -33,6 +33,7 @@ record QuantityForm<T>(String what, List<String> units, String example, Function
             new QuantityForm<>("a force", List.of("N", "kN", "lbf"), "\"500 N\"", Force::parse);
 
     private static final Pattern NUMBER_FIRST = Pattern.compile("\\s*([0-9.,/\\s+-]*[0-9])(\\D*)");
+    private static final Pattern MIXED = Pattern.compile("[0-9]+\\s+[0-9]+\\s*/\\s*[0-9]+");
 
     /** What would be right. */
     String expectation() {
@@ -47,6 +48,9 @@ record QuantityForm<T>(String what, List<String> units, String example, Function
         }
         if (form.group(1).contains(",")) {
             return expectation() + "; write decimals with a point";
+        }
+        if (MIXED.matcher(form.group(1)).matches()) {
+            return expectation() + "; write a whole number and a fraction as one, such as 1.125 or 9/8 for 1 1/8";
         }
         return form.group(2).isBlank() ? expectation() + "; the unit is missing" : expectation();
     }

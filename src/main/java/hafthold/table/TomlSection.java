@@ -8,7 +8,6 @@ import hafthold.source.Finding;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -18,83 +17,40 @@ import org.tomlj.TomlArray;
 import org.tomlj.TomlTable;
 
 /** One table of a TOML file; every getter names file, line and key when a value is not what was expected. */
-final class TomlSection {
-    private final String file;
-    private final String path;
-    private final TomlTable table;
-    private final int line;
-    private final List<Finding> findings;
+final class TomlSection extends TomlKeys {
 
-    /**
-     * Takes a table.
-     *
-     * @param file file name shown in messages
-     * @param path key of the table, with a dot behind it; empty for the outermost
-     * @param line where the table starts
-     * @param findings takes up every default that is used
-     */
     TomlSection(String file, String path, TomlTable table, int line, List<Finding> findings) {
-        this.file = file;
-        this.path = path;
-        this.table = table;
-        this.line = line;
-        this.findings = findings;
-    }
-
-    /** Rejects the first key that is not on the list. */
-    void allows(List<String> keys) {
-        for (String key : table.keySet()) {
-            if (!keys.contains(key)) {
-                throw unknown(key, NearestWord.oneOf(key, keys));
-            }
-        }
-    }
-
-    /** What is wrong with a key that should not be here. */
-    InvalidTableException unknown(String key, String expectation) {
-        String here = path.isEmpty()
-                ? "a key of a build file: "
-                : "a key of [" + path.substring(0, path.length() - 1) + "]: ";
-        return new InvalidTableException(file, lineOf(key), path + key, key, here + expectation);
-    }
-
-    /** True where the file has this key. */
-    boolean has(String key) {
-        return table.keySet().contains(key);
+        super(file, path, table, line, findings);
     }
 
     /** A table inside this one; without any key where the file has none. */
     TomlSection section(String key) {
-        Object value = value(key);
-        if (value == null) {
-            return new TomlSection(file, path + key + ".", Toml.parse(""), line, findings);
+        if (!has(key)) {
+            return inside(key, Toml.parse(""), lineOf(key));
         }
-        if (!(value instanceof TomlTable inner)) {
-            throw fault(key, "a table: a line [" + path + key + "] with its keys below");
+        if (!(value(key) instanceof TomlTable inner)) {
+            throw fault(key, "a table: a line [" + key + "] with its keys below");
         }
-        return new TomlSection(file, path + key + ".", inner, lineOf(key), findings);
+        return inside(key, inner, lineOf(key));
     }
 
     /** A list of tables inside this one; empty where the file has none. */
     List<TomlSection> sections(String key) {
-        Object value = value(key);
-        if (value == null) {
+        if (!has(key)) {
             return List.of();
         }
-        List<TomlSection> sections = new ArrayList<>();
-        if (value instanceof TomlArray list) {
-            for (int i = 0; i < list.size(); i++) {
-                String name = path + key + "[" + (i + 1) + "]";
-                int at = list.inputPositionOf(i).line();
-                if (!(list.get(i) instanceof TomlTable inner)) {
-                    throw new InvalidTableException(
-                            file, at, name, shown(list.get(i)), "a table, such as { key = \"value\" }");
-                }
-                sections.add(new TomlSection(file, name + ".", inner, at, findings));
-            }
-            return sections;
+        if (!(value(key) instanceof TomlArray list)) {
+            throw fault(key, "a list of tables: a line [[" + key + "]] for each, with its keys below");
         }
-        throw fault(key, "a list of tables: a line [[" + path + key + "]] for each, with its keys below");
+        List<TomlSection> sections = new ArrayList<>();
+        for (int i = 0; i < list.size(); i++) {
+            if (!(list.get(i) instanceof TomlTable inner)) {
+                throw faultIn(key, list, i, "a table, such as { key = \"value\" }");
+            }
+            sections.add(inside(
+                    key + "[" + (i + 1) + "]", inner, list.inputPositionOf(i).line()));
+        }
+        return sections;
     }
 
     /** A text that is not blank. */
@@ -184,10 +140,7 @@ final class TomlSection {
     /** What the file says, if anything; silence is noted with what it is taken to mean. */
     <T> Optional<T> orNone(String key, Optional<T> given, String what, String taken) {
         if (given.isEmpty()) {
-            findings.add(new Finding(
-                    Finding.Kind.DEFAULT,
-                    path + key,
-                    "The file says nothing of " + what + ", so " + taken + " is taken."));
+            note(key, what, taken);
         }
         return given;
     }
@@ -204,36 +157,5 @@ final class TomlSection {
         } catch (UnfitBuildException e) {
             throw faultAt(e.key(), e.value(), e.expectation());
         }
-    }
-
-    /** What is wrong with the value of a key of this table. */
-    InvalidTableException fault(String key, String expectation) {
-        return new InvalidTableException(file, lineOf(key), path + key, shown(value(key)), expectation);
-    }
-
-    /** What is wrong at a path below this table, such as {@code pins[2].along}. */
-    InvalidTableException faultAt(String keyPath, String value, String expectation) {
-        TomlPlace place = TomlPlace.find(table, line, keyPath);
-        return new InvalidTableException(
-                file,
-                place.line(),
-                path + keyPath,
-                place.value().map(TomlSection::shown).orElse(value),
-                expectation);
-    }
-
-    private Object value(String key) {
-        return table.get(List.of(key));
-    }
-
-    private int lineOf(String key) {
-        return TomlPlace.find(table, line, key).line();
-    }
-
-    private static String shown(Object value) {
-        if (value instanceof TomlTable) {
-            return "a table";
-        }
-        return value instanceof TomlArray ? "a list" : Objects.toString(value, "");
     }
 }

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseError;
@@ -23,6 +24,8 @@ final class TomlText {
     private static final char BYTE_ORDER_MARK = '\uFEFF';
     private static final Pattern UNQUOTED = Pattern.compile("[^=\"']*=\\s*[^\"'\\[{\\s].*");
     private static final Pattern CURLY_QUOTES = Pattern.compile(".*[\u201C\u201D\u201E\u2018\u2019].*");
+
+    private static final Pattern HEADER = Pattern.compile("\\s*\\[{1,2}\\s*([A-Za-z0-9_.-]+)\\s*]{1,2}\\s*(?:#.*)?");
 
     private TomlText() {}
 
@@ -84,7 +87,7 @@ final class TomlText {
             throw syntax(file, plain, result.errors().get(0));
         }
         if (result.isEmpty()) {
-            throw new InvalidTableException(file, 1, "(all)", "", "a build, not an empty file");
+            throw new InvalidTableException(file, "is empty; the command's --example prints a file to start from");
         }
         return new TomlSection(file, "", result, 1, findings);
     }
@@ -99,11 +102,18 @@ final class TomlText {
             hint = "; words and values with a unit stand in quotes, such as width = \"26 mm\"";
         }
         int equals = found.indexOf('=');
-        return new InvalidTableException(
-                file,
-                line,
-                equals > 0 ? found.substring(0, equals).strip() : "(text)",
-                found,
-                "TOML, but: " + error.getMessage() + hint);
+        String key =
+                equals > 0 ? tableAbove(text, line) + found.substring(0, equals).strip() : "(text)";
+        return new InvalidTableException(file, line, key, found, "TOML, but: " + error.getMessage() + hint);
+    }
+
+    /** Name of the table that a line stands in, with a dot behind it. */
+    private static String tableAbove(String text, int line) {
+        return text.lines()
+                .limit(line - 1L)
+                .map(HEADER::matcher)
+                .filter(Matcher::matches)
+                .map(header -> header.group(1) + ".")
+                .reduce("", (before, next) -> next);
     }
 }
