@@ -12,7 +12,13 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "How the scales of a knife handle swell, shrink and open in the customer's climate.",
-        subcommands = {CompareCommand.class, PlacesCommand.class, MaterialsCommand.class, SourcesCommand.class})
+        subcommands = {
+            CompareCommand.class,
+            TraceCommand.class,
+            PlacesCommand.class,
+            MaterialsCommand.class,
+            SourcesCommand.class
+        })
 public final class Hafthold {
 
     /** Runs one command; exits with its code unless that is 0. */

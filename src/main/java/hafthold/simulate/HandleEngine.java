@@ -45,8 +45,22 @@ public final class HandleEngine {
         return answer(material, cut, parts, new Spread(value, doubts));
     }
 
+    /** The year of a material in a cut hour by hour, everything at its value; of a hybrid, the moisture of its first part. */
+    public ScaleTrace trace(ScaleMaterial material, Cut cut) {
+        List<Hybrid.Part> parts = partsOf(material, cut);
+        Hybrid.Part leading = parts.get(0);
+        return new ScaleTrace(
+                conditions,
+                motions(parts, Doubt.NONE),
+                leading.material().water().map(water -> moisture.history(leading.material(), leading.cut(), 0)));
+    }
+
     private FreeMovement movement(List<Hybrid.Part> parts, Doubt doubt) {
-        List<PartMotion> motions = parts.stream()
+        return FreeMovement.of(motions(parts, doubt), conditions);
+    }
+
+    private List<PartMotion> motions(List<Hybrid.Part> parts, Doubt doubt) {
+        return parts.stream()
                 .map(part -> PartMotion.of(
                         part.material(),
                         part.cut(),
@@ -55,7 +69,6 @@ public final class HandleEngine {
                         moisture.course(part.material(), part.cut(), doubt),
                         doubt))
                 .toList();
-        return FreeMovement.of(motions, conditions);
     }
 
     private static List<Hybrid.Part> partsOf(ScaleMaterial material, Cut cut) {
