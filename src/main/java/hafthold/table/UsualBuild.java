@@ -10,10 +10,10 @@ import java.util.List;
 /** What is taken where a build file says nothing (common practice, no source). */
 public final class UsualBuild {
     static final String STEEL = "steel-stainless-martensitic";
-    static final String PIN_METAL = "stainless-pin-304";
+    static final String PIN_METAL = "brass-free-cutting";
     static final String LINER = "vulcanised-fibre";
     static final String ADHESIVE = "epoxy-two-part";
-    static final String FINISH = "linseed-oil-2";
+    static final String FINISH = "bare";
     static final String WORK_CLASS = "good-new";
 
     static final Length TANG_THICKNESS = Length.ofMillimetres(4);

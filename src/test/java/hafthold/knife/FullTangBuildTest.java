@@ -143,14 +143,7 @@ class FullTangBuildTest {
 
     private static Scales scales(List<Station> profile) {
         return new Scales(
-                "walnut-black",
-                Optional.of(Cut.FLAT),
-                Optional.empty(),
-                mm(8),
-                mm(110),
-                profile,
-                mm(0.3),
-                "linseed-oil-2");
+                "walnut-black", Optional.of(Cut.FLAT), Optional.empty(), mm(8), mm(110), profile, mm(0.3), "bare");
     }
 
     private static Station station(double at, double width) {

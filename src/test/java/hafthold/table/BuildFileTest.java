@@ -248,7 +248,7 @@ class BuildFileTest {
                 "The file says nothing of the thickness of a scale, so 8 mm is taken.", text(file, "scales.thickness"));
         assertEquals(mm(8), build.scales().thickness());
         assertEquals(
-                "The file says nothing of pins, so a pair of 6 mm stainless-pin-304 pins in 6.05 mm holes with hard"
+                "The file says nothing of pins, so a pair of 6 mm brass-free-cutting pins in 6.05 mm holes with hard"
                         + " epoxy is taken.",
                 text(file, "pins"));
         assertEquals(2, build.pins().size());
@@ -316,7 +316,7 @@ class BuildFileTest {
     }
 
     private static Pin examplePin(double along) {
-        return new Pin(Pin.Kind.SOLID, "stainless-pin-304", mm(6), mm(6.05), mm(along), mm(0), Pin.Fill.HARD_EPOXY);
+        return new Pin(Pin.Kind.SOLID, "brass-free-cutting", mm(6), mm(6.05), mm(along), mm(0), Pin.Fill.HARD_EPOXY);
     }
 
     private FullTangBuild full(String text) throws IOException {
