@@ -1,5 +1,9 @@
 package hafthold.mechanics;
 
+import hafthold.quantity.Band;
+import hafthold.source.Evidence;
+import hafthold.source.Figure;
+
 /**
  * Wood that swells between things that do not yield, gives way, and stays smaller when it dries back.
  *
@@ -8,14 +12,26 @@ package hafthold.mechanics;
  * above the yield strain goes into set. Once the stress is gone a gap opens: set + s q - free strain. The delayed part s
  * q recovers slowly, the set does not.
  *
- * <p>A deliberately plain model. The yield strain across the grain is 0.4 to 1 %; that half of a held stress relaxes
- * over weeks is a workshop's assumption; wood creeps more while its moisture changes, which is not told apart here.
+ * <p>A deliberately plain model with assumed figures; wood creeps more while its moisture changes, which is not told apart here.
  *
  * @param yieldStrain stress at yield over short-term modulus, positive
  * @param relaxingShare s, 0 to below 1
  * @param relaxationSeconds t, positive
  */
 public record BlockedSwelling(double yieldStrain, double relaxingShare, double relaxationSeconds) {
+
+    /** Yield strain of wood squeezed across the grain. */
+    public static final Figure YIELD_STRAIN_ACROSS = new Figure(
+            new Band(0.004, 0.006, 0.010),
+            Evidence.ASSUMED,
+            "workshop-judgement",
+            "wood gives way across the grain at 0.4 to 1 % strain");
+
+    /** Share of a held stress that relaxes. */
+    public static final Figure RELAXING_SHARE =
+            new Figure(new Band(0, 0.5, 0.75), Evidence.ASSUMED, "workshop-judgement", "half of a held stress relaxes");
+
+    private static final double THREE_WEEKS = 21 * 86400.0;
 
     /** Checks the three numbers. */
     public BlockedSwelling {
@@ -25,6 +41,11 @@ public record BlockedSwelling(double yieldStrain, double relaxingShare, double r
                             + " a positive time, got " + yieldStrain + ", " + relaxingShare + ", " + relaxationSeconds
                             + " s");
         }
+    }
+
+    /** Wood across the grain, with the assumed figures above and a relaxation time of three weeks, assumed too. */
+    public static BlockedSwelling acrossGrain() {
+        return new BlockedSwelling(YIELD_STRAIN_ACROSS.value(), RELAXING_SHARE.value(), THREE_WEEKS);
     }
 
     /**

@@ -17,8 +17,8 @@ import hafthold.source.PublishedModel;
  * @param outerRadiusMetres R, m, above r
  */
 @PublishedModel(
-        source = "timoshenko-goodier-1970",
-        locator = "stress distribution symmetrical about an axis (Lame)",
+        source = "lame-1852",
+        locator = "thick-walled cylinder",
         validity = "isotropic, elastic, no slip-stick; shaft and hub equally long")
 public record LamePressFit(
         double shaftModulusPascals,

@@ -102,21 +102,21 @@ public record OrthotropicElasticity(
     /**
      * The same material with its axes laid another way, as in a cross-cut scale whose grain runs through the thickness.
      *
-     * @param length present axis that becomes the length
-     * @param width present axis that becomes the width
-     * @param thickness present axis that becomes the thickness
+     * @param a present axis that becomes the length
+     * @param b present axis that becomes the width
+     * @param c present axis that becomes the thickness
      */
-    public OrthotropicElasticity laid(HandleAxis length, HandleAxis width, HandleAxis thickness) {
+    public OrthotropicElasticity laid(HandleAxis a, HandleAxis b, HandleAxis c) {
         return new OrthotropicElasticity(
-                modulusPascals(length),
-                modulusPascals(width),
-                modulusPascals(thickness),
-                shearPascals(length, width),
-                shearPascals(length, thickness),
-                shearPascals(width, thickness),
-                -compliancePerPascal(length, width) * modulusPascals(length),
-                -compliancePerPascal(length, thickness) * modulusPascals(length),
-                -compliancePerPascal(width, thickness) * modulusPascals(width));
+                modulusPascals(a),
+                modulusPascals(b),
+                modulusPascals(c),
+                shearPascals(a, b),
+                shearPascals(a, c),
+                shearPascals(b, c),
+                -compliancePerPascal(a, b) * modulusPascals(a),
+                -compliancePerPascal(a, c) * modulusPascals(a),
+                -compliancePerPascal(b, c) * modulusPascals(b));
     }
 
     /**

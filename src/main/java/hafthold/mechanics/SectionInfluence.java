@@ -1,6 +1,5 @@
 package hafthold.mechanics;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
@@ -15,11 +14,6 @@ import java.util.Map;
  * that extension. Amplitudes are strains, counted from the glue-up for stresses and from the finish for offsets.
  */
 public final class SectionInfluence {
-    private static final int AXES = HandleAxis.values().length;
-    private static final int TANG = 0;
-    private static final int GLUE = 1;
-    private static final int FIRST_LINER = 2;
-
     private final BondedSection section;
     private final OutOfSection extension;
     private final int columns;
@@ -34,7 +28,7 @@ public final class SectionInfluence {
         PlaneStiffness[] material = section.parts().stream()
                 .map(part -> part.elasticity().inSection(section.along()))
                 .toArray(PlaneStiffness[]::new);
-        List<FreeStrain> modes = modes(grid);
+        List<FreeStrain> modes = new SectionModes(section, grid).freeStrains();
         SectionReading reading = new SectionReading(section, new SectionSolution(grid, material, modes));
         this.columns = extension == OutOfSection.HELD ? modes.size() : modes.size() - 1;
         double[] released = extension == OutOfSection.HELD ? new double[columns] : released(reading.force());
@@ -47,45 +41,6 @@ public final class SectionInfluence {
             stressAlong[k] = withExtension(reading.stressAlong(k), released);
             stressOut[k] = withExtension(reading.stressOut(k), released);
         }
-    }
-
-    private List<FreeStrain> modes(SectionGrid grid) {
-        List<FreeStrain> modes = new ArrayList<>();
-        int parts = section.parts().size();
-        for (int part = TANG; part <= GLUE; part++) {
-            modes.add(new FreeStrain(grid.firstRow(part), grid.firstRow(part + 1), 1, 1, 1));
-        }
-        for (int part = FIRST_LINER; part < parts - 1; part += 2) {
-            for (HandleAxis axis : HandleAxis.values()) {
-                modes.add(along(axis, grid.firstRow(part), grid.firstRow(part + 1)));
-            }
-        }
-        int[] sides = depthSides(section, grid);
-        for (HandleAxis axis : HandleAxis.values()) {
-            for (int k = 0; k < section.depthLayers(); k++) {
-                modes.add(along(axis, sides[k], sides[k + 1]));
-            }
-        }
-        modes.add(new FreeStrain(0, grid.rows(), 0, 0, -1));
-        return modes;
-    }
-
-    /** First row of each depth layer of the scale, and the number of rows at the end. */
-    static int[] depthSides(BondedSection section, SectionGrid grid) {
-        double bottom = grid.rowSide(grid.firstRow(section.parts().size() - 1));
-        return section.depthSharesOfScale().stream()
-                .mapToInt(share ->
-                        grid.rowAt(bottom + share * section.layup().scale().thicknessMetres()))
-                .toArray();
-    }
-
-    private FreeStrain along(HandleAxis axis, int firstRow, int endRow) {
-        return new FreeStrain(
-                firstRow,
-                endRow,
-                axis == section.along() ? 1 : 0,
-                axis == HandleAxis.THICKNESS ? 1 : 0,
-                axis == section.out() ? 1 : 0);
     }
 
     /** Extension of each mode that leaves no force out of the section. */
@@ -107,14 +62,6 @@ public final class SectionInfluence {
         return result;
     }
 
-    static int linerColumn(int liner, HandleAxis axis) {
-        return FIRST_LINER + AXES * liner + axis.place();
-    }
-
-    static int scaleColumn(BondedSection section, HandleAxis axis, int depthLayer) {
-        return FIRST_LINER + AXES * section.layup().liners().size() + axis.place() * section.depthLayers() + depthLayer;
-    }
-
     /** Section these answers belong to. */
     public BondedSection section() {
         return section;
@@ -127,12 +74,12 @@ public final class SectionInfluence {
 
     /** Column of the tang's free strain, the same in every direction. */
     public int tangColumn() {
-        return TANG;
+        return SectionModes.TANG;
     }
 
     /** Column of the free strain of all glue lines, the same in every direction. */
     public int glueColumn() {
-        return GLUE;
+        return SectionModes.GLUE;
     }
 
     /**
@@ -145,7 +92,7 @@ public final class SectionInfluence {
             throw new IndexOutOfBoundsException(
                     "no liner " + liner + " among " + section.layup().liners().size());
         }
-        return linerColumn(liner, axis);
+        return SectionModes.linerColumn(liner, axis);
     }
 
     /**
@@ -155,7 +102,7 @@ public final class SectionInfluence {
      */
     public int scaleColumnOf(HandleAxis axis, int depthLayer) {
         requireLayer(depthLayer);
-        return scaleColumn(section, axis, depthLayer);
+        return SectionModes.scaleColumn(section, axis, depthLayer);
     }
 
     /**
@@ -174,9 +121,9 @@ public final class SectionInfluence {
     public double[] evenScaleStrain(double length, double width, double thickness) {
         double[] amplitudes = new double[columns];
         for (int k = 0; k < section.depthLayers(); k++) {
-            amplitudes[scaleColumn(section, HandleAxis.LENGTH, k)] = length;
-            amplitudes[scaleColumn(section, HandleAxis.WIDTH, k)] = width;
-            amplitudes[scaleColumn(section, HandleAxis.THICKNESS, k)] = thickness;
+            amplitudes[SectionModes.scaleColumn(section, HandleAxis.LENGTH, k)] = length;
+            amplitudes[SectionModes.scaleColumn(section, HandleAxis.WIDTH, k)] = width;
+            amplitudes[SectionModes.scaleColumn(section, HandleAxis.THICKNESS, k)] = thickness;
         }
         return amplitudes;
     }
@@ -189,6 +136,11 @@ public final class SectionInfluence {
      */
     public double value(SectionOutput output, double[] amplitudes) {
         return dot(outputs.get(output), amplitudes);
+    }
+
+    /** All answers to one unit of each mode, a copy: what a loop over a year multiplies its amplitudes with. */
+    public double[] coefficients(SectionOutput output) {
+        return outputs.get(output).clone();
     }
 
     /** An answer to one unit of one mode. */

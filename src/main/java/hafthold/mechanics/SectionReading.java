@@ -73,7 +73,7 @@ final class SectionReading {
         double[] free = row(SectionOutput.FREE_EDGE);
         free[0] = -section.halfSizeMetres();
         for (int k = 0; k < section.depthLayers(); k++) {
-            free[SectionInfluence.scaleColumn(section, section.along(), k)] =
+            free[SectionModes.scaleColumn(section, section.along(), k)] =
                     section.halfSizeMetres() * layerThickness(k) / thickness;
         }
     }
@@ -116,11 +116,11 @@ final class SectionReading {
         free[1] = section.layup().glue().thicknessMetres()
                 * (1 + section.layup().liners().size());
         for (int liner = 0; liner < section.layup().liners().size(); liner++) {
-            free[SectionInfluence.linerColumn(liner, HandleAxis.THICKNESS)] =
+            free[SectionModes.linerColumn(liner, HandleAxis.THICKNESS)] =
                     section.layup().liners().get(liner).thicknessMetres();
         }
         for (int k = 0; k < section.depthLayers(); k++) {
-            free[SectionInfluence.scaleColumn(section, HandleAxis.THICKNESS, k)] = layerThickness(k);
+            free[SectionModes.scaleColumn(section, HandleAxis.THICKNESS, k)] = layerThickness(k);
         }
     }
 
@@ -141,7 +141,7 @@ final class SectionReading {
     }
 
     private void scaleStress() {
-        int[] sides = SectionInfluence.depthSides(section, grid);
+        int[] sides = new SectionModes(section, grid).depthSides();
         for (int k = 0; k < section.depthLayers(); k++) {
             double height = grid.rowSide(sides[k + 1]) - grid.rowSide(sides[k]);
             for (int r = sides[k]; r < sides[k + 1]; r++) {

@@ -17,7 +17,7 @@ import java.util.List;
  * @param preloadNewtons force the nut was drawn up with, N, not negative
  */
 public record ThroughTangStack(
-        List<StackPart> parts, double tangAreaSquareMetres, double tangModulusPascals, double preloadNewtons) {
+        List<StackSpring> parts, double tangAreaSquareMetres, double tangModulusPascals, double preloadNewtons) {
 
     /** Keeps its own list; checks sizes. */
     public ThroughTangStack {
@@ -34,7 +34,7 @@ public record ThroughTangStack(
 
     /** Length of all parts together, m. */
     public double lengthMetres() {
-        return parts.stream().mapToDouble(StackPart::lengthMetres).sum();
+        return parts.stream().mapToDouble(StackSpring::lengthMetres).sum();
     }
 
     /** The stack as drawn up. */
@@ -64,7 +64,7 @@ public record ThroughTangStack(
         double squeeze = 0;
         int weakest = 0;
         for (int i = 0; i < parts.size(); i++) {
-            StackPart part = parts.get(i);
+            StackSpring part = parts.get(i);
             double contribution = part.lengthMetres() * (partStrains.get(i) - tangStrain);
             double set = setsBefore.isEmpty() ? 0 : setsBefore.get(i);
             contributions.add(contribution);

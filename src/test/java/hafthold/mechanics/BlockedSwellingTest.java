@@ -62,6 +62,12 @@ class BlockedSwellingTest {
     }
 
     @Test
+    void usualWoodIsTheMiddleOfItsRange() {
+        assertEquals(0.006, BlockedSwelling.acrossGrain().yieldStrain());
+        assertEquals(0.5, BlockedSwelling.acrossGrain().relaxingShare());
+    }
+
+    @Test
     void refusesNumbersOutOfRange() {
         assertThrows(IllegalArgumentException.class, () -> new BlockedSwelling(0, 0.5, WEEK));
         assertThrows(IllegalArgumentException.class, () -> new BlockedSwelling(0.006, 1, WEEK));

@@ -83,4 +83,23 @@ class LaminateTheoryTest {
             }
         }
     }
+
+    /** A strain in one depth layer only: sum Q h (e - free) = 0 over the layers with Q = E / (1 - nu^2), no extension. */
+    @Test
+    void everyDepthLayerWeighsByItsThickness() {
+        SectionInfluence influence =
+                BondedSection.acrossWidth(0.5, Handles.layup(Handles.ACRYLIC)).influence(OutOfSection.HELD, 0);
+        double scale = 3.2e9 / (1 - 0.37 * 0.37);
+        double stiffness = 200e9 / (1 - 0.29 * 0.29) * 2e-3 + 2e9 / (1 - 0.38 * 0.38) * 0.1e-3 + scale * 7e-3;
+        for (int k = 0; k < influence.section().depthLayers(); k++) {
+            double[] state = new double[influence.columns()];
+            state[influence.scaleColumnOf(HandleAxis.WIDTH, k)] = 0.01;
+            double share = BondedSection.DEPTH_SHARES.get(k + 1) - BondedSection.DEPTH_SHARES.get(k);
+            double extension = scale * 7e-3 * share * 0.01 / stiffness;
+            for (int layer = 0; layer < influence.section().depthLayers(); layer++) {
+                double expected = scale * (extension - (layer == k ? 0.01 : 0));
+                assertEquals(expected, influence.scaleStressPascals(HandleAxis.WIDTH, layer, state), 200);
+            }
+        }
+    }
 }

@@ -100,4 +100,15 @@ class SectionProperties {
         double free = influence.value(SectionOutput.FREE_EDGE, swelling);
         assertTrue(0 < line && line < glued && glued < free);
     }
+
+    @Property
+    void turningKeepsTheInvariantOfThePlane(@ForAll @Scale(4) @DoubleRange(min = 0, max = 3.1415) double angle) {
+        OrthotropicElasticity turned = Handles.WALNUT_FLAT.turnedAboutLength(angle);
+        // S11 + S22 + 2 S12 does not depend on the direction of the axes.
+        double expected = 1 / 710e6 + 1 / 1350e6 - 2 * 0.378 / 710e6;
+        double got = 1 / turned.widthModulusPascals()
+                + 1 / turned.thicknessModulusPascals()
+                + 2 * turned.compliancePerPascal(HandleAxis.WIDTH, HandleAxis.THICKNESS);
+        assertEquals(expected, got, 1e-9 * expected);
+    }
 }

@@ -10,9 +10,9 @@ import org.junit.jupiter.api.Test;
 
 class ThroughTangStackTest {
     private static final double FACE = 300e-6;
-    private static final StackPart GUARD = new StackPart("guard", 6e-3, FACE, 105e9, Double.POSITIVE_INFINITY);
-    private static final StackPart LEATHER = new StackPart("leather", 12e-3, FACE, 0.1e9, 20e6);
-    private static final StackPart BURL = new StackPart("burl", 45e-3, FACE, 1.2e9, 8e6);
+    private static final StackSpring GUARD = new StackSpring("guard", 6e-3, FACE, 105e9, Double.POSITIVE_INFINITY);
+    private static final StackSpring LEATHER = new StackSpring("leather", 12e-3, FACE, 0.1e9, 20e6);
+    private static final StackSpring BURL = new StackSpring("burl", 45e-3, FACE, 1.2e9, 8e6);
 
     /** A tang of 30 mm2 drawn up with 500 N. */
     private static ThroughTangStack stack(double preload) {
@@ -71,7 +71,7 @@ class ThroughTangStackTest {
     @Test
     void refusesStacksThatCannotBe() {
         assertThrows(IllegalArgumentException.class, () -> new ThroughTangStack(List.of(), 1e-5, 2e11, 0));
-        assertThrows(IllegalArgumentException.class, () -> new StackPart("air", 0, FACE, 1e9, 1e6));
+        assertThrows(IllegalArgumentException.class, () -> new StackSpring("air", 0, FACE, 1e9, 1e6));
         ThroughTangStack stack = stack(0);
         ThroughTangStack.State drawn = stack.drawnUp();
         assertThrows(IllegalArgumentException.class, () -> stack.respond(drawn, List.of(0.0), 0));

@@ -1,7 +1,7 @@
 package hafthold.mechanics;
 
 /**
- * One part threaded on a through tang: guard, spacer, grip piece, cap.
+ * One part threaded on a through tang (guard, spacer, grip piece, cap), as a spring that can be crushed.
  *
  * @param name what the bench calls it
  * @param lengthMetres along the tang, m, positive
@@ -9,11 +9,11 @@ package hafthold.mechanics;
  * @param modulusPascals Young's modulus along the tang, Pa, positive
  * @param crushingPascals stress beyond which the part gives way and keeps the dent, Pa, positive; infinite for metal
  */
-public record StackPart(
+public record StackSpring(
         String name, double lengthMetres, double areaSquareMetres, double modulusPascals, double crushingPascals) {
 
     /** Checks sizes. */
-    public StackPart {
+    public StackSpring {
         if (!(lengthMetres > 0) || !(areaSquareMetres > 0) || !(modulusPascals > 0) || !(crushingPascals > 0)) {
             throw new IllegalArgumentException("stack part '" + name
                     + "' needs positive length, area, modulus and crushing stress, got " + 1000 * lengthMetres
