@@ -11,6 +11,8 @@ import hafthold.source.Finding;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * One scale material on one handle through the customer's year.
@@ -27,6 +29,10 @@ public final class HandleEngine {
 
     private final Conditions conditions;
     private final MoistureYears moisture;
+    private final Map<Lay, Double> cracks = new ConcurrentHashMap<>();
+
+    /** A material as it lies. */
+    private record Lay(String material, Cut cut) {}
 
     /** An engine for one order; moisture once computed is kept for further cuts of the same material. */
     public HandleEngine(Conditions conditions) {
@@ -67,8 +73,15 @@ public final class HandleEngine {
                         part.share().value(),
                         moisture.finishFraction(part.material(), doubt),
                         moisture.course(part.material(), part.cut(), doubt),
+                        crackPerStrain(part.material(), part.cut()),
                         doubt))
                 .toList();
+    }
+
+    private double crackPerStrain(Material material, Cut cut) {
+        return cracks.computeIfAbsent(
+                new Lay(material.id(), cut),
+                lay -> PinCrack.perStrain(material, cut).orElse(0.0));
     }
 
     private static List<Hybrid.Part> partsOf(ScaleMaterial material, Cut cut) {

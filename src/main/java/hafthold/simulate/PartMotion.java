@@ -47,9 +47,17 @@ record PartMotion(
      * The motion of a material in a cut.
      *
      * @param finishFraction moisture content at finish, kg/kg
+     * @param course moisture content hour by hour
+     * @param crackPerStrain use of strength per squeeze strain on a pin
      */
     static PartMotion of(
-            Material material, Cut cut, double share, double finishFraction, MoistureCourse course, Doubt doubt) {
+            Material material,
+            Cut cut,
+            double share,
+            double finishFraction,
+            MoistureCourse course,
+            double crackPerStrain,
+            Doubt doubt) {
         double cap = material.water()
                 .map(water -> water.swelling().stillAboveFraction())
                 .orElse(Double.POSITIVE_INFINITY);
@@ -60,7 +68,7 @@ record PartMotion(
                 rate(material, cut.length().turned(-turn), from, doubt),
                 rate(material, cut.width().turned(turn), from, doubt),
                 rate(material, cut.thickness().turned(-turn), from, doubt),
-                PinCrack.perStrain(material).orElse(0.0),
+                crackPerStrain,
                 course,
                 from,
                 cap);

@@ -1,40 +1,74 @@
 package hafthold.simulate;
 
 import hafthold.material.Axis;
+import hafthold.material.Cut;
 import hafthold.material.Material;
 import hafthold.material.Property;
+import hafthold.mechanics.LekhnitskiiHole;
 import hafthold.source.Figure;
 import java.util.Optional;
 
 /**
- * Tension that a rigid pin puts into a scale that closes on it, over the strength across the grain.
+ * Tension across the grain that a rigid pin puts into a scale which closes on it, over the strength.
  *
- * <p>Rigid disc in an infinite isotropic plate that shrinks by eps: contact pressure and hoop tension are both 2 G eps =
- * E eps / (1 + nu) (Lame's solution for the bore). E and nu are taken across the grain, and half of the stress is left
- * after weeks of relaxation (assumed, a quarter to all of it).
+ * <p>The face of the scale is an infinite orthotropic plate around a rigid pin ({@link LekhnitskiiHole}); where the
+ * figures for that are missing, an isotropic one, in which contact pressure and hoop tension are both E eps / (1 + nu).
+ * Half of the stress is left after weeks of relaxation (assumed; a quarter to all of it).
  */
 final class PinCrack {
     /** Share of the stress that is left after weeks. */
     static final double RELAXATION = 0.5;
 
+    private static final double UNIT_SQUEEZE = 0.01;
+    private static final double USUAL_POISSON = 0.35;
+
     private PinCrack() {}
 
     /**
-     * Use of strength per squeeze strain (squeeze over pin diameter); empty where stiffness or strength is unknown.
+     * Use of strength per squeeze strain (squeeze over pin diameter) across the handle; empty where stiffness or
+     * strength is unknown.
      *
      * @param material what the scale is made of
+     * @param cut how it lies; rift and burl are taken as the axis that most of them follows
      */
-    static Optional<Double> perStrain(Material material) {
-        Optional<Figure> stiffness = material.sheet().figure(Property.YOUNGS_MODULUS, Axis.ACROSS);
-        Optional<Figure> strength = material.sheet().figure(Property.TENSION_STRENGTH, Axis.ACROSS);
+    static Optional<Double> perStrain(Material material, Cut cut) {
+        Axis length = leading(cut.length());
+        Axis width = leading(cut.width());
+        Optional<Figure> stiffness = material.sheet().figure(Property.YOUNGS_MODULUS, width);
+        Optional<Figure> strength = material.sheet().figure(Property.TENSION_STRENGTH, width);
         if (stiffness.isEmpty() || strength.isEmpty()) {
             return Optional.empty();
         }
-        double poisson = material.sheet()
-                .figure(Property.POISSON_RATIO, Axis.ACROSS_THROUGH)
-                .map(Figure::value)
-                .orElse(0.35);
-        double tensionPerStrain = stiffness.get().value() / (1 + poisson);
-        return Optional.of(RELAXATION * tensionPerStrain / strength.get().value());
+        double tension = plate(material, length, width)
+                .map(hole -> hole.pinContact(0, UNIT_SQUEEZE).largestTensionAcrossPascals() / UNIT_SQUEEZE)
+                .orElse(stiffness.get().value() / (1 + USUAL_POISSON));
+        return Optional.of(RELAXATION * tension / strength.get().value());
+    }
+
+    /** The face of the scale as a plate; empty where a figure is missing or both directions are alike. */
+    private static Optional<LekhnitskiiHole> plate(Material material, Axis length, Axis width) {
+        if (length != Axis.ALONG || width == Axis.ALONG) {
+            return Optional.empty();
+        }
+        Axis plane = width == Axis.ACROSS ? Axis.ALONG_ACROSS : Axis.ALONG_THROUGH;
+        Optional<Figure> along = material.sheet().figure(Property.YOUNGS_MODULUS, length);
+        Optional<Figure> across = material.sheet().figure(Property.YOUNGS_MODULUS, width);
+        Optional<Figure> poisson = material.sheet().figure(Property.POISSON_RATIO, plane);
+        Optional<Figure> shear = material.sheet().figure(Property.SHEAR_MODULUS, plane);
+        if (along.isEmpty() || across.isEmpty() || poisson.isEmpty() || shear.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new LekhnitskiiHole(
+                along.get().value(),
+                across.get().value(),
+                poisson.get().value(),
+                shear.get().value()));
+    }
+
+    private static Axis leading(Cut.Shares shares) {
+        if (shares.along() > shares.across() && shares.along() > shares.through()) {
+            return Axis.ALONG;
+        }
+        return shares.through() > shares.across() ? Axis.THROUGH : Axis.ACROSS;
     }
 }
