@@ -9,7 +9,8 @@ import hafthold.numeric.TridiagonalSystem;
  */
 final class ImplicitEulerStep {
     private static final int NEWTON_ROUNDS = 50;
-    private static final double NEWTON_TOLERANCE = 1e-14;
+    /** Content and loss agree at any round, as both are linearised alike, so the state need not be polished further. */
+    private static final double NEWTON_TOLERANCE = 1e-8;
 
     private final SlabEquation equation;
     private final HatWeights lumped;
@@ -33,16 +34,24 @@ final class ImplicitEulerStep {
     /**
      * Takes the step from a state, which is left alone; the new state goes to {@code next}.
      *
+     * @param low no point can end below it; keeps Newton's rule from straying
+     * @param high no point can end above it
      * @throws ArithmeticException when Newton's rule does not settle
      */
     void take(double[] moisture, AirInstant to, double seconds, double low, double high, double[] next) {
         int last = width.length - 1;
         System.arraycopy(moisture, 0, next, 0, width.length);
+        double triedMoisture = Double.NaN;
+        double triedLoss = Double.NaN;
         for (int round = 0; round < NEWTON_ROUNDS; round++) {
             equation.potentials(next, psi);
             equation.moistureByPotential(psi, slope);
             double surfaceLoss = equation.surfaceLoss(next[last], to);
-            double lossSlope = equation.surfaceLossSlope(next[last], to);
+            double secant = (surfaceLoss - triedLoss) / (next[last] - triedMoisture);
+            double tangent = equation.surfaceLossSlope(next[last], to);
+            double lossSlope = secant > tangent ? secant : tangent; // holds where the isotherm is all but upright
+            triedMoisture = next[last];
+            triedLoss = surfaceLoss;
             equation.factor(lumped, slope, to.diffusivity, lossSlope, seconds, system);
             equation.gains(psi, to.diffusivity, surfaceLoss, residual);
             for (int i = 0; i <= last; i++) {
@@ -51,16 +60,16 @@ final class ImplicitEulerStep {
             system.solve(residual);
             loss = seconds * (surfaceLoss + lossSlope * slope[last] * residual[last]);
             double largest = 0;
-            boolean held = false;
             for (int i = 0; i <= last; i++) {
-                double wanted = next[i] + slope[i] * residual[i];
-                double kept = Math.min(high, Math.max(low, wanted));
-                largest = Math.max(largest, Math.abs(kept - next[i]));
-                held |= Math.abs(kept - wanted) > NEWTON_TOLERANCE;
-                next[i] = kept;
+                double change = slope[i] * residual[i];
+                next[i] += change;
+                largest = Math.max(largest, Math.abs(change));
             }
-            if (largest <= NEWTON_TOLERANCE && !held) {
+            if (largest <= NEWTON_TOLERANCE) {
                 return;
+            }
+            for (int i = 0; i <= last; i++) {
+                next[i] = Math.min(high, Math.max(low, next[i]));
             }
         }
         throw new ArithmeticException("moisture in the slab did not settle within a step of " + seconds

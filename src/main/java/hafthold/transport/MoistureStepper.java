@@ -12,9 +12,10 @@ final class MoistureStepper {
     /** Shortest step: sample interval over 2^12, about a second of an hour. */
     private static final int MOST_HALVINGS = 12;
     /** Moisture content by which a point may leave the range of state and air. */
-    private static final double RANGE_SLACK = 1e-6;
+    private static final double RANGE_SLACK = 1e-7;
 
     private final double tolerance;
+    private final double largestChange;
     private final SlabEquation equation;
     private final RosenbrockStep fineStep;
     private final RosenbrockStep lumpedStep;
@@ -29,8 +30,9 @@ final class MoistureStepper {
     private double low;
     private double high;
 
-    MoistureStepper(Slab slab, GradedGrid grid, HatWeights storage, double tolerance) {
+    MoistureStepper(Slab slab, GradedGrid grid, HatWeights storage, double tolerance, double largestChange) {
         this.tolerance = tolerance;
+        this.largestChange = largestChange;
         equation = new SlabEquation(slab, grid);
         HatWeights lumped = storage.lumped();
         fineStep = new RosenbrockStep(equation, storage, grid.size());
@@ -85,13 +87,13 @@ final class MoistureStepper {
     private void advance(AirTrack track, AirInstant from, AirInstant to, double seconds, int halvings) {
         boolean shortest = halvings == MOST_HALVINGS;
         take(fineStep, from, to, seconds);
-        if (shortest || fineStep.error() <= tolerance) {
+        if (shortest || isAccurate(fineStep)) {
             if (staysInRange(from, to)) {
                 accept(fineStep.loss(), fineStep.error());
                 return;
             }
             take(lumpedStep, from, to, seconds);
-            if ((shortest || lumpedStep.error() <= tolerance) && staysInRange(from, to)) {
+            if ((shortest || isAccurate(lumpedStep)) && staysInRange(from, to)) {
                 accept(lumpedStep.loss(), lumpedStep.error());
                 return;
             }
@@ -106,6 +108,10 @@ final class MoistureStepper {
         track.halfway(from, to, middle);
         advance(track, from, middle, 0.5 * seconds, halvings + 1);
         advance(track, middle, to, 0.5 * seconds, halvings + 1);
+    }
+
+    private boolean isAccurate(RosenbrockStep step) {
+        return step.error() <= tolerance && step.largestChange() <= largestChange;
     }
 
     private void take(RosenbrockStep step, AirInstant from, AirInstant to, double seconds) {

@@ -39,6 +39,7 @@ final class RosenbrockStep {
     private final double[] mix;
     private double loss;
     private double error;
+    private double largestChange;
 
     RosenbrockStep(SlabEquation equation, HatWeights storage, int points) {
         this.equation = equation;
@@ -111,9 +112,12 @@ final class RosenbrockStep {
 
         loss = 2 * out1 + out3 + out4;
         error = 0;
+        largestChange = 0;
         for (int i = 0; i <= last; i++) {
-            next[i] = moisture[i] + change[i] + k[i];
+            double whole = change[i] + k[i];
+            next[i] = moisture[i] + whole;
             error = Math.max(error, Math.abs(k[i]));
+            largestChange = Math.max(largestChange, Math.abs(whole));
         }
     }
 
@@ -125,6 +129,11 @@ final class RosenbrockStep {
     /** Largest local error over the points, moisture content. */
     double error() {
         return error;
+    }
+
+    /** Largest change over the points, moisture content. */
+    double largestChange() {
+        return largestChange;
     }
 
     private void solve(double[] rhs) {

@@ -28,7 +28,8 @@ final class SlabRun {
         content = storage.totals();
         track = new AirTrack(air, slab, saturation);
         double saturated = slab.isotherm().moistureFraction(1, meanAir.temperatureCelsius());
-        stepper = new MoistureStepper(slab, grid, storage, resolution.tolerance() * saturated);
+        stepper = new MoistureStepper(
+                slab, grid, storage, resolution.tolerance() * saturated, resolution.largestChangeFraction());
     }
 
     /** Where a slow slab needs steeper grading than its parabolas bear, it gets more points. */
