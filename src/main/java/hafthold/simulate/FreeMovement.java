@@ -1,7 +1,6 @@
 package hafthold.simulate;
 
 import hafthold.air.AirSeries;
-import hafthold.knife.Handle;
 import java.util.List;
 
 /**
@@ -41,76 +40,50 @@ record FreeMovement(
 
     /** Follows all parts of a scale through the year. */
     static FreeMovement of(List<PartMotion> parts, Conditions conditions) {
-        Handle handle = conditions.handle();
         AirSeries air = conditions.destination().air();
-        double halfWidth = handle.tangWidth().metres() / 2;
-        double thickness = handle.scaleThickness().metres();
-        double length = handle.length().metres();
-        double clearance = handle.openClearance().metres();
-        double diameter = handle.pinDiameter().metres();
+        double made = conditions.madeTemperature().celsius();
+        double[] widthStrain = new double[air.size()];
+        double[] lengthStrain = new double[air.size()];
+        PartExtremes extremes = new PartExtremes(conditions);
+        for (PartMotion part : parts) {
+            extremes.follow(part, widthStrain, lengthStrain);
+        }
+        double halfWidth = conditions.handle().tangWidth().metres() / 2;
         double tang = conditions.tangExpansion().value();
-        double pin = conditions.pinExpansion().value();
-        Extremes edge = new Extremes();
-        Extremes along = new Extremes();
-        Extremes hole = new Extremes();
-        Extremes face = new Extremes();
-        double crack = 0;
         double[] daily = new double[(air.size() + HOURS_A_DAY - 1) / HOURS_A_DAY];
+        double shy = 0;
+        double proud = 0;
+        double shorter = 0;
+        double longer = 0;
+        int shyHour = 0;
+        int proudHour = 0;
         for (int hour = 0; hour < air.size(); hour++) {
-            double warmer =
-                    air.temperatureCelsius(hour) - conditions.madeTemperature().celsius();
-            double widthStrain = 0;
-            double lengthStrain = 0;
-            for (PartMotion part : parts) {
-                double wetter = part.moistureChange(hour);
-                double across = part.width().strain(wetter, warmer);
-                double lengthwise = part.length().strain(wetter, warmer);
-                widthStrain += part.share() * across;
-                lengthStrain += part.share() * lengthwise;
-                double holeAcross = diameter * (across - pin * warmer);
-                double holeAlong = diameter * (lengthwise - pin * warmer);
-                hole.add(hour, holeAcross);
-                hole.add(hour, holeAlong);
-                double squeeze = Math.max(0, -Math.min(holeAcross, holeAlong) - clearance);
-                crack = Math.max(crack, part.crackPerStrain() * squeeze / diameter);
-                face.add(hour, thickness * (part.thickness().strain(wetter, warmer) - pin * warmer));
+            double steel = tang * (air.temperatureCelsius(hour) - made);
+            double edge = halfWidth * (widthStrain[hour] - steel);
+            daily[hour / HOURS_A_DAY] += edge / HOURS_A_DAY;
+            if (edge < -shy) {
+                shy = -edge;
+                shyHour = hour;
+            } else if (edge > proud) {
+                proud = edge;
+                proudHour = hour;
             }
-            double offset = halfWidth * (widthStrain - tang * warmer);
-            edge.add(hour, offset);
-            along.add(hour, length * (lengthStrain - tang * warmer));
-            daily[hour / HOURS_A_DAY] += offset / HOURS_A_DAY;
+            shorter = Math.max(shorter, steel - lengthStrain[hour]);
+            longer = Math.max(longer, lengthStrain[hour] - steel);
         }
+        double length = conditions.handle().length().metres();
         return new FreeMovement(
-                Math.max(0, -edge.least),
-                Math.max(0, edge.most),
-                Math.max(along.most, -along.least),
-                Math.max(0, -along.least) / 2,
-                Math.max(0, along.most) / 2,
-                Math.max(0, hole.most + clearance),
-                Math.max(0, -hole.least - clearance),
-                crack,
-                Math.max(0, -face.least),
-                Math.max(0, face.most),
-                -edge.least > edge.most ? edge.leastHour : edge.mostHour,
+                shy,
+                proud,
+                length * Math.max(shorter, longer),
+                length * shorter / 2,
+                length * longer / 2,
+                extremes.pinGap(),
+                extremes.pinSqueeze(),
+                extremes.crackUse(),
+                extremes.headProud(),
+                extremes.headSunk(),
+                shy > proud ? shyHour : proudHour,
                 daily);
-    }
-
-    /** Least and most of a series, and when. */
-    private static final class Extremes {
-        private double least = Double.POSITIVE_INFINITY;
-        private double most = Double.NEGATIVE_INFINITY;
-        private int leastHour;
-        private int mostHour;
-
-        void add(int hour, double value) {
-            if (value < least) {
-                least = value;
-                leastHour = hour;
-            }
-            if (value > most) {
-                most = value;
-                mostHour = hour;
-            }
-        }
     }
 }

@@ -30,6 +30,38 @@ public final class MoistureHistory {
         steps = stepper.steps();
     }
 
+    private MoistureHistory(MoistureHistory coarse, int stride) {
+        stepSeconds = coarse.stepSeconds / stride;
+        mean = spread(coarse.mean, stride);
+        surface = spread(coarse.surface, stride);
+        back = spread(coarse.back, stride);
+        firstMoment = spread(coarse.firstMoment, stride);
+        layers = new double[coarse.layers.length][];
+        for (int i = 0; i < layers.length; i++) {
+            layers[i] = spread(coarse.layers[i], stride);
+        }
+        waterBalanceResidual = coarse.waterBalanceResidual;
+        largestStepError = coarse.largestStepError;
+        steps = coarse.steps;
+    }
+
+    /** The same closed year with straight lines between its samples, as many samples as asked for in place of each. */
+    MoistureHistory spread(int stride) {
+        return stride == 1 ? this : new MoistureHistory(this, stride);
+    }
+
+    private static double[] spread(double[] coarse, int stride) {
+        double[] fine = new double[coarse.length * stride];
+        for (int i = 0; i < coarse.length; i++) {
+            double from = coarse[i];
+            double to = coarse[(i + 1) % coarse.length];
+            for (int j = 0; j < stride; j++) {
+                fine[i * stride + j] = from + (to - from) * j / stride;
+            }
+        }
+        return fine;
+    }
+
     /** Number of samples. */
     public int size() {
         return mean.length;

@@ -45,7 +45,10 @@ public record PeriodicMoisture(MoistureHistory history, double spinUpYears, doub
      */
     public static PeriodicMoisture of(
             Slab slab, AirSeries air, int layers, SaturationPressure saturation, Resolution resolution) {
-        return new YearSearch(slab, air, layers, saturation, resolution).result();
+        int stride = StraightAir.stride(air, resolution.airStrayFraction());
+        PeriodicMoisture coarse =
+                new YearSearch(slab, StraightAir.thinned(air, stride), layers, saturation, resolution).result();
+        return new PeriodicMoisture(coarse.history.spread(stride), coarse.spinUpYears, coarse.repeatsWithinFraction);
     }
 
     /** True when the year's start is within {@link #REPEATS_FRACTION} of the state that repeats. */

@@ -9,16 +9,23 @@ package hafthold.transport;
  * @param tolerance largest local error of a time step as a share of the moisture content in saturated air, positive
  * @param largestChangeFraction largest change of any point in a time step, kg/kg, positive: the error estimate hardly sees
  *     how the flux lags behind a steep rise or fall of the air
+ * @param airStrayFraction how far air may stray from a straight line and still be passed in one step, fraction of relative
+ *     humidity, zero or more
  */
-public record Resolution(int gaps, double finestGap, double tolerance, double largestChangeFraction) {
+public record Resolution(
+        int gaps, double finestGap, double tolerance, double largestChangeFraction, double airStrayFraction) {
     /** For answers. */
-    public static final Resolution STANDARD = new Resolution(14, 0.3, 7e-4, 0.017);
+    public static final Resolution STANDARD = new Resolution(14, 0.3, 7e-4, 0.017, 0.003);
     /** For proofs, at thirty times the cost. */
-    public static final Resolution CONVERGED = new Resolution(60, 0.06, 1e-5, 0.01);
+    public static final Resolution CONVERGED = new Resolution(60, 0.06, 1e-5, 0.01, 0);
 
     /** Rejects numbers out of range. */
     public Resolution {
-        if (gaps < 4 || !(finestGap > 0) || !(tolerance > 0) || !(largestChangeFraction > 0)) {
+        if (gaps < 4
+                || !(finestGap > 0)
+                || !(tolerance > 0)
+                || !(largestChangeFraction > 0)
+                || !(airStrayFraction >= 0)) {
             throw new IllegalArgumentException(
                     "a resolution needs 4 gaps or more and positive finest gap, tolerance and"
                             + " largest change, got " + gaps + ", " + finestGap + ", " + tolerance + ", "

@@ -9,11 +9,12 @@ class EdgeUptakeTest {
     private static final double H = 8e-3;
     private static final double B = 13e-3;
     private static final double L = 55e-3;
+    private static final double ACROSS = 1.5;
     private static final double ALONG = 12;
 
     @Test
     void sealedEdgesAndEndsAddNothing() {
-        assertEquals(1, EdgeUptake.factor(H, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, ALONG), 0);
+        assertEquals(1, EdgeUptake.factor(H, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, ACROSS, ALONG), 0);
     }
 
     /**
@@ -22,7 +23,7 @@ class EdgeUptakeTest {
      */
     @Test
     void aBlockEndsItsSettlingAsASlabOfTheFasterDiffusivity() {
-        double factor = EdgeUptake.factor(H, B, L, ALONG);
+        double factor = EdgeUptake.factor(H, B, L, ACROSS, ALONG);
         double seconds = 2 * Sheet.UNIT_SECONDS;
         double block = block(seconds) / block(2 * seconds);
         double slab = toCome(factor / (H * H), seconds) / toCome(factor / (H * H), 2 * seconds);
@@ -31,12 +32,12 @@ class EdgeUptakeTest {
 
     @Test
     void sizesThatAreNoSizesAreRefused() {
-        assertThrows(IllegalArgumentException.class, () -> EdgeUptake.factor(0, B, L, 1));
-        assertThrows(IllegalArgumentException.class, () -> EdgeUptake.factor(H, B, L, -1));
+        assertThrows(IllegalArgumentException.class, () -> EdgeUptake.factor(0, B, L, 1, 1));
+        assertThrows(IllegalArgumentException.class, () -> EdgeUptake.factor(H, B, L, 1, -1));
     }
 
     private static double block(double seconds) {
-        return toCome(1 / (H * H), seconds) * toCome(1 / (B * B), seconds) * toCome(ALONG / (L * L), seconds);
+        return toCome(1 / (H * H), seconds) * toCome(ACROSS / (B * B), seconds) * toCome(ALONG / (L * L), seconds);
     }
 
     /** Crank 1975, equation 4.18: share still to come. */

@@ -1,0 +1,58 @@
+package hafthold.transport;
+
+import hafthold.air.AirSeries;
+
+/**
+ * Air with the samples left out that lie on straight lines between others: a home that buffers the day needs no step an
+ * hour.
+ */
+final class StraightAir {
+    private static final int[] STRIDES = {12, 8, 6, 4, 3, 2};
+    /** A kelvin sways the flux through the surface about as much as this fraction of relative humidity. */
+    private static final double HUMIDITY_PER_KELVIN = 0.02;
+
+    private StraightAir() {}
+
+    /** Every how many samples it is enough to keep, so that none left out strays further than allowed. */
+    static int stride(AirSeries air, double strayFraction) {
+        for (int stride : STRIDES) {
+            if (air.size() % stride == 0 && isStraight(air, stride, strayFraction)) {
+                return stride;
+            }
+        }
+        return 1;
+    }
+
+    /** Every stride-th sample. */
+    static AirSeries thinned(AirSeries air, int stride) {
+        if (stride == 1) {
+            return air;
+        }
+        double[] temperature = new double[air.size() / stride];
+        double[] humidity = new double[temperature.length];
+        for (int i = 0; i < temperature.length; i++) {
+            temperature[i] = air.temperatureCelsius(i * stride);
+            humidity[i] = air.relativeHumidityFraction(i * stride);
+        }
+        return new AirSeries(stride * air.stepSeconds(), temperature, humidity);
+    }
+
+    private static boolean isStraight(AirSeries air, int stride, double strayFraction) {
+        for (int from = 0; from < air.size(); from += stride) {
+            int to = (from + stride) % air.size();
+            for (int i = 1; i < stride; i++) {
+                double share = (double) i / stride;
+                double humidity = (1 - share) * air.relativeHumidityFraction(from)
+                        + share * air.relativeHumidityFraction(to)
+                        - air.relativeHumidityFraction(from + i);
+                double kelvin = (1 - share) * air.temperatureCelsius(from)
+                        + share * air.temperatureCelsius(to)
+                        - air.temperatureCelsius(from + i);
+                if (Math.abs(humidity) + HUMIDITY_PER_KELVIN * Math.abs(kelvin) > strayFraction) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+}
