@@ -137,7 +137,8 @@ final class AnswerWords {
             case PIN_HEAD_PROUD -> "pin heads up " + size;
             case PIN_HEAD_SUNK -> "pin heads sunk " + size;
             case PIN_GAP -> "ring of " + size + " beside the pins";
-            case END_GAP -> "joints at the ends work by " + size;
+            case END_GAP -> "ends " + size + " short";
+            case END_PROUD -> "ends " + size + " long";
             case PIN_CRACK -> "may split at the pins: " + times(reason) + " of what it bears";
         };
         String work = reason.heldTo().name().replace('-', ' ');

@@ -32,6 +32,7 @@ public final class InventedComparison {
     private static final double LENGTH_METRES = 0.115;
     private static final double FINISH_MOISTURE = 0.100;
 
+    private static final double ALONG = 4;
     private static final double DRY = 0.068;
 
     /** What all years of one comparison share. */
@@ -44,7 +45,7 @@ public final class InventedComparison {
         return List.of(
                 limit("show-piece", 0.03, 0.05, 0.02, 0.03),
                 limit("good-new", 0.06, 0.10, 0.04, 0.05),
-                limit("normal-seasonal", 0.12, 0.20, 0.08, 0.10),
+                limit("seasonal", 0.12, 0.20, 0.08, 0.10),
                 limit("retouch", 0.25, 0.40, 0.15, 0.20));
     }
 
@@ -288,9 +289,9 @@ public final class InventedComparison {
                 band(run.glue() * max(free), doubt),
                 band(-min(free), doubt),
                 band(max(free), doubt),
-                band(Math.abs(driest) * LENGTH_METRES * width * 4, doubt),
-                band(Math.max(0, -driest * LENGTH_METRES * width * 2), doubt),
-                band(Math.max(0, wettest * LENGTH_METRES * width * 2), doubt),
+                band(Math.max(Math.abs(driest), wettest) * ALONG * LENGTH_METRES * width, doubt),
+                band(-driest * ALONG * LENGTH_METRES * width / 2, doubt),
+                band(wettest * ALONG * LENGTH_METRES * width / 2, doubt),
                 band(Math.max(0, wettest * hole), doubt),
                 band(squeeze, doubt),
                 band(squeeze / PIN_METRES / 0.015, doubt),

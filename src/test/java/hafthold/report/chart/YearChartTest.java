@@ -148,7 +148,7 @@ class YearChartTest {
 
     /** The longest path of an ink: the line itself, not its key. */
     static Element line(Document svg, Ink ink) {
-        return svg.select("path[stroke]." + ink.cssClass()).stream()
+        return svg.select("g path[stroke]." + ink.cssClass()).stream()
                 .max((a, b) -> Integer.compare(a.attr("d").length(), b.attr("d").length()))
                 .orElseThrow();
     }
