@@ -55,6 +55,8 @@ final class AnswerFigures {
             millimetres("pin_squeeze", HandleYear::pinSqueeze),
             millimetres("pin_head_proud", HandleYear::pinHeadProud),
             millimetres("pin_head_sunk", HandleYear::pinHeadSunk),
+            millimetres("end_short", HandleYear::endShort),
+            millimetres("end_long", HandleYear::endLong),
             new BandKey("pin_crack_use", "", HandleYear::pinCrackUse));
 
     private AnswerFigures() {}

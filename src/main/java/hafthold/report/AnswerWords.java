@@ -20,8 +20,14 @@ final class AnswerWords {
 
     /** Name with cut, as a sentence begins, such as "Quarter-sawn black walnut". */
     static String nameOf(HandleYear year) {
+        String full = plainNameOf(year);
+        return full.substring(0, 1).toUpperCase(Locale.ROOT) + full.substring(1);
+    }
+
+    /** Name with cut inside a sentence, such as "quarter-sawn black walnut". */
+    static String plainNameOf(HandleYear year) {
         String name = year.materialName();
-        String full = switch (year.cut()) {
+        return switch (year.cut()) {
             case FLAT -> "flat-sawn " + name;
             case RIFT -> "rift-sawn " + name;
             case QUARTER -> "quarter-sawn " + name;
@@ -29,7 +35,6 @@ final class AnswerWords {
             case BURL -> name.contains("burl") ? name : name + " burl";
             case NONE -> name;
         };
-        return full.substring(0, 1).toUpperCase(Locale.ROOT) + full.substring(1);
     }
 
     /** What a verdict tells the customer, in one clause. */
@@ -106,7 +111,7 @@ final class AnswerWords {
                         + other.side().word() + " at the other end of the year.";
     }
 
-    /** One reason in one clause, such as "pin heads stand 0.1 mm above the face, which ... work allows". */
+    /** One reason in one clause, such as "pin heads stand 0.1 mm above the face, within what ... work allows". */
     String reason(Reason reason) {
         String size = new BenchLength(reason.size()).text(units);
         String what = switch (reason.kind()) {
@@ -123,23 +128,49 @@ final class AnswerWords {
         return limitOf(reason).map(limit -> what + ", " + limit).orElse(what);
     }
 
+    /** One reason for a table cell, such as "pin heads up 0.09 mm; retouch allows 0.15". */
+    String shortReason(Reason reason) {
+        String size = new BenchLength(reason.size()).text(units);
+        String what = switch (reason.kind()) {
+            case EDGE_SHY -> "edge " + size + " shy";
+            case EDGE_PROUD -> "edge " + size + " proud";
+            case PIN_HEAD_PROUD -> "pin heads up " + size;
+            case PIN_HEAD_SUNK -> "pin heads sunk " + size;
+            case PIN_GAP -> "ring of " + size + " beside the pins";
+            case END_GAP -> "ends " + size + " short";
+            case END_PROUD -> "ends " + size + " long";
+            case PIN_CRACK -> "may split at the pins: " + times(reason) + " of what it bears";
+        };
+        String work = reason.heldTo().name().replace('-', ' ');
+        return limitSize(reason)
+                .map(length ->
+                        what + "; " + (reason.keeps() ? "" : "even ") + work + " allows " + plain(length.millimetres()))
+                .orElse(what);
+    }
+
     private static String times(Reason reason) {
         return String.format(Locale.ROOT, "%.0f %%", 100 * reason.size().value());
     }
 
-    private Optional<String> limitOf(Reason reason) {
+    private static Optional<String> limitOf(Reason reason) {
+        String work = reason.heldTo().name().replace('-', ' ');
+        return limitSize(reason).map(length -> {
+            String size = plain(length.millimetres()) + Paragraph.HOLD + "mm)";
+            return reason.keeps()
+                    ? "within what " + work + " work allows (up to " + size
+                    : "more than even " + work + " work allows (" + size;
+        });
+    }
+
+    private static Optional<Length> limitSize(Reason reason) {
         FitLimits held = reason.heldTo();
-        Optional<Length> limit = switch (reason.kind()) {
+        return switch (reason.kind()) {
             case EDGE_SHY -> Optional.of(held.shy());
             case EDGE_PROUD, END_PROUD, PIN_HEAD_SUNK -> Optional.of(held.proud());
             case PIN_HEAD_PROUD -> Optional.of(held.pinHead());
             case PIN_GAP, END_GAP -> Optional.of(held.gap());
             case PIN_CRACK -> Optional.empty();
         };
-        String work = held.name().replace('-', ' ');
-        return limit.map(length -> reason.keeps()
-                ? "which " + work + " work allows (up to " + plain(length.millimetres()) + Paragraph.HOLD + "mm)"
-                : "more than even " + work + " work allows (" + plain(length.millimetres()) + Paragraph.HOLD + "mm)");
     }
 
     /** A setting of the user as typed: no rounding, no trailing zeros. */

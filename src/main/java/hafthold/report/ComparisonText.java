@@ -9,11 +9,8 @@ import hafthold.quantity.Length;
 import hafthold.simulate.HandleYear;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
-import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * A comparison as it is read in a terminal of about a hundred columns.
@@ -30,27 +27,11 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
         text.append("Handle materials for ").append(comparison.placeName()).append("\n\n");
         text.append(situation(comparison)).append('\n');
         text.append(ranking(comparison)).append('\n');
-        spokenOf(comparison, namedMaterial)
+        ChosenAnswers.spokenOf(comparison, namedMaterial)
                 .forEach(answer -> text.append(Paragraph.hanging("", new AnswerWords(units).sentence(answer), WIDTH))
                         .append('\n'));
         text.append(foundations(comparison));
         return text.toString();
-    }
-
-    /** Answers that get a sentence: the best, the worst that can be judged, and every cut of the named material. */
-    static List<Ranked> spokenOf(Comparison comparison, Optional<String> namedMaterial) {
-        List<Ranked> judged = comparison.ranked().stream()
-                .filter(answer -> answer.verdict() != Verdict.UNKNOWN)
-                .toList();
-        Set<Ranked> spoken = new LinkedHashSet<>();
-        if (!judged.isEmpty()) {
-            spoken.add(judged.get(0));
-            spoken.add(judged.get(judged.size() - 1));
-        }
-        comparison.ranked().stream()
-                .filter(answer -> namedMaterial.equals(Optional.of(answer.year().materialId())))
-                .forEach(spoken::add);
-        return List.copyOf(spoken);
     }
 
     private String situation(Comparison comparison) {
@@ -65,7 +46,7 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
 
     private String ranking(Comparison comparison) {
         boolean thou = units == LengthUnits.INCH;
-        TextColumns columns = new TextColumns(2, 22, 7, 7, thou ? 24 : 18, 3, 9, 12, 10);
+        TextColumns columns = new TextColumns(2, 22, 7, 7, thou ? 26 : 20, 3, 9, 12, 10);
         columns.row("", "", "", "", "Worst step", "", "MC", "Pin hole", "Pin heads");
         String size = thou ? "mm / thou, range" : "mm, range";
         columns.row("", "Material", "Cut", "Verdict", size, "In", "%", "mm", "mm");

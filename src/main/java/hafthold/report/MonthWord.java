@@ -1,32 +1,22 @@
 package hafthold.report;
 
-import java.util.List;
+import java.time.Month;
+import java.util.Locale;
 
-/** English names of months; written here because the short ones change between Java versions. */
+/** English names of months, from the names Java fixes; the localised short ones change between Java versions. */
 public final class MonthWord {
-    private static final List<String> NAMES = List.of(
-            "January",
-            "February",
-            "March",
-            "April",
-            "May",
-            "June",
-            "July",
-            "August",
-            "September",
-            "October",
-            "November",
-            "December");
+    private static final int SHORT = 3;
 
     private MonthWord() {}
 
     /** Full name of month 1 to 12. */
     public static String of(int month) {
-        return NAMES.get(month - 1);
+        String name = Month.of(month).name();
+        return name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT);
     }
 
     /** First three letters of the name of month 1 to 12. */
     public static String shortOf(int month) {
-        return of(month).substring(0, 3);
+        return of(month).substring(0, SHORT);
     }
 }

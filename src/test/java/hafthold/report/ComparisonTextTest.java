@@ -29,10 +29,18 @@ class ComparisonTextTest {
     }
 
     @Test
+    void readsForADampPlaceAsItDidBefore() throws IOException {
+        String fresh = WITH_WALNUT.of(InventedComparison.damp());
+        assertEquals(Golden.text("comparison-damp.txt", fresh), fresh);
+    }
+
+    @Test
     void fitsATerminalOfAboutAHundredColumns() {
-        List<String> lines = WITH_WALNUT.of(InventedComparison.glued()).lines().toList();
-        assertTrue(lines.stream().allMatch(line -> line.length() <= 102));
-        assertTrue(lines.stream().noneMatch(line -> line.endsWith(" ")));
+        for (Comparison comparison : List.of(InventedComparison.glued(), InventedComparison.damp())) {
+            List<String> lines = WITH_WALNUT.of(comparison).lines().toList();
+            assertTrue(lines.stream().allMatch(line -> line.length() <= 104));
+            assertTrue(lines.stream().noneMatch(line -> line.endsWith(" ")));
+        }
     }
 
     @Test
@@ -52,7 +60,7 @@ class ComparisonTextTest {
     void speaksOfTheBestTheWorstThatCanBeJudgedAndTheNamedMaterial() {
         Comparison comparison = InventedComparison.glued();
         List<Ranked> ranked = comparison.ranked();
-        List<Ranked> spoken = ComparisonText.spokenOf(comparison, Optional.of("teak"));
+        List<Ranked> spoken = ChosenAnswers.spokenOf(comparison, Optional.of("teak"));
         assertEquals(ranked.get(0), spoken.get(0));
         assertEquals(ranked.get(ranked.size() - 2), spoken.get(1), "the last of all cannot be judged");
         assertEquals(

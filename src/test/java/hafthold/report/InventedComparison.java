@@ -32,6 +32,12 @@ public final class InventedComparison {
     private static final double LENGTH_METRES = 0.115;
     private static final double FINISH_MOISTURE = 0.100;
 
+    private static final double ALONG = 4;
+    private static final double DRY = 0.068;
+
+    /** What all years of one comparison share. */
+    private record Run(double glue, double middleMoisture, UnaryOperator<String> change) {}
+
     private InventedComparison() {}
 
     /** Limits as a workshop might set them, strictest first. */
@@ -39,23 +45,28 @@ public final class InventedComparison {
         return List.of(
                 limit("show-piece", 0.03, 0.05, 0.02, 0.03),
                 limit("good-new", 0.06, 0.10, 0.04, 0.05),
-                limit("normal-seasonal", 0.12, 0.20, 0.08, 0.10),
+                limit("seasonal", 0.12, 0.20, 0.08, 0.10),
                 limit("retouch", 0.25, 0.40, 0.15, 0.20));
     }
 
     /** Sixteen answers, glued scales showing 0.6 of the free movement. */
     public static Comparison glued() {
-        return comparison("Nordhavn, invented place in the far north", 0.6, UnaryOperator.identity());
+        return comparison("Nordhavn, invented place in the far north", 0.6, DRY, UnaryOperator.identity());
     }
 
     /** The same without glue. */
     public static Comparison unglued() {
-        return comparison("Nordhavn, invented place in the far north", 1.0, UnaryOperator.identity());
+        return comparison("Nordhavn, invented place in the far north", 1.0, DRY, UnaryOperator.identity());
     }
 
     /** Glued, with every text that a user may choose passed through a change. */
     public static Comparison glued(UnaryOperator<String> change) {
-        return comparison(change.apply("Nordhavn"), 0.6, change);
+        return comparison(change.apply("Nordhavn"), 0.6, DRY, change);
+    }
+
+    /** A damp place where everything swells, glued. */
+    public static Comparison damp() {
+        return comparison("Port Mangrove, invented place by a warm sea", 0.6, 0.128, UnaryOperator.identity());
     }
 
     private static FitLimits limit(String name, double shy, double proud, double head, double gap) {
@@ -67,7 +78,8 @@ public final class InventedComparison {
                 Length.ofMillimetres(gap));
     }
 
-    private static Comparison comparison(String place, double glue, UnaryOperator<String> change) {
+    private static Comparison comparison(
+            String place, double glue, double middleMoisture, UnaryOperator<String> change) {
         List<DayOfAir> outdoors = new ArrayList<>();
         List<DayOfAir> indoors = new ArrayList<>();
         for (int day = 0; day < DAYS; day++) {
@@ -77,7 +89,7 @@ public final class InventedComparison {
             indoors.add(new DayOfAir(21 + 1.5 * Math.max(0, season), 0.32 + 0.14 * season + 0.008 * weather));
         }
         Judgement judgement = new Judgement(limits());
-        List<HandleYear> years = new ArrayList<>(years(glue, change));
+        List<HandleYear> years = new ArrayList<>(years(new Run(glue, middleMoisture, change)));
         years.sort(Comparator.comparing((HandleYear year) -> year.evidence() == Evidence.UNKNOWN)
                 .thenComparing(judgement::seasonalUse));
         List<Ranked> ranked = new ArrayList<>();
@@ -113,39 +125,20 @@ public final class InventedComparison {
                         new Finding(Kind.CAUTION, "dust", "sand with extraction and a fitted mask")));
     }
 
-    private static List<HandleYear> years(double glue, UnaryOperator<String> change) {
+    private static List<HandleYear> years(Run run) {
         return List.of(
-                wood(glue, change, "walnut-black", "black walnut", Cut.FLAT, 0.0027, 0.0019, 1.0, Evidence.PUBLISHED),
-                wood(
-                        glue,
-                        change,
-                        "walnut-black",
-                        "black walnut",
-                        Cut.QUARTER,
-                        0.0019,
-                        0.0027,
-                        1.0,
-                        Evidence.PUBLISHED),
-                wood(glue, change, "maple-sugar", "sugar maple", Cut.FLAT, 0.0035, 0.0017, 1.0, Evidence.PUBLISHED),
-                wood(glue, change, "maple-sugar", "sugar maple", Cut.QUARTER, 0.0017, 0.0035, 1.0, Evidence.PUBLISHED),
-                wood(glue, change, "beech-european", "European beech", Cut.FLAT, 0.0042, 0.0021, 1.05, Evidence.MEMORY),
-                wood(
-                        glue,
-                        change,
-                        "beech-european",
-                        "European beech",
-                        Cut.QUARTER,
-                        0.0021,
-                        0.0042,
-                        1.05,
-                        Evidence.MEMORY),
-                wood(glue, change, "teak", "teak", Cut.FLAT, 0.0020, 0.0013, 0.8, Evidence.PUBLISHED),
-                wood(glue, change, "teak", "teak", Cut.QUARTER, 0.0013, 0.0020, 0.8, Evidence.PUBLISHED),
-                treated(glue, change, "walnut-black+lumen-resin", "black walnut, resin in the pores", 0.0023),
-                treated(glue, change, "maple-sugar+lumen-resin", "sugar maple, resin in the pores", 0.0030),
+                wood(run, "walnut-black", "black walnut", Cut.FLAT, 0.0027, 0.0019, 1.0, Evidence.PUBLISHED),
+                wood(run, "walnut-black", "black walnut", Cut.QUARTER, 0.0019, 0.0027, 1.0, Evidence.PUBLISHED),
+                wood(run, "maple-sugar", "sugar maple", Cut.FLAT, 0.0035, 0.0017, 1.0, Evidence.PUBLISHED),
+                wood(run, "maple-sugar", "sugar maple", Cut.QUARTER, 0.0017, 0.0035, 1.0, Evidence.PUBLISHED),
+                wood(run, "beech-european", "European beech", Cut.FLAT, 0.0042, 0.0021, 1.05, Evidence.MEMORY),
+                wood(run, "beech-european", "European beech", Cut.QUARTER, 0.0021, 0.0042, 1.05, Evidence.MEMORY),
+                wood(run, "teak", "teak", Cut.FLAT, 0.0020, 0.0013, 0.8, Evidence.PUBLISHED),
+                wood(run, "teak", "teak", Cut.QUARTER, 0.0013, 0.0020, 0.8, Evidence.PUBLISHED),
+                treated(run, "walnut-black+lumen-resin", "black walnut, resin in the pores", 0.0023),
+                treated(run, "maple-sugar+lumen-resin", "sugar maple, resin in the pores", 0.0030),
                 other(
-                        glue,
-                        change,
+                        run,
                         "burl-in-resin",
                         "maple burl cast in resin",
                         Family.HYBRID,
@@ -154,8 +147,7 @@ public final class InventedComparison {
                         0.0,
                         Evidence.ESTIMATED),
                 other(
-                        glue,
-                        change,
+                        run,
                         "glass-epoxy-g10",
                         "glass-epoxy G-10",
                         Family.LAMINATE,
@@ -164,8 +156,7 @@ public final class InventedComparison {
                         0.0,
                         Evidence.PUBLISHED),
                 other(
-                        glue,
-                        change,
+                        run,
                         "linen-phenolic-le",
                         "linen phenolic LE",
                         Family.LAMINATE,
@@ -174,8 +165,7 @@ public final class InventedComparison {
                         0.3e-5,
                         Evidence.ESTIMATED),
                 other(
-                        glue,
-                        change,
+                        run,
                         "carbon-epoxy-woven",
                         "woven carbon-epoxy",
                         Family.LAMINATE,
@@ -183,19 +173,9 @@ public final class InventedComparison {
                         0.02,
                         0.0,
                         Evidence.ESTIMATED),
+                other(run, "acrylic-cast", "cast acrylic", Family.POLYMER, 0.0024, 0.05, 6e-5, Evidence.PUBLISHED),
                 other(
-                        glue,
-                        change,
-                        "acrylic-cast",
-                        "cast acrylic",
-                        Family.POLYMER,
-                        0.0024,
-                        0.05,
-                        6e-5,
-                        Evidence.PUBLISHED),
-                other(
-                        glue,
-                        change,
+                        run,
                         "antler-reindeer",
                         "reindeer antler",
                         Family.HARD_TISSUE,
@@ -204,8 +184,7 @@ public final class InventedComparison {
                         0.0,
                         Evidence.ESTIMATED),
                 other(
-                        glue,
-                        change,
+                        run,
                         "greywood",
                         "greywood (name not in the tables)",
                         Family.WOOD,
@@ -216,8 +195,7 @@ public final class InventedComparison {
     }
 
     private static HandleYear wood(
-            double glue,
-            UnaryOperator<String> change,
+            Run run,
             String id,
             String name,
             Cut cut,
@@ -234,13 +212,12 @@ public final class InventedComparison {
         if (id.equals("teak")) {
             findings.add(new Finding(Kind.CAUTION, id, "its dust can make skin and lungs touchy: gloves and mask"));
         }
-        return year(glue, change, id, name, Family.WOOD, cut, width, thickness, uptake, 0.0, 0.25, evidence, findings);
+        return year(run, id, name, Family.WOOD, cut, width, thickness, uptake, 0.0, 0.25, evidence, findings);
     }
 
-    private static HandleYear treated(double glue, UnaryOperator<String> change, String id, String name, double width) {
+    private static HandleYear treated(Run run, String id, String name, double width) {
         return year(
-                glue,
-                change,
+                run,
                 id,
                 name,
                 Family.TREATED_WOOD,
@@ -258,8 +235,7 @@ public final class InventedComparison {
     }
 
     private static HandleYear other(
-            double glue,
-            UnaryOperator<String> change,
+            Run run,
             String id,
             String name,
             Family family,
@@ -271,13 +247,11 @@ public final class InventedComparison {
         List<Finding> findings = evidence == Evidence.UNKNOWN
                 ? List.of(new Finding(Kind.ESTIMATE, id, "no such name in the tables; a middling hardwood was taken"))
                 : List.of();
-        return year(
-                glue, change, id, name, family, Cut.NONE, width, width, uptake, perKelvin, doubt, evidence, findings);
+        return year(run, id, name, family, Cut.NONE, width, width, uptake, perKelvin, doubt, evidence, findings);
     }
 
     private static HandleYear year(
-            double glue,
-            UnaryOperator<String> change,
+            Run run,
             String id,
             String name,
             Family family,
@@ -291,7 +265,8 @@ public final class InventedComparison {
             List<Finding> findings) {
         double finish = FINISH_MOISTURE * uptake;
         double[] moisture = IntStream.range(0, DAYS)
-                .mapToDouble(day -> uptake * (0.068 + 0.024 * season(day, 45) + 0.002 * Math.sin(day * 0.37)))
+                .mapToDouble(
+                        day -> uptake * (run.middleMoisture() + 0.024 * season(day, 45) + 0.002 * Math.sin(day * 0.37)))
                 .toArray();
         double[] free = IntStream.range(0, DAYS)
                 .mapToDouble(day ->
@@ -304,19 +279,19 @@ public final class InventedComparison {
         double squeeze = Math.max(0, -driest * hole - 5e-5);
         return new HandleYear(
                 id,
-                change.apply(name),
+                run.change().apply(name),
                 family,
                 cut,
                 finish,
                 min(moisture),
                 max(moisture),
-                band(-glue * min(free), doubt),
-                band(glue * max(free), doubt),
+                band(-run.glue() * min(free), doubt),
+                band(run.glue() * max(free), doubt),
                 band(-min(free), doubt),
                 band(max(free), doubt),
-                band(Math.abs(driest) * LENGTH_METRES * width * 4, doubt),
-                band(Math.max(0, -driest * LENGTH_METRES * width * 2), doubt),
-                band(Math.max(0, wettest * LENGTH_METRES * width * 2), doubt),
+                band(Math.max(Math.abs(driest), wettest) * ALONG * LENGTH_METRES * width, doubt),
+                band(-driest * ALONG * LENGTH_METRES * width / 2, doubt),
+                band(wettest * ALONG * LENGTH_METRES * width / 2, doubt),
                 band(Math.max(0, wettest * hole), doubt),
                 band(squeeze, doubt),
                 band(squeeze / PIN_METRES / 0.015, doubt),
@@ -325,10 +300,11 @@ public final class InventedComparison {
                 worstMonth(free),
                 evidence,
                 findings.stream()
-                        .map(finding -> new Finding(finding.kind(), finding.subject(), change.apply(finding.text())))
+                        .map(finding -> new Finding(
+                                finding.kind(), finding.subject(), run.change().apply(finding.text())))
                         .toList(),
                 IntStream.range(0, DAYS)
-                        .mapToObj(day -> signedBand(glue * free[day], doubt))
+                        .mapToObj(day -> signedBand(run.glue() * free[day], doubt))
                         .toList(),
                 IntStream.range(0, DAYS).mapToObj(day -> moisture[day]).toList());
     }

@@ -1,0 +1,63 @@
+package hafthold.report;
+
+import hafthold.decide.Comparison;
+import hafthold.decide.Comparison.Ranked;
+import hafthold.decide.Verdict;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Picks the answers that get a sentence or a line of their own. */
+final class ChosenAnswers {
+    private static final int NAMED_LINES = 2;
+
+    private ChosenAnswers() {}
+
+    /** Answers that can be judged, best first. */
+    static List<Ranked> judged(Comparison comparison) {
+        return comparison.ranked().stream()
+                .filter(answer -> answer.verdict() != Verdict.UNKNOWN)
+                .toList();
+    }
+
+    /** Every cut of the named material. */
+    static List<Ranked> named(Comparison comparison, Optional<String> materialId) {
+        return comparison.ranked().stream()
+                .filter(answer -> materialId.equals(Optional.of(answer.year().materialId())))
+                .toList();
+    }
+
+    /** Answers that get a sentence: the best, the worst that can be judged, the named material; each once. */
+    static List<Ranked> spokenOf(Comparison comparison, Optional<String> materialId) {
+        List<Ranked> judged = judged(comparison);
+        Set<Ranked> spoken = new LinkedHashSet<>();
+        if (!judged.isEmpty()) {
+            spoken.add(judged.get(0));
+            spoken.add(judged.get(judged.size() - 1));
+        }
+        spoken.addAll(named(comparison, materialId));
+        return List.copyOf(spoken);
+    }
+
+    /**
+     * Answers that get a line in a picture: the named material first (two cuts at most), then the worst, the best, and
+     * others evenly from between; with nothing to judge, the first of all.
+     */
+    static List<Ranked> drawn(Comparison comparison, Optional<String> materialId, int most) {
+        List<Ranked> judged = judged(comparison);
+        Set<Ranked> drawn = new LinkedHashSet<>();
+        named(comparison, materialId).stream().limit(NAMED_LINES).forEach(drawn::add);
+        if (judged.isEmpty()) {
+            comparison.ranked().forEach(drawn::add);
+        } else {
+            drawn.add(judged.get(judged.size() - 1));
+            drawn.add(judged.get(0));
+            int parts = most - drawn.size() + 1;
+            for (int i = parts - 1; i > 0; i--) {
+                drawn.add(judged.get(i * (judged.size() - 1) / parts));
+            }
+        }
+        return drawn.stream().limit(most).toList();
+    }
+}

@@ -1,0 +1,323 @@
+package hafthold.report;
+
+import hafthold.decide.Comparison;
+import hafthold.decide.Comparison.DayOfAir;
+import hafthold.decide.Comparison.Ranked;
+import hafthold.decide.Verdict;
+import hafthold.knife.FitLimits;
+import hafthold.quantity.Band;
+import hafthold.report.chart.LimitMark;
+import hafthold.report.chart.SheetFormat;
+import hafthold.report.chart.TravelChart;
+import hafthold.report.chart.TravelRow;
+import hafthold.report.chart.YearChart;
+import hafthold.report.chart.YearLine;
+import hafthold.simulate.HandleYear;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * The pictures of a comparison.
+ *
+ * @param namedMaterial id of a material that is drawn in any case
+ * @param limits classes of work, strictest first; the last two are drawn
+ */
+public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> limits) {
+    private static final int MOST_LINES = 5;
+    private static final int DRAWN_LIMITS = 2;
+    private static final int AIR_DAYS_TOGETHER = 5;
+    private static final AnswerWords WORDS = new AnswerWords(LengthUnits.MM);
+
+    /** Keeps its own copy. */
+    public ComparisonCharts {
+        limits = List.copyOf(limits);
+    }
+
+    /** All pictures, in the order they are read; those without data are left out. */
+    public List<ReportChart> of(Comparison comparison) {
+        List<ReportChart> charts = new ArrayList<>();
+        charts.add(ranking(comparison));
+        if (drawn(comparison).stream()
+                .noneMatch(answer -> answer.year().dailyEdgeOffset().isEmpty())) {
+            charts.add(edgeYear(comparison));
+        }
+        if (drawn(comparison).stream()
+                .noneMatch(answer -> answer.year().dailyMoisture().isEmpty())) {
+            charts.add(moistureYear(comparison));
+        }
+        if (!comparison.dailyOutdoors().isEmpty() && !comparison.dailyIndoors().isEmpty()) {
+            charts.add(humidityYear(comparison));
+            charts.add(temperatureYear(comparison));
+        }
+        return charts;
+    }
+
+    /** The year's worst edge step of every material. */
+    ReportChart ranking(Comparison comparison) {
+        List<TravelRow> rows =
+                comparison.ranked().stream().map(ComparisonCharts::row).toList();
+        TravelChart chart = new TravelChart(
+                "ranking",
+                "How far each material travels at the edge",
+                "One row a material, best first. Bars to the left of the steel line: scale shy. To the right: scale"
+                        + " proud. " + rankingReading(comparison),
+                "mm a side, the year's worst",
+                rows,
+                limitMarks());
+        return picture(
+                chart.id(),
+                chart.title(),
+                rankingReading(comparison),
+                chart::svg,
+                chart.fileSvg(),
+                ChartNumbers.ranking(comparison));
+    }
+
+    /** Edge steps through the year. */
+    ReportChart edgeYear(Comparison comparison) {
+        List<Ranked> drawn = drawn(comparison);
+        List<YearLine> lines = new ArrayList<>();
+        for (Ranked answer : drawn) {
+            List<Band> days = answer.year().dailyEdgeOffset();
+            boolean first = lines.isEmpty();
+            lines.add(new YearLine(
+                    AnswerWords.nameOf(answer.year()),
+                    millimetres(days, Band::value),
+                    first ? millimetres(days, Band::low) : List.of(),
+                    first ? millimetres(days, Band::high) : List.of(),
+                    OptionalDouble.empty()));
+        }
+        String reading = edgeReading(drawn.get(0).year());
+        YearChart chart = new YearChart(
+                "edge-year",
+                "The edge through the year",
+                "Lines through the year; above the steel line the scale stands proud, below it lies shy. The shade"
+                        + " about the first line is how far it may be off. " + reading,
+                "mm a side",
+                lines,
+                limitMarks(),
+                true,
+                1);
+        return picture(chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), ChartNumbers.edgeYear(drawn));
+    }
+
+    /** Moisture content through the year. */
+    ReportChart moistureYear(Comparison comparison) {
+        List<Ranked> drawn = drawn(comparison);
+        List<YearLine> lines = drawn.stream()
+                .map(answer -> new YearLine(
+                        AnswerWords.nameOf(answer.year()),
+                        answer.year().dailyMoisture().stream()
+                                .map(fraction -> 100 * fraction)
+                                .toList(),
+                        List.of(),
+                        List.of(),
+                        OptionalDouble.of(100 * answer.year().moistureFinish())))
+                .toList();
+        String reading = moistureReading(drawn.get(0).year());
+        YearChart chart = new YearChart(
+                "moisture-year",
+                "How wet the scales are",
+                "Moisture content through the year; the marks ahead of January are the moisture at final sanding. "
+                        + reading,
+                "% of dry weight",
+                lines,
+                List.of(),
+                false,
+                1);
+        return picture(
+                chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), ChartNumbers.moistureYear(drawn));
+    }
+
+    /** Humidity outdoors and where the knife lives. */
+    ReportChart humidityYear(Comparison comparison) {
+        ToDoubleFunction<DayOfAir> percent = day -> 100 * day.relativeHumidityFraction();
+        String made = AnswerWords.plain(comparison.madeHumidity().percent());
+        MonthlyMeans home = MonthlyMeans.of(column(comparison.dailyIndoors(), percent));
+        String reading = String.format(
+                Locale.ROOT,
+                "Where the knife lives the air is driest in %s (%.0f %%) and dampest in %s (%.0f %%); the workshop had"
+                        + " %s %%.",
+                MonthWord.of(home.lowestMonth()),
+                home.of(home.lowestMonth()),
+                MonthWord.of(home.highestMonth()),
+                home.of(home.highestMonth()),
+                made);
+        YearChart chart = new YearChart(
+                "humidity-year",
+                "How damp the air is",
+                "Relative humidity through the year. " + reading,
+                "% relative humidity",
+                airLines(comparison, percent),
+                List.of(new LimitMark(
+                        "workshop " + made + " %", comparison.madeHumidity().percent())),
+                false,
+                AIR_DAYS_TOGETHER);
+        return picture(
+                chart.id(),
+                chart.title(),
+                reading,
+                chart::svg,
+                chart.fileSvg(),
+                ChartNumbers.air(comparison, percent, "% humidity"));
+    }
+
+    /** Temperature outdoors and where the knife lives. */
+    ReportChart temperatureYear(Comparison comparison) {
+        ToDoubleFunction<DayOfAir> celsius = DayOfAir::temperatureCelsius;
+        MonthlyMeans out = MonthlyMeans.of(column(comparison.dailyOutdoors(), celsius));
+        MonthlyMeans home = MonthlyMeans.of(column(comparison.dailyIndoors(), celsius));
+        String reading = String.format(
+                        Locale.ROOT,
+                        "Outdoors the months run from %.0f °C (%s) to %.0f °C (%s); where the knife lives from %.0f to"
+                                + " %.0f °C.",
+                        out.of(out.lowestMonth()),
+                        MonthWord.of(out.lowestMonth()),
+                        out.of(out.highestMonth()),
+                        MonthWord.of(out.highestMonth()),
+                        home.of(home.lowestMonth()),
+                        home.of(home.highestMonth()))
+                .replace("-", "\u2212");
+        YearChart chart = new YearChart(
+                "temperature-year",
+                "How warm the air is",
+                "Temperature through the year. " + reading,
+                "°C",
+                airLines(comparison, celsius),
+                List.of(),
+                false,
+                AIR_DAYS_TOGETHER);
+        return picture(
+                chart.id(),
+                chart.title(),
+                reading,
+                chart::svg,
+                chart.fileSvg(),
+                ChartNumbers.air(comparison, celsius, "°C"));
+    }
+
+    private List<Ranked> drawn(Comparison comparison) {
+        return ChosenAnswers.drawn(comparison, namedMaterial, MOST_LINES);
+    }
+
+    private static ReportChart picture(
+            String id,
+            String title,
+            String reading,
+            Function<SheetFormat, String> svg,
+            String fileSvg,
+            NumbersTable numbers) {
+        return new ReportChart(
+                id, title, reading, svg.apply(SheetFormat.WIDE), svg.apply(SheetFormat.NARROW), fileSvg, numbers);
+    }
+
+    private static TravelRow row(Ranked answer) {
+        HandleYear year = answer.year();
+        boolean bonded = EdgeStep.isBonded(year);
+        return new TravelRow(
+                AnswerWords.nameOf(year),
+                answer.verdict().word(),
+                year.edgeShy().times(1000),
+                year.edgeProud().times(1000),
+                free(bonded, year.freeShy()),
+                free(bonded, year.freeProud()),
+                answer.verdict() != Verdict.UNKNOWN);
+    }
+
+    private static OptionalDouble free(boolean bonded, Band free) {
+        return bonded && !new BenchLength(free).isZero()
+                ? OptionalDouble.of(1000 * free.value())
+                : OptionalDouble.empty();
+    }
+
+    private List<LimitMark> limitMarks() {
+        List<LimitMark> marks = new ArrayList<>();
+        for (FitLimits limit : limits.subList(Math.max(0, limits.size() - DRAWN_LIMITS), limits.size())) {
+            String name = limit.name().replace('-', ' ');
+            double shy = limit.shy().millimetres();
+            double proud = limit.proud().millimetres();
+            marks.add(new LimitMark(name + " limit " + AnswerWords.plain(shy), -shy));
+            marks.add(new LimitMark(name + " limit " + AnswerWords.plain(proud), proud));
+        }
+        return marks;
+    }
+
+    private String rankingReading(Comparison comparison) {
+        List<Ranked> judged = ChosenAnswers.judged(comparison);
+        if (judged.isEmpty()) {
+            return "None of them can be judged.";
+        }
+        HandleYear furthest = judged.stream()
+                .map(Ranked::year)
+                .max((a, b) -> Double.compare(
+                        EdgeStep.worst(a).size().value(),
+                        EdgeStep.worst(b).size().value()))
+                .orElseThrow();
+        String far = AnswerWords.nameOf(furthest) + " goes furthest: " + WORDS.step(furthest) + ".";
+        if (limits.size() < DRAWN_LIMITS) {
+            return far;
+        }
+        FitLimits seasonal = limits.get(limits.size() - DRAWN_LIMITS);
+        long within = judged.stream()
+                .map(Ranked::year)
+                .filter(year -> year.edgeShy().value() <= seasonal.shy().metres()
+                        && year.edgeProud().value() <= seasonal.proud().metres())
+                .count();
+        return within + " of " + judged.size() + " keep their edges inside the limit for "
+                + seasonal.name().replace('-', ' ') + " work all year. " + far;
+    }
+
+    private static String edgeReading(HandleYear year) {
+        MonthlyMeans months =
+                MonthlyMeans.of(year.dailyEdgeOffset().stream().map(Band::value).toList());
+        String lowest = side(year, months, months.lowestMonth());
+        String highest = side(year, months, months.highestMonth());
+        return lowest.equals("flush") && highest.equals("flush")
+                ? AnswerWords.nameOf(year) + " stays flush in every month."
+                : AnswerWords.nameOf(year) + " is on average " + lowest + " in " + MonthWord.of(months.lowestMonth())
+                        + " and " + highest + " in " + MonthWord.of(months.highestMonth()) + ".";
+    }
+
+    private static String side(HandleYear year, MonthlyMeans months, int month) {
+        EdgeStep worst = EdgeStep.worst(year);
+        double share = worst.size().value() == 0
+                ? 0
+                : Math.abs(months.of(month)) / worst.size().value();
+        BenchLength length = new BenchLength(worst.size().times(share));
+        if (length.isZero()) {
+            return "flush";
+        }
+        return length.text(LengthUnits.MM) + (months.of(month) < 0 ? " shy" : " proud");
+    }
+
+    private static String moistureReading(HandleYear year) {
+        MonthlyMeans months = MonthlyMeans.of(year.dailyMoisture());
+        String swing = AnswerWords.nameOf(year) + " was sanded at " + AnswerWords.percent(year.moistureFinish())
+                + " % moisture; here it goes from " + AnswerWords.percent(months.of(months.lowestMonth())) + " % in "
+                + MonthWord.of(months.lowestMonth()) + " to " + AnswerWords.percent(months.of(months.highestMonth()))
+                + " % in " + MonthWord.of(months.highestMonth());
+        if (year.moistureHighest() < year.moistureFinish()) {
+            return swing + ": it never gets as wet again as it was.";
+        }
+        return swing + (year.moistureLowest() > year.moistureFinish() ? ": it never dries back to it." : ".");
+    }
+
+    private static List<Double> millimetres(List<Band> days, ToDoubleFunction<Band> of) {
+        return days.stream().map(day -> 1000 * of.applyAsDouble(day)).toList();
+    }
+
+    private static List<YearLine> airLines(Comparison comparison, ToDoubleFunction<DayOfAir> of) {
+        return List.of(
+                YearLine.of("where the knife lives", column(comparison.dailyIndoors(), of)),
+                YearLine.of("outdoors", column(comparison.dailyOutdoors(), of)));
+    }
+
+    static List<Double> column(List<DayOfAir> days, ToDoubleFunction<DayOfAir> of) {
+        return days.stream().map(of::applyAsDouble).toList();
+    }
+}

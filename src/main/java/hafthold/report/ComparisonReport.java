@@ -1,0 +1,38 @@
+package hafthold.report;
+
+import hafthold.decide.Comparison;
+import hafthold.knife.FitLimits;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Everything that is written about one comparison.
+ *
+ * @param units units of movements
+ * @param namedMaterial id of the material asked for
+ * @param limits classes of work, strictest first
+ * @param command the command that repeats the run
+ */
+public record ComparisonReport(
+        LengthUnits units, Optional<String> namedMaterial, List<FitLimits> limits, String command) {
+
+    /** Keeps its own copy. */
+    public ComparisonReport {
+        limits = List.copyOf(limits);
+    }
+
+    /** Text by file name: the pictures as SVG, then comparison.csv, .json, .txt and .html. */
+    public Map<String, String> files(Comparison comparison) {
+        Map<String, String> files = new LinkedHashMap<>();
+        for (ReportChart chart : new ComparisonCharts(namedMaterial, limits).of(comparison)) {
+            files.put(chart.id() + ".svg", chart.fileSvg());
+        }
+        files.put("comparison.csv", ComparisonCsv.of(comparison));
+        files.put("comparison.json", ComparisonJson.of(comparison));
+        files.put("comparison.txt", new ComparisonText(units, namedMaterial).of(comparison));
+        files.put("comparison.html", new ComparisonPage(units, namedMaterial, limits, command).of(comparison));
+        return files;
+    }
+}

@@ -1,0 +1,125 @@
+package hafthold.report;
+
+import hafthold.report.chart.Ink;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.function.Function;
+
+/** What every page of ours has in common: head, style, tables, pictures. */
+final class PageFrame {
+    private static final String POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
+
+    private final Markup html = new Markup();
+
+    /** A page that has its heading and waits for more. */
+    PageFrame(String title) {
+        html.trusted("<!DOCTYPE html>\n")
+                .open("html", "lang", "en-GB")
+                .trusted("\n<head>\n")
+                .open("meta", "charset", "utf-8")
+                .trusted("\n")
+                .open("meta", "http-equiv", "Content-Security-Policy", "content", POLICY)
+                .trusted("\n")
+                .open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
+                .trusted("\n")
+                .open("meta", "name", "color-scheme", "content", "light dark")
+                .trusted("\n")
+                .element("title", title)
+                .open("style")
+                .trusted("\n" + style())
+                .close("style")
+                .trusted("</head>\n<body>\n<header>\n")
+                .element("p", "hafthold bench report", "class", "kicker")
+                .element("h1", title)
+                .trusted("</header>\n<main>\n");
+    }
+
+    /** Where to write. */
+    Markup page() {
+        return html;
+    }
+
+    /** A picture with its title, the sentence that reads it, and its numbers. */
+    void chart(ReportChart chart) {
+        html.open("figure", "id", chart.id())
+                .element("h3", chart.title())
+                .element("p", chart.reading())
+                .open("div", "class", "wide")
+                .trusted(chart.wideSvg())
+                .close("div")
+                .open("div", "class", "narrow")
+                .trusted(chart.narrowSvg())
+                .close("div")
+                .open("details")
+                .element("summary", "The numbers");
+        openTable(html, chart.numbers().caption(), chart.numbers().head());
+        for (List<String> row : chart.numbers().rows()) {
+            html.open("tr").element("th", row.get(0), "scope", "row");
+            row.stream().skip(1).forEach(cell -> html.element("td", cell));
+            html.close("tr");
+        }
+        closeTable(html);
+        html.close("details").close("figure");
+    }
+
+    /** The finished page. */
+    String html() {
+        return html + "</main>\n</body>\n</html>\n";
+    }
+
+    /** Opens a table in a box that scrolls by itself, so that the page never does sideways. */
+    static void openTable(Markup page, String caption, List<String> head) {
+        page.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", caption)
+                .open("table")
+                .element("caption", caption)
+                .open("thead")
+                .open("tr");
+        for (String heading : head) {
+            if (heading.isEmpty()) {
+                page.element("td", "");
+            } else {
+                page.element("th", heading, "scope", "col");
+            }
+        }
+        page.close("tr").close("thead").open("tbody");
+    }
+
+    /** Closes it. */
+    static void closeTable(Markup page) {
+        page.close("tbody").close("table").close("div");
+    }
+
+    private static String style() {
+        try (InputStream css = PageFrame.class.getResourceAsStream("page.css")) {
+            String rules = new String(css.readAllBytes(), StandardCharsets.UTF_8);
+            StringBuilder inkRules = new StringBuilder();
+            for (Ink ink : Ink.values()) {
+                inkRules.append('.')
+                        .append(ink.cssClass())
+                        .append("{color:var(--")
+                        .append(ink.cssClass())
+                        .append(")}\n");
+            }
+            return ":root{" + variables(Ink::lightHex) + "}\n@media (prefers-color-scheme:dark){:root{"
+                    + variables(Ink::darkHex) + "}}\n@media print{:root{" + variables(Ink::lightHex) + "}}\n" + inkRules
+                    + rules;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String variables(Function<Ink, String> shade) {
+        StringBuilder text = new StringBuilder();
+        for (Ink ink : Ink.values()) {
+            text.append("--")
+                    .append(ink.cssClass())
+                    .append(':')
+                    .append(shade.apply(ink))
+                    .append(';');
+        }
+        return text.toString();
+    }
+}

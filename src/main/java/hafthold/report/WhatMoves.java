@@ -1,0 +1,75 @@
+package hafthold.report;
+
+import hafthold.decide.Comparison;
+import hafthold.decide.Comparison.Ranked;
+import hafthold.material.Cut;
+import hafthold.quantity.Band;
+import hafthold.simulate.HandleYear;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Plain sentences on what moves in a comparison, each with its numbers. */
+final class WhatMoves {
+    private WhatMoves() {}
+
+    static List<String> sentences(Comparison comparison) {
+        List<String> sentences =
+                new ArrayList<>(List.of("Everything counts from final sanding, when scale, tang and pins were level."));
+        cuts(comparison).ifPresent(sentences::add);
+        glue(comparison).ifPresent(sentences::add);
+        return sentences;
+    }
+
+    /** Flat against quarter, of the first material that is there in both cuts. */
+    private static Optional<String> cuts(Comparison comparison) {
+        for (Ranked answer : comparison.ranked()) {
+            HandleYear flat = answer.year();
+            Optional<HandleYear> quarter = comparison.ranked().stream()
+                    .map(Ranked::year)
+                    .filter(year ->
+                            year.cut() == Cut.QUARTER && year.materialId().equals(flat.materialId()))
+                    .findFirst();
+            if (flat.cut() == Cut.FLAT && quarter.isPresent()) {
+                return ratio(quarter.get(), flat, year -> EdgeStep.worst(year).size())
+                        .flatMap(edge -> ratio(quarter.get(), flat, WhatMoves::head)
+                                .map(head -> String.format(
+                                        Locale.ROOT,
+                                        "The cut counts: quarter-sawn %s steps %.1f times as far at the edge as"
+                                                + " flat-sawn, and its pin heads stand out %.1f times as far.",
+                                        flat.materialName(),
+                                        edge,
+                                        head)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<String> glue(Comparison comparison) {
+        return comparison.ranked().stream()
+                .map(Ranked::year)
+                .filter(year -> EdgeStep.isBonded(year) && !EdgeStep.worst(year).isFlush())
+                .max(Comparator.comparingDouble(
+                        year -> EdgeStep.worst(year).size().value()))
+                .map(year -> String.format(
+                        Locale.ROOT,
+                        "Glue holds a scale back: %s shows %.1f of what it would unglued, less near the tang and more"
+                                + " at the outer face.",
+                        AnswerWords.plainNameOf(year),
+                        EdgeStep.worst(year).size().value()
+                                / Math.max(
+                                        year.freeShy().value(), year.freeProud().value())));
+    }
+
+    private static Band head(HandleYear year) {
+        return year.pinHeadProud().value() >= year.pinHeadSunk().value() ? year.pinHeadProud() : year.pinHeadSunk();
+    }
+
+    private static Optional<Double> ratio(HandleYear a, HandleYear b, Function<HandleYear, Band> of) {
+        double divisor = of.apply(b).value();
+        return divisor > 0 ? Optional.of(of.apply(a).value() / divisor) : Optional.empty();
+    }
+}

@@ -1,0 +1,356 @@
+package hafthold.report.chart;
+
+import hafthold.report.chart.SvgSheet.Anchor;
+import java.math.BigDecimal;
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.knowm.xchart.XYChart;
+
+/**
+ * Lines through the days of one year, told apart by colour, dash and marker.
+ *
+ * @param id id unique in the page
+ * @param title title
+ * @param description what the picture shows, for those who cannot see it
+ * @param unit words over the upright axis
+ * @param lines one to five lines
+ * @param limits level lines with labels
+ * @param zero whether zero is the tang line, drawn heavy with shy below and proud above
+ * @param daysTogether so many days are drawn as their mean
+ */
+public record YearChart(
+        String id,
+        String title,
+        String description,
+        String unit,
+        List<YearLine> lines,
+        List<LimitMark> limits,
+        boolean zero,
+        int daysTogether) {
+    private static final double DAYS = 365;
+    private static final int MONTHS = 12;
+    private static final int NARROW_DAYS_TOGETHER = 3;
+    private static final double NEAREST_END = 0.02;
+
+    /** Keeps its own copies. */
+    public YearChart {
+        lines = List.copyOf(lines);
+        limits = List.copyOf(limits);
+        if (lines.isEmpty() || lines.size() > HouseStyle.MOST_LINES) {
+            throw new IllegalArgumentException(
+                    "a year chart holds 1 to " + HouseStyle.MOST_LINES + " lines, got " + lines.size());
+        }
+    }
+
+    /** The picture in one format, for a page. */
+    public String svg(SheetFormat format) {
+        return sheet(format).svg(title, description);
+    }
+
+    /** The wide picture for a file of its own, its title in sight. */
+    public String fileSvg() {
+        return sheet(SheetFormat.WIDE).fileSvg(title, description);
+    }
+
+    private SvgSheet sheet(SheetFormat format) {
+        Layout layout = new Layout(format, lines.size(), hasStart());
+        Span y = span();
+        SvgSheet sheet = new SvgSheet(id, format, layout.height());
+        sheet.plot(layout.left(), layout.top(), PlotTrace.of(plot(layout, y)));
+        axisWords(sheet, layout, y);
+        limitWords(sheet, layout, y);
+        if (format == SheetFormat.WIDE) {
+            namesBeside(sheet, layout, y);
+        } else {
+            namesBelow(sheet, layout);
+        }
+        return sheet;
+    }
+
+    private boolean hasStart() {
+        return lines.stream().anyMatch(line -> line.start().isPresent());
+    }
+
+    private List<LimitMark> drawnLimits() {
+        return zero
+                ? LimitMark.worthDrawing(
+                        limits, data().min().orElseThrow(), data().max().orElseThrow())
+                : limits;
+    }
+
+    private DoubleStream data() {
+        return lines.stream()
+                .flatMap(line -> Stream.of(line.daily(), line.low(), line.high()))
+                .flatMap(List::stream)
+                .mapToDouble(Double::doubleValue);
+    }
+
+    private Span span() {
+        double[] all = Stream.of(
+                        data(),
+                        lines.stream().flatMapToDouble(line -> line.start().stream()),
+                        drawnLimits().stream().mapToDouble(LimitMark::value),
+                        zero ? DoubleStream.of(0, NEAREST_END, -NEAREST_END) : DoubleStream.empty())
+                .flatMapToDouble(values -> values)
+                .toArray();
+        return Span.covering(
+                DoubleStream.of(all).min().orElseThrow(),
+                DoubleStream.of(all).max().orElseThrow(),
+                6);
+    }
+
+    private XYChart plot(Layout layout, Span y) {
+        Span x = layout.x();
+        XYChart chart = HouseStyle.barePlot(layout.plotWidth(), layout.plotHeight(), x, y);
+        List<double[]> grid = new ArrayList<>();
+        y.ticks().forEach(tick -> grid.add(new double[] {0, tick.doubleValue(), DAYS, tick.doubleValue()}));
+        for (int month = 0; month <= MONTHS; month++) {
+            grid.add(new double[] {monthStart(month), y.lowest(), monthStart(month), y.highest()});
+        }
+        HouseStyle.strokes(chart, "grid", Ink.GRID, HouseStyle.solid(1), grid);
+        HouseStyle.strokes(
+                chart,
+                "limits",
+                Ink.LIMIT,
+                HouseStyle.dashed(1.4, 5, 3),
+                drawnLimits().stream()
+                        .map(limit -> new double[] {0, limit.value(), DAYS, limit.value()})
+                        .toList());
+        if (zero) {
+            HouseStyle.strokes(
+                    chart, "zero", Ink.STEEL, HouseStyle.solid(2.4), List.of(new double[][] {{0, 0, DAYS, 0}}));
+        }
+        for (int order = 0; order < lines.size(); order++) {
+            band(chart, order, together(layout));
+        }
+        for (int order = lines.size() - 1; order >= 0; order--) {
+            line(chart, layout, order);
+        }
+        return chart;
+    }
+
+    private void band(XYChart chart, int order, int together) {
+        YearLine line = lines.get(order);
+        if (!line.low().isEmpty()) {
+            double[] low = means(line.low(), together);
+            HouseStyle.area(
+                    chart,
+                    "band " + order,
+                    Ink.ofLine(order),
+                    days(low.length, line.daily().size(), together),
+                    low,
+                    means(line.high(), together));
+        }
+    }
+
+    private void line(XYChart chart, Layout layout, int order) {
+        YearLine line = lines.get(order);
+        double[] values = means(line.daily(), together(layout));
+        double[] days = days(values.length, line.daily().size(), together(layout));
+        HouseStyle.line(chart, "line " + order, Ink.ofLine(order), HouseStyle.ofLine(order), days, values);
+        List<double[]> points = new ArrayList<>();
+        line.start().ifPresent(start -> points.add(new double[] {layout.startDay(), start}));
+        for (int month = 0; month < MONTHS; month += 2) {
+            double day = monthStart(month) + 6 + 10 * order;
+            points.add(new double[] {day, between(days, values, day)});
+        }
+        HouseStyle.marks(chart, "marks " + order, Ink.ofLine(order), HouseStyle.markerOf(order), points);
+    }
+
+    private void axisWords(SvgSheet sheet, Layout layout, Span y) {
+        for (BigDecimal tick : y.ticks()) {
+            String label = !zero ? y.label(tick) : tick.signum() == 0 ? "flush" : y.label(tick.abs());
+            double base = layout.y(y, tick.doubleValue()) + layout.format().fontSize() * 0.35;
+            sheet.text(layout.left() - 6.0, base, Anchor.END, Ink.MUTED, label);
+        }
+        double monthBase = layout.top() + layout.plotHeight() + layout.format().fontSize() + 4.0;
+        for (int month = 0; month < MONTHS; month++) {
+            double middle = (monthStart(month) + monthStart(month + 1)) / 2;
+            sheet.text(layout.x(middle), monthBase, Anchor.MIDDLE, Ink.MUTED, monthWord(month, layout.format()));
+        }
+        if (hasStart()) {
+            sheet.text(layout.x(layout.startDay()), monthBase, Anchor.MIDDLE, Ink.MUTED, "made");
+        }
+        sheet.text(4, layout.top() - 12.0, Anchor.START, Ink.MUTED, unit);
+        if (zero) {
+            double right = layout.left() + layout.plotWidth() - 4.0;
+            sheet.strongText(right, layout.top() + 14.0, Anchor.END, Ink.PROUD, "proud");
+            sheet.strongText(right, layout.top() + layout.plotHeight() - 6.0, Anchor.END, Ink.SHY, "shy");
+        }
+    }
+
+    /** Sets the words of each limit where the lines leave most room: at the left, in the middle or at the right. */
+    private void limitWords(SvgSheet sheet, Layout layout, Span y) {
+        for (LimitMark limit : drawnLimits()) {
+            double width = layout.format().widthOf(limit.label());
+            double days = width
+                    / layout.plotWidth()
+                    * (layout.x().highest() - layout.x().lowest());
+            double best = 0;
+            double bestRoom = -1;
+            for (double start : new double[] {DAYS - days - 4, 4, (DAYS - days) / 2}) {
+                double room = room(limit.value(), start, start + days);
+                if (room > bestRoom + 1e-9) {
+                    best = start;
+                    bestRoom = room;
+                }
+            }
+            sheet.text(layout.x(best), layout.y(y, limit.value()) - 4, Anchor.START, Ink.LIMIT, limit.label());
+        }
+    }
+
+    private double room(double value, double firstDay, double lastDay) {
+        return lines.stream()
+                .mapToDouble(line -> IntStream.rangeClosed((int) firstDay, (int) lastDay)
+                        .mapToDouble(day -> Math.abs(valueAt(line.daily(), day) - value))
+                        .min()
+                        .orElse(0))
+                .min()
+                .orElse(0);
+    }
+
+    private int together(Layout layout) {
+        return layout.isWide() ? daysTogether : Math.max(daysTogether, NARROW_DAYS_TOGETHER);
+    }
+
+    private void namesBeside(SvgSheet sheet, Layout layout, Span y) {
+        double lineHeight = layout.format().fontSize() + 3.0;
+        List<List<String>> names = lines.stream()
+                .map(line -> LineBreak.lines(line.name(), layout.nameCharacters()))
+                .toList();
+        double[] heights =
+                names.stream().mapToDouble(name -> name.size() * lineHeight + 5).toArray();
+        double[] wanted = lines.stream()
+                .mapToDouble(line -> layout.y(y, line.daily().get(line.daily().size() - 1)))
+                .toArray();
+        double[] centres =
+                LabelSpread.apart(wanted, heights, layout.top() - 4.0, layout.top() + layout.plotHeight() + 8.0);
+        double right = layout.left() + layout.plotWidth();
+        for (int order = 0; order < lines.size(); order++) {
+            Ink ink = Ink.ofLine(order);
+            sheet.rule(right + 2, wanted[order], right + 16, centres[order], ink, HouseStyle.solid(1));
+            sheet.rule(right + 16, centres[order], right + 40, centres[order], ink, HouseStyle.ofLine(order));
+            sheet.paths(PlotTrace.of(HouseStyle.markerOf(order), ink, right + 28, centres[order]));
+            double base = centres[order] - (names.get(order).size() - 1) * lineHeight / 2 + 4.5;
+            for (String words : names.get(order)) {
+                sheet.text(right + 46, base, Anchor.START, Ink.TEXT, words);
+                base += lineHeight;
+            }
+        }
+    }
+
+    private void namesBelow(SvgSheet sheet, Layout layout) {
+        double base = layout.top() + layout.plotHeight() + 2.0 * layout.format().fontSize() + 18;
+        for (int order = 0; order < lines.size(); order++) {
+            sheet.rule(8, base - 4, 40, base - 4, Ink.ofLine(order), HouseStyle.ofLine(order));
+            sheet.paths(PlotTrace.of(HouseStyle.markerOf(order), Ink.ofLine(order), 24, base - 4));
+            sheet.text(48, base, Anchor.START, Ink.TEXT, lines.get(order).name());
+            base += layout.keyRow();
+        }
+    }
+
+    private static String monthWord(int month, SheetFormat format) {
+        String name = Month.of(month + 1).name();
+        return format == SheetFormat.WIDE
+                ? name.charAt(0) + name.substring(1, 3).toLowerCase(Locale.ROOT)
+                : name.substring(0, 1);
+    }
+
+    /** First day of a month counted from 0, in a year of 365 days. */
+    private static double monthStart(int month) {
+        return month == MONTHS ? DAYS : Month.of(month + 1).firstDayOfYear(false) - 1;
+    }
+
+    private static double valueAt(List<Double> daily, double day) {
+        return daily.get((int) Math.min(daily.size() - 1, day / DAYS * daily.size()));
+    }
+
+    /** Height of a drawn line at a day. */
+    private static double between(double[] days, double[] values, double day) {
+        int next = 0;
+        while (next < days.length - 1 && days[next] < day) {
+            next++;
+        }
+        if (next == 0 || days[next] < day) {
+            return values[next];
+        }
+        double share = (day - days[next - 1]) / (days[next] - days[next - 1]);
+        return values[next - 1] + share * (values[next] - values[next - 1]);
+    }
+
+    /** Means of so many days together; the last may hold fewer. */
+    private static double[] means(List<Double> daily, int together) {
+        int count = (daily.size() + together - 1) / together;
+        return IntStream.range(0, count)
+                .mapToDouble(i -> daily.subList(i * together, Math.min(daily.size(), (i + 1) * together)).stream()
+                        .mapToDouble(Double::doubleValue)
+                        .average()
+                        .orElseThrow())
+                .toArray();
+    }
+
+    private static double[] days(int count, int daysInYear, int together) {
+        return IntStream.range(0, count)
+                .mapToDouble(i -> (i * together + Math.min(daysInYear, (i + 1) * together)) / 2.0 * DAYS / daysInYear)
+                .map(day -> Math.min(day, DAYS))
+                .toArray();
+    }
+
+    /** Where things lie. */
+    private record Layout(SheetFormat format, int lines, boolean hasStart) {
+
+        boolean isWide() {
+            return format == SheetFormat.WIDE;
+        }
+
+        int left() {
+            return isWide() ? 48 : 36;
+        }
+
+        int top() {
+            return 34;
+        }
+
+        int plotWidth() {
+            return isWide() ? 510 : 292;
+        }
+
+        int plotHeight() {
+            return isWide() ? 290 : 220;
+        }
+
+        int keyRow() {
+            return format.fontSize() + 8;
+        }
+
+        int height() {
+            return top() + plotHeight() + format.fontSize() + 16 + (isWide() ? 0 : lines * keyRow() + 6);
+        }
+
+        int nameCharacters() {
+            return 23;
+        }
+
+        double startDay() {
+            return isWide() ? -18 : -26;
+        }
+
+        Span x() {
+            double first = hasStart ? 2 * startDay() : 0;
+            return new Span(BigDecimal.valueOf(first), BigDecimal.valueOf(DAYS), BigDecimal.ONE);
+        }
+
+        double x(double day) {
+            return left() + plotWidth() * (day - x().lowest()) / (x().highest() - x().lowest());
+        }
+
+        double y(Span span, double value) {
+            return top() + plotHeight() * (span.highest() - value) / (span.highest() - span.lowest());
+        }
+    }
+}
