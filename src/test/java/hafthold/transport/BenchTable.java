@@ -25,7 +25,7 @@ final class BenchTable {
                 StandardCharsets.UTF_8))) {
             List<String[]> lines = reader.lines()
                     .filter(line -> !line.startsWith("#"))
-                    .map(line -> line.split(",", -1))
+                    .map(line -> line.split(",(?=([^\"]*\"[^\"]*\")*[^\"]*$)", -1))
                     .toList();
             return new BenchTable(Arrays.asList(lines.get(0)), lines.subList(1, lines.size()));
         } catch (IOException e) {
@@ -50,6 +50,10 @@ final class BenchTable {
     }
 
     double number(int row, String column) {
-        return Double.parseDouble(rows.get(row)[columns.indexOf(column)]);
+        return Double.parseDouble(text(row, column));
+    }
+
+    String text(int row, String column) {
+        return rows.get(row)[columns.indexOf(column)];
     }
 }
