@@ -1,15 +1,13 @@
 package hafthold.cli;
 
 import hafthold.decide.Comparison;
-import hafthold.decide.Judgement;
-import hafthold.decide.PlaceComparison;
 import hafthold.report.ComparisonCsv;
 import hafthold.report.ComparisonJson;
 import hafthold.report.ComparisonText;
 import hafthold.report.LengthUnits;
-import hafthold.table.LimitTable;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.TableSet;
+import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -49,12 +47,19 @@ final class CompareCommand implements Runnable {
             description = "mm, or inch for mm and thou (default: ${DEFAULT-VALUE})")
     private LengthUnits units;
 
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "also write a report into this folder: page, pictures, text and figures")
+    private Path folder;
+
     @Override
     public void run() {
         TableSet set = tables.open();
         MaterialLibrary library = MaterialLibrary.read(set);
-        Comparison comparison = new PlaceComparison(new Judgement(LimitTable.read(set)))
-                .compare(order.conditions(set, library), rack.candidates(library), order.defaults());
+        ComparisonRun run = new ComparisonRun(
+                set, order.conditions(set, library), rack.candidates(library), order.defaults(), rack.firstNamed());
+        Comparison comparison = run.comparison();
         spec.commandLine()
                 .getOut()
                 .print(
@@ -63,5 +68,11 @@ final class CompareCommand implements Runnable {
                             case JSON -> ComparisonJson.of(comparison);
                             case CSV -> ComparisonCsv.of(comparison);
                         });
+        if (folder != null) {
+            String command = "hafthold "
+                    + String.join(" ", spec.commandLine().getParseResult().originalArgs());
+            spec.commandLine().getErr().println("report: " + run.write(folder, comparison, units, command));
+        }
+        run.warn(spec.commandLine().getErr());
     }
 }

@@ -15,6 +15,7 @@ import picocli.CommandLine.Command;
         subcommands = {
             CompareCommand.class,
             TraceCommand.class,
+            DemoCommand.class,
             PlacesCommand.class,
             MaterialsCommand.class,
             SourcesCommand.class

@@ -30,8 +30,8 @@ final class OrderOptions {
     /** Humidity of a recorded file is taken to be off by no more than a cheap logger is (assumed). */
     private static final double FILE_HUMIDITY_DOUBT = 0.03;
 
-    private static final String USUAL_STEEL = "steel-stainless-martensitic";
-    private static final String USUAL_PIN = "brass-free-cutting";
+    static final String USUAL_STEEL = "steel-stainless-martensitic";
+    static final String USUAL_PIN = "brass-free-cutting";
 
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;

@@ -91,6 +91,9 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
         StringBuilder text = new StringBuilder("What this rests on\n");
         Finding.Kind last = null;
         for (FindingDigest digest : FindingDigest.of(comparison)) {
+            if (digest.kind() == Finding.Kind.CAUTION) {
+                continue;
+            }
             if (digest.kind() != last) {
                 text.append("  ").append(FindingDigest.headingOf(digest.kind())).append(":\n");
                 last = digest.kind();

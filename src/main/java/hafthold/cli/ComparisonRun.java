@@ -1,0 +1,78 @@
+package hafthold.cli;
+
+import hafthold.decide.Comparison;
+import hafthold.decide.Judgement;
+import hafthold.decide.PlaceComparison;
+import hafthold.decide.PlaceComparison.Candidate;
+import hafthold.report.ComparisonReport;
+import hafthold.report.LengthUnits;
+import hafthold.report.ReportFolder;
+import hafthold.simulate.Conditions;
+import hafthold.source.Finding;
+import hafthold.table.CautionTable;
+import hafthold.table.LimitTable;
+import hafthold.table.TableSet;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * One comparison from tables to report.
+ *
+ * @param tables tables in use
+ * @param conditions the order
+ * @param candidates materials as they lie
+ * @param defaults what was taken for want of a word
+ * @param named id of the material that was asked for, if any
+ */
+record ComparisonRun(
+        TableSet tables,
+        Conditions conditions,
+        List<Candidate> candidates,
+        List<Finding> defaults,
+        Optional<String> named) {
+    private static final String PAGE = "comparison.html";
+
+    /** Works out the comparison; what it rests on and what to mind are among its findings. */
+    Comparison comparison() {
+        List<Finding> findings = new ArrayList<>();
+        findings.add(conditions.destination().setting().finding());
+        findings.addAll(defaults);
+        findings.addAll(cautions());
+        return new PlaceComparison(new Judgement(LimitTable.read(tables))).compare(conditions, candidates, findings);
+    }
+
+    /** What can hurt, each sentence once. */
+    Set<Finding> cautions() {
+        CautionTable table = CautionTable.read(tables);
+        Set<Finding> cautions = new LinkedHashSet<>(table.general());
+        candidates.forEach(candidate -> cautions.addAll(table.about(candidate.material())));
+        return cautions;
+    }
+
+    /** Says on the error stream what can hurt; the result stream stays a result. */
+    void warn(PrintWriter err) {
+        cautions().forEach(caution -> err.println("mind: " + caution.text()));
+    }
+
+    /**
+     * Writes page, pictures, text and figures into a folder, whole or not at all.
+     *
+     * @return the page
+     */
+    Path write(Path folder, Comparison comparison, LengthUnits units, String command) {
+        try {
+            new ReportFolder(folder)
+                    .write(new ComparisonReport(units, named, LimitTable.read(tables), command).files(comparison));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return folder.resolve(PAGE);
+    }
+}
