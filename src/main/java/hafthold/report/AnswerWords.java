@@ -48,8 +48,11 @@ final class AnswerWords {
         };
     }
 
-    /** Range of moisture content, such as "4.1–9.3". */
+    /** Range of moisture content, such as "4.1–9.3"; "none" where it would print as 0.0. */
     static String moistureRange(HandleYear year) {
+        if (year.moistureHighest() < 0.0005) {
+            return "none";
+        }
         String low = percent(year.moistureLowest());
         String high = percent(year.moistureHighest());
         return low.equals(high) ? low : low + "–" + high;

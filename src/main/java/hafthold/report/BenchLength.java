@@ -9,7 +9,7 @@ import java.math.RoundingMode;
  *
  * <p>The last digit printed is the largest of 0.01, 0.1 and 1 mm that is not more than twice the wider half of the
  * band, so that 0.213 mm known to 0.05 mm reads 0.2. The ends of the band are rounded to that digit where it is
- * 0.01 mm, else outwards to half of it.
+ * 0.01 mm, else to half of it.
  *
  * @param metres the movement, metres
  */
@@ -58,15 +58,17 @@ record BenchLength(Band metres) {
     }
 
     private BigDecimal rounded() {
-        return toGrid(metres.value() * 1000, digit(), RoundingMode.HALF_UP);
+        return toGrid(metres.value() * 1000, digit());
     }
 
     private BigDecimal low() {
-        return end(metres.low() * 1000 + SLACK, RoundingMode.FLOOR).min(rounded());
+        BigDecimal low = end(metres.low() * 1000);
+        return low.min(rounded()).setScale(low.scale());
     }
 
     private BigDecimal high() {
-        return end(metres.high() * 1000 - SLACK, RoundingMode.CEILING).max(rounded());
+        BigDecimal high = end(metres.high() * 1000);
+        return high.max(rounded()).setScale(high.scale());
     }
 
     private BigDecimal digit() {
@@ -78,14 +80,15 @@ record BenchLength(Band metres) {
         return digit;
     }
 
-    private BigDecimal end(double millimetres, RoundingMode outwards) {
+    private BigDecimal end(double millimetres) {
         BigDecimal digit = digit();
-        return digit.compareTo(FINEST) > 0
-                ? toGrid(millimetres, digit.divide(BigDecimal.valueOf(2)), outwards)
-                : toGrid(millimetres, digit, RoundingMode.HALF_UP);
+        return toGrid(millimetres, digit.compareTo(FINEST) > 0 ? digit.divide(BigDecimal.valueOf(2)) : digit);
     }
 
-    private static BigDecimal toGrid(double millimetres, BigDecimal grid, RoundingMode mode) {
-        return BigDecimal.valueOf(millimetres).divide(grid, 0, mode).multiply(grid);
+    /** Half steps go up, also those that binary numbers miss by a hair. */
+    private static BigDecimal toGrid(double millimetres, BigDecimal grid) {
+        return BigDecimal.valueOf(millimetres + SLACK)
+                .divide(grid, 0, RoundingMode.HALF_UP)
+                .multiply(grid);
     }
 }

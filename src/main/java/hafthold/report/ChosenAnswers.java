@@ -60,4 +60,19 @@ final class ChosenAnswers {
         }
         return drawn.stream().limit(most).toList();
     }
+
+    /** All answers where there are no more than so many; else the named material and others evenly down the ranking. */
+    static List<Ranked> sample(Comparison comparison, Optional<String> materialId, int most) {
+        List<Ranked> all = comparison.ranked();
+        if (all.size() <= most) {
+            return all;
+        }
+        Set<Ranked> shown = new LinkedHashSet<>(
+                named(comparison, materialId).stream().limit(most / 2).toList());
+        int steps = most - shown.size() - 1;
+        for (int i = 0; i <= steps; i++) {
+            shown.add(all.get((int) ((long) i * (all.size() - 1) / steps)));
+        }
+        return all.stream().filter(shown::contains).toList();
+    }
 }

@@ -29,6 +29,7 @@ import java.util.function.ToDoubleFunction;
  */
 public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> limits) {
     private static final int MOST_LINES = 5;
+    private static final int MOST_ROWS = 36;
     private static final int DRAWN_LIMITS = 2;
     private static final int AIR_DAYS_TOGETHER = 5;
     private static final AnswerWords WORDS = new AnswerWords(LengthUnits.MM);
@@ -59,8 +60,8 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
 
     /** The year's worst edge step of every material. */
     ReportChart ranking(Comparison comparison) {
-        List<TravelRow> rows =
-                comparison.ranked().stream().map(ComparisonCharts::row).toList();
+        List<Ranked> shown = ChosenAnswers.sample(comparison, namedMaterial, MOST_ROWS);
+        List<TravelRow> rows = shown.stream().map(ComparisonCharts::row).toList();
         TravelChart chart = new TravelChart(
                 "ranking",
                 "How far each material travels at the edge",
@@ -100,6 +101,7 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
                         + " about the first line is how far it may be off. " + reading,
                 "mm a side",
                 lines,
+                List.of(-0.02, 0.0, 0.02),
                 limitMarks(),
                 true,
                 1);
@@ -127,6 +129,7 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
                         + reading,
                 "% of dry weight",
                 lines,
+                List.of(0.0, 10.0),
                 List.of(),
                 false,
                 1);
@@ -154,6 +157,7 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
                 "Relative humidity through the year. " + reading,
                 "% relative humidity",
                 airLines(comparison, percent),
+                List.of(0.0, 100.0),
                 List.of(new LimitMark(
                         "workshop " + made + " %", comparison.madeHumidity().percent())),
                 false,
@@ -189,6 +193,7 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
                 "Temperature through the year. " + reading,
                 "°C",
                 airLines(comparison, celsius),
+                List.of(10.0, 30.0),
                 List.of(),
                 false,
                 AIR_DAYS_TOGETHER);
@@ -220,6 +225,7 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
         HandleYear year = answer.year();
         boolean bonded = EdgeStep.isBonded(year);
         return new TravelRow(
+                answer.rank(),
                 AnswerWords.nameOf(year),
                 answer.verdict().word(),
                 year.edgeShy().times(1000),
@@ -248,6 +254,16 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
     }
 
     private String rankingReading(Comparison comparison) {
+        int all = comparison.ranked().size();
+        String sample = all > MOST_ROWS
+                ? " Drawn: "
+                        + ChosenAnswers.sample(comparison, namedMaterial, MOST_ROWS)
+                                .size() + " of " + all + ", evenly down the ranking."
+                : "";
+        return rankingVerdict(comparison) + sample;
+    }
+
+    private String rankingVerdict(Comparison comparison) {
         List<Ranked> judged = ChosenAnswers.judged(comparison);
         if (judged.isEmpty()) {
             return "None of them can be judged.";

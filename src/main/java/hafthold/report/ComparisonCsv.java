@@ -1,6 +1,7 @@
 package hafthold.report;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
 import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
 import hafthold.quantity.Band;
@@ -17,10 +18,10 @@ import java.util.List;
 public final class ComparisonCsv {
     private ComparisonCsv() {}
 
-    /** Header and rows, lines ending in CR LF. */
+    /** Header and rows, lines ending in a line feed as in our other tables. */
     public static String of(Comparison comparison) {
         StringWriter text = new StringWriter();
-        try (CsvWriter csv = CsvWriter.builder().build(text)) {
+        try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
             csv.writeRecord(columns());
             comparison.ranked().forEach(answer -> csv.writeRecord(cells(comparison, answer)));
         } catch (IOException e) {

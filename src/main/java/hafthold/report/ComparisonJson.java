@@ -1,10 +1,6 @@
 package hafthold.report;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.core.util.Separators;
 import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
 import hafthold.decide.Reason;
@@ -14,8 +10,6 @@ import hafthold.report.AnswerFigures.NumberKey;
 import hafthold.simulate.HandleYear;
 import hafthold.source.Finding;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 
@@ -27,19 +21,7 @@ public final class ComparisonJson {
 
     /** The object, ending in a line feed. */
     public static String of(Comparison comparison) {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-            DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-            DefaultPrettyPrinter printer = new DefaultPrettyPrinter(
-                    Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER));
-            printer.indentObjectsWith(indenter);
-            printer.indentArraysWith(indenter);
-            json.setPrettyPrinter(printer);
-            write(json, comparison);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return text.append('\n').toString();
+        return JsonText.of(json -> write(json, comparison));
     }
 
     private static void write(JsonGenerator json, Comparison comparison) throws IOException {

@@ -36,6 +36,7 @@ public record ComparisonPage(
         situation(page, comparison);
         answer(page, comparison);
         page.open("section").element("h2", "Ranking");
+        frame.chart(charts.get(0));
         new ComparisonTables(units).ranking(page, comparison);
         page.element(
                 "p",
@@ -43,7 +44,6 @@ public record ComparisonPage(
                         + " Range and month stand below it. The verdict counts pins and joints as well as edges.",
                 "class",
                 "note");
-        frame.chart(charts.get(0));
         page.close("section");
         page.open("section").element("h2", "What moves");
         WhatMoves.sentences(comparison).forEach(sentence -> page.element("p", sentence));
@@ -138,7 +138,7 @@ public record ComparisonPage(
     private void situation(Markup page, Comparison comparison) {
         page.open("dl", "class", "situation");
         Map<String, String> inputs = new LinkedHashMap<>();
-        inputs.put("Lives", comparison.settingId().replace('-', ' ') + ": " + comparison.settingRule());
+        inputs.put("Lives", SituationWords.lives(comparison));
         inputs.put("Made at", SituationWords.made(comparison));
         inputs.put("Handle", SituationWords.handle(comparison.handle(), units));
         inputs.forEach((term, words) -> page.element("dt", term).element("dd", words));

@@ -31,7 +31,8 @@ final class ComparisonTables {
                         "Pin hole, mm",
                         "Pin heads, mm",
                         "What decides",
-                        "Rests on"));
+                        "Rests on"),
+                comparison.ranked().size());
         for (Ranked answer : comparison.ranked()) {
             HandleYear year = answer.year();
             page.open("tr").element("td", Integer.toString(answer.rank()), "class", "n");
@@ -72,7 +73,8 @@ final class ComparisonTables {
                         "Pin hole opens",
                         "Pin hole closes",
                         "Pin heads up",
-                        "Pin heads sunk"));
+                        "Pin heads sunk"),
+                comparison.ranked().size());
         for (Ranked answer : comparison.ranked()) {
             HandleYear year = answer.year();
             page.open("tr").element("th", AnswerWords.nameOf(year), "scope", "row");

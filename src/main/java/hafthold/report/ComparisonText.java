@@ -9,6 +9,7 @@ import hafthold.quantity.Length;
 import hafthold.simulate.HandleYear;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -20,6 +21,7 @@ import java.util.Optional;
  */
 public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) {
     private static final int WIDTH = 100;
+    private static final int MOST_FINDINGS = 20;
 
     /** The whole answer, ending in a line feed. */
     public String of(Comparison comparison) {
@@ -37,7 +39,7 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
     private String situation(Comparison comparison) {
         Handle handle = comparison.handle();
         TextColumns columns = new TextColumns(8, WIDTH - 10);
-        columns.row("Lives", comparison.settingId() + ": " + comparison.settingRule());
+        columns.row("Lives", SituationWords.lives(comparison));
         columns.row("Made at", SituationWords.made(comparison));
         columns.row("Handle", SituationWords.handle(handle, units));
         columns.row("Steps", SituationWords.steps(comparison));
@@ -89,18 +91,32 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
 
     private String foundations(Comparison comparison) {
         StringBuilder text = new StringBuilder("What this rests on\n");
+        List<FindingDigest> all = withoutCautions(FindingDigest.of(comparison));
+        List<FindingDigest> told = all.size() <= MOST_FINDINGS
+                ? all
+                : withoutCautions(
+                        FindingDigest.of(comparison, ChosenAnswers.spokenOf(comparison, namedMaterial)));
         Finding.Kind last = null;
-        for (FindingDigest digest : FindingDigest.of(comparison)) {
-            if (digest.kind() == Finding.Kind.CAUTION) {
-                continue;
-            }
+        for (FindingDigest digest : told) {
             if (digest.kind() != last) {
                 text.append("  ").append(FindingDigest.headingOf(digest.kind())).append(":\n");
                 last = digest.kind();
             }
             text.append(Paragraph.hanging("  - ", digest.subjectWords() + ": " + digest.text(), WIDTH));
         }
+        if (told.size() < all.size()) {
+            text.append("  ")
+                    .append(all.size() - told.size())
+                    .append(" more concern the other materials; the page and the JSON tell them all.\n");
+        }
         return text.toString();
+    }
+
+    /** Cautions go to the error stream of the command line, where they are seen even when the answer is piped on. */
+    private static List<FindingDigest> withoutCautions(List<FindingDigest> digests) {
+        return digests.stream()
+                .filter(digest -> digest.kind() != Finding.Kind.CAUTION)
+                .toList();
     }
 
     /** A dimension as the handle's owner states it. */

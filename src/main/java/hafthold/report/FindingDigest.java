@@ -24,9 +24,14 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
 
     /** Every finding of a comparison: by kind, those common to all answers first; equal sentences are told once. */
     static List<FindingDigest> of(Comparison comparison) {
+        return of(comparison, comparison.ranked());
+    }
+
+    /** The findings common to all answers and those of some of them. */
+    static List<FindingDigest> of(Comparison comparison, List<Ranked> some) {
         Map<String, String> names = new LinkedHashMap<>();
         List<Finding> all = new ArrayList<>(comparison.findings());
-        for (Ranked answer : comparison.ranked()) {
+        for (Ranked answer : some) {
             names.put(answer.year().materialId(), answer.year().materialName());
             all.addAll(answer.year().findings());
         }

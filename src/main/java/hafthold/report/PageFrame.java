@@ -12,6 +12,8 @@ import java.util.function.Function;
 final class PageFrame {
     private static final String POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
 
+    private static final int ROWS_IN_SIGHT = 40;
+
     private final Markup html = new Markup();
 
     /** A page that has its heading and waits for more. */
@@ -55,7 +57,11 @@ final class PageFrame {
                 .close("div")
                 .open("details")
                 .element("summary", "The numbers");
-        openTable(html, chart.numbers().caption(), chart.numbers().head());
+        openTable(
+                html,
+                chart.numbers().caption(),
+                chart.numbers().head(),
+                chart.numbers().rows().size());
         for (List<String> row : chart.numbers().rows()) {
             html.open("tr").element("th", row.get(0), "scope", "row");
             row.stream().skip(1).forEach(cell -> html.element("td", cell));
@@ -72,7 +78,13 @@ final class PageFrame {
 
     /** Opens a table in a box that scrolls by itself, so that the page never does sideways. */
     static void openTable(Markup page, String caption, List<String> head) {
-        page.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", caption)
+        openTable(page, caption, head, 0);
+    }
+
+    /** Likewise; a table of very many rows scrolls upright too. */
+    static void openTable(Markup page, String caption, List<String> head, int rows) {
+        String box = rows > ROWS_IN_SIGHT ? "scroll tall" : "scroll";
+        page.open("div", "class", box, "tabindex", "0", "role", "region", "aria-label", caption)
                 .open("table")
                 .element("caption", caption)
                 .open("thead")

@@ -7,6 +7,11 @@ import hafthold.knife.Handle;
 final class SituationWords {
     private SituationWords() {}
 
+    /** Where the knife lives. */
+    static String lives(Comparison comparison) {
+        return comparison.settingId().replace('-', ' ') + ". " + comparison.settingRule();
+    }
+
     /** Workshop air and finish. */
     static String made(Comparison comparison) {
         return AnswerWords.plain(comparison.madeTemperature().celsius()) + " °C and "

@@ -14,7 +14,7 @@ class BenchLengthTest {
     @ParameterizedTest
     @CsvSource({
         // low, value, high, printed value, printed range
-        "0.163, 0.213, 0.263, 0.2, 0.15–0.30",
+        "0.163, 0.213, 0.263, 0.2, 0.15–0.25",
         "0.18, 0.213, 0.25, 0.21, 0.18–0.25",
         "0.213, 0.213, 0.213, 0.21, ''",
         "0.15, 0.2, 0.25, 0.2, 0.15–0.25",
@@ -22,6 +22,7 @@ class BenchLengthTest {
         "0, 0, 0, 0.00, ''",
         "0.002, 0.004, 0.008, 0.00, 0.00–0.01",
         "0.20, 1.12, 3.00, 1, 0.0–3.0",
+        "0.03, 0.09, 0.16, 0.1, 0.05–0.15",
         "0.10, 0.26, 0.27, 0.3, 0.10–0.30",
     })
     void printsNoMoreDigitsThanTheBandDeserves(double low, double value, double high, String printed, String range) {

@@ -164,7 +164,7 @@ class ComparisonPageTest {
             assertTrue(flowing.contains(sentence), sentence);
             assertTrue(plain(page.select("article").text()).contains(sentence), sentence);
         }
-        List<Element> rows = page.select("section table").first().select("tbody tr");
+        List<Element> rows = page.selectFirst("section > .scroll > table").select("tbody tr");
         List<String> lines = text.lines().toList();
         for (int i = 0; i < rows.size(); i++) {
             Ranked answer = comparison.ranked().get(i);

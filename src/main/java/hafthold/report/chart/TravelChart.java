@@ -190,7 +190,7 @@ public record TravelChart(
     private void rowWords(SvgSheet sheet, Layout layout) {
         for (int i = 0; i < rows.size(); i++) {
             double base = layout.labelBase(i);
-            String rank = Integer.toString(i + 1);
+            String rank = Integer.toString(rows.get(i).rank());
             sheet.text(layout.nameX() - 8, base, Anchor.END, Ink.MUTED, rank);
             List<String> lines = LineBreak.lines(rows.get(i).label(), layout.nameCharacters());
             double lineHeight = layout.format.fontSize() - 0.5;
@@ -239,7 +239,7 @@ public record TravelChart(
 
         static Layout of(SheetFormat format, int rows) {
             return format == SheetFormat.WIDE
-                    ? new Layout(format, rows, 318, 366, 56, 28, 9)
+                    ? new Layout(format, rows, 326, 358, 56, 28, 9)
                     : new Layout(format, rows, 8, 320, 54, 40, 9);
         }
 
@@ -269,7 +269,7 @@ public record TravelChart(
         }
 
         double nameX() {
-            return 26;
+            return 32;
         }
 
         int nameCharacters() {

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 /**
  * One row of a {@link TravelChart}: how far something travels to either side of zero.
  *
+ * @param rank number before the label
  * @param label what it is
  * @param note a word at the end of the row
  * @param left travel to the left, zero or more
@@ -15,6 +16,7 @@ import java.util.OptionalDouble;
  * @param isKnown false where only the range may be shown
  */
 public record TravelRow(
+        int rank,
         String label,
         String note,
         Band left,

@@ -19,6 +19,7 @@ import org.knowm.xchart.XYChart;
  * @param description what the picture shows, for those who cannot see it
  * @param unit words over the upright axis
  * @param lines one to five lines
+ * @param inSight values that the upright axis holds whatever the data, so that charts of two places compare
  * @param limits level lines with labels
  * @param zero whether zero is the tang line, drawn heavy with shy below and proud above
  * @param daysTogether so many days are drawn as their mean
@@ -29,17 +30,18 @@ public record YearChart(
         String description,
         String unit,
         List<YearLine> lines,
+        List<Double> inSight,
         List<LimitMark> limits,
         boolean zero,
         int daysTogether) {
     private static final double DAYS = 365;
     private static final int MONTHS = 12;
     private static final int NARROW_DAYS_TOGETHER = 3;
-    private static final double NEAREST_END = 0.02;
 
     /** Keeps its own copies. */
     public YearChart {
         lines = List.copyOf(lines);
+        inSight = List.copyOf(inSight);
         limits = List.copyOf(limits);
         if (lines.isEmpty() || lines.size() > HouseStyle.MOST_LINES) {
             throw new IllegalArgumentException(
@@ -95,7 +97,7 @@ public record YearChart(
                         data(),
                         lines.stream().flatMapToDouble(line -> line.start().stream()),
                         drawnLimits().stream().mapToDouble(LimitMark::value),
-                        zero ? DoubleStream.of(0, NEAREST_END, -NEAREST_END) : DoubleStream.empty())
+                        inSight.stream().mapToDouble(Double::doubleValue))
                 .flatMapToDouble(values -> values)
                 .toArray();
         return Span.covering(

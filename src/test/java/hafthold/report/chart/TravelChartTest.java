@@ -43,6 +43,7 @@ class TravelChartTest {
     @Test
     void showsOnlyTheRangeOfWhatIsNotKnown() {
         TravelRow unknown = new TravelRow(
+                1,
                 "greywood",
                 "unknown",
                 new Band(0.0, 0.1, 0.4),
@@ -87,7 +88,7 @@ class TravelChartTest {
     }
 
     private static TravelRow row(String name, Band shy, Band proud) {
-        return new TravelRow(name, "care", shy, proud, OptionalDouble.empty(), OptionalDouble.empty(), true);
+        return new TravelRow(1, name, "care", shy, proud, OptionalDouble.empty(), OptionalDouble.empty(), true);
     }
 
     private static TravelChart chart(List<TravelRow> rows) {

@@ -105,6 +105,7 @@ class YearChartTest {
                 "mm",
                 List.of(YearLine.of("<script>", wave(0.1))),
                 List.of(),
+                List.of(),
                 true,
                 1);
         Document svg = parse(chart.svg(SheetFormat.NARROW));
@@ -133,7 +134,8 @@ class YearChartTest {
 
     private static YearChart chart(List<YearLine> lines, boolean zero) {
         List<LimitMark> limits = List.of(new LimitMark("seasonal 0.12", -0.12), new LimitMark("retouch 0.25", -0.25));
-        return new YearChart("x", "title", "description", "mm a side", lines, limits, zero, 1);
+        return new YearChart(
+                "x", "title", "description", "mm a side", lines, List.of(-0.02, 0.0, 0.02), limits, zero, 1);
     }
 
     private static List<Double> wave(double depth) {
