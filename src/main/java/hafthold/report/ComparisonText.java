@@ -94,8 +94,7 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
         List<FindingDigest> all = withoutCautions(FindingDigest.of(comparison));
         List<FindingDigest> told = all.size() <= MOST_FINDINGS
                 ? all
-                : withoutCautions(
-                        FindingDigest.of(comparison, ChosenAnswers.spokenOf(comparison, namedMaterial)));
+                : withoutCautions(FindingDigest.of(comparison, ChosenAnswers.spokenOf(comparison, namedMaterial)));
         Finding.Kind last = null;
         for (FindingDigest digest : told) {
             if (digest.kind() != last) {
