@@ -28,10 +28,10 @@ final class CostOfAYear {
         slabs.put("glass laminate", Rack.laminate(1e-14, 0.02, 1));
         slabs.put("fibre liner", Rack.fibreLiner());
         List<Resolution> resolutions = List.of(
-                new Resolution(8, 0.4, 2e-3, 0.05),
-                new Resolution(10, 0.3, 1e-3, 0.03),
+                new Resolution(8, 0.4, 2e-3, 0.05, 0.003),
+                new Resolution(10, 0.3, 1e-3, 0.03, 0.003),
                 Resolution.STANDARD,
-                new Resolution(20, 0.2, 3e-4, 0.01));
+                new Resolution(20, 0.2, 3e-4, 0.01, 0.003));
         System.out.println(
                 "slab                     gaps  steps   ms/year  spin-up   mean     surface  back     moment");
         slabs.forEach((name, slab) -> {

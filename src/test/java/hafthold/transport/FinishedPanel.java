@@ -33,7 +33,7 @@ record FinishedPanel(double speed) {
 
     /** Weight gain after each day from the first to the fourteenth behind a finish, as moisture content. */
     double[] gains(double finishResistance) {
-        double edges = EdgeUptake.factor(HALF_THICKNESS, HALF_WIDTH, HALF_LENGTH, ALONG_RATIO);
+        double edges = EdgeUptake.factor(HALF_THICKNESS, HALF_WIDTH, HALF_LENGTH, 1, ALONG_RATIO);
         // Edges let in water in proportion to their area: the film and the finish act on the same total surface.
         double resistance =
                 (StillAirFilm.RESISTANCE_SQUARE_METRE_SECOND_PASCALS_PER_KILOGRAM + finishResistance) / areaRatio();
