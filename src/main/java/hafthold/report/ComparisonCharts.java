@@ -15,7 +15,6 @@ import hafthold.report.chart.YearLine;
 import hafthold.simulate.HandleYear;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -32,7 +31,6 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
     private static final int MOST_ROWS = 36;
     private static final int DRAWN_LIMITS = 2;
     private static final int AIR_DAYS_TOGETHER = 5;
-    private static final AnswerWords WORDS = new AnswerWords(LengthUnits.MM);
 
     /** Keeps its own copy. */
     public ComparisonCharts {
@@ -93,7 +91,7 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
                     first ? millimetres(days, Band::high) : List.of(),
                     OptionalDouble.empty()));
         }
-        String reading = edgeReading(drawn.get(0).year());
+        String reading = ChartReadings.edge(drawn.get(0).year());
         YearChart chart = new YearChart(
                 "edge-year",
                 "The edge through the year",
@@ -121,7 +119,7 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
                         List.of(),
                         OptionalDouble.of(100 * answer.year().moistureFinish())))
                 .toList();
-        String reading = moistureReading(drawn.get(0).year());
+        String reading = ChartReadings.moisture(drawn.get(0).year());
         YearChart chart = new YearChart(
                 "moisture-year",
                 "How wet the scales are",
@@ -141,16 +139,7 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
     ReportChart humidityYear(Comparison comparison) {
         ToDoubleFunction<DayOfAir> percent = day -> 100 * day.relativeHumidityFraction();
         String made = AnswerWords.plain(comparison.madeHumidity().percent());
-        MonthlyMeans home = MonthlyMeans.of(column(comparison.dailyIndoors(), percent));
-        String reading = String.format(
-                Locale.ROOT,
-                "Where the knife lives the air is driest in %s (%.0f %%) and dampest in %s (%.0f %%); the workshop had"
-                        + " %s %%.",
-                MonthWord.of(home.lowestMonth()),
-                home.of(home.lowestMonth()),
-                MonthWord.of(home.highestMonth()),
-                home.of(home.highestMonth()),
-                made);
+        String reading = ChartReadings.humidity(comparison);
         YearChart chart = new YearChart(
                 "humidity-year",
                 "How damp the air is",
@@ -174,19 +163,7 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
     /** Temperature outdoors and where the knife lives. */
     ReportChart temperatureYear(Comparison comparison) {
         ToDoubleFunction<DayOfAir> celsius = DayOfAir::temperatureCelsius;
-        MonthlyMeans out = MonthlyMeans.of(column(comparison.dailyOutdoors(), celsius));
-        MonthlyMeans home = MonthlyMeans.of(column(comparison.dailyIndoors(), celsius));
-        String reading = String.format(
-                        Locale.ROOT,
-                        "Outdoors the months run from %.0f °C (%s) to %.0f °C (%s); where the knife lives from %.0f to"
-                                + " %.0f °C.",
-                        out.of(out.lowestMonth()),
-                        MonthWord.of(out.lowestMonth()),
-                        out.of(out.highestMonth()),
-                        MonthWord.of(out.highestMonth()),
-                        home.of(home.lowestMonth()),
-                        home.of(home.highestMonth()))
-                .replace("-", "\u2212");
+        String reading = ChartReadings.temperature(comparison);
         YearChart chart = new YearChart(
                 "temperature-year",
                 "How warm the air is",
@@ -260,67 +237,7 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
                         + ChosenAnswers.sample(comparison, namedMaterial, MOST_ROWS)
                                 .size() + " of " + all + ", evenly down the ranking."
                 : "";
-        return rankingVerdict(comparison) + sample;
-    }
-
-    private String rankingVerdict(Comparison comparison) {
-        List<Ranked> judged = ChosenAnswers.judged(comparison);
-        if (judged.isEmpty()) {
-            return "None of them can be judged.";
-        }
-        HandleYear furthest = judged.stream()
-                .map(Ranked::year)
-                .max((a, b) -> Double.compare(
-                        EdgeStep.worst(a).size().value(),
-                        EdgeStep.worst(b).size().value()))
-                .orElseThrow();
-        String far = AnswerWords.nameOf(furthest) + " goes furthest: " + WORDS.step(furthest) + ".";
-        if (limits.size() < DRAWN_LIMITS) {
-            return far;
-        }
-        FitLimits seasonal = limits.get(limits.size() - DRAWN_LIMITS);
-        long within = judged.stream()
-                .map(Ranked::year)
-                .filter(year -> year.edgeShy().value() <= seasonal.shy().metres()
-                        && year.edgeProud().value() <= seasonal.proud().metres())
-                .count();
-        return within + " of " + judged.size() + " keep their edges inside the limit for "
-                + seasonal.name().replace('-', ' ') + " work all year. " + far;
-    }
-
-    private static String edgeReading(HandleYear year) {
-        MonthlyMeans months =
-                MonthlyMeans.of(year.dailyEdgeOffset().stream().map(Band::value).toList());
-        String lowest = side(year, months, months.lowestMonth());
-        String highest = side(year, months, months.highestMonth());
-        return lowest.equals("flush") && highest.equals("flush")
-                ? AnswerWords.nameOf(year) + " stays flush in every month."
-                : AnswerWords.nameOf(year) + " is on average " + lowest + " in " + MonthWord.of(months.lowestMonth())
-                        + " and " + highest + " in " + MonthWord.of(months.highestMonth()) + ".";
-    }
-
-    private static String side(HandleYear year, MonthlyMeans months, int month) {
-        EdgeStep worst = EdgeStep.worst(year);
-        double share = worst.size().value() == 0
-                ? 0
-                : Math.abs(months.of(month)) / worst.size().value();
-        BenchLength length = new BenchLength(worst.size().times(share));
-        if (length.isZero()) {
-            return "flush";
-        }
-        return length.text(LengthUnits.MM) + (months.of(month) < 0 ? " shy" : " proud");
-    }
-
-    private static String moistureReading(HandleYear year) {
-        MonthlyMeans months = MonthlyMeans.of(year.dailyMoisture());
-        String swing = AnswerWords.nameOf(year) + " was sanded at " + AnswerWords.percent(year.moistureFinish())
-                + " % moisture; here it goes from " + AnswerWords.percent(months.of(months.lowestMonth())) + " % in "
-                + MonthWord.of(months.lowestMonth()) + " to " + AnswerWords.percent(months.of(months.highestMonth()))
-                + " % in " + MonthWord.of(months.highestMonth());
-        if (year.moistureHighest() < year.moistureFinish()) {
-            return swing + ": it never gets as wet again as it was.";
-        }
-        return swing + (year.moistureLowest() > year.moistureFinish() ? ": it never dries back to it." : ".");
+        return ChartReadings.ranking(comparison, limits) + sample;
     }
 
     private static List<Double> millimetres(List<Band> days, ToDoubleFunction<Band> of) {

@@ -31,7 +31,9 @@ public record ComparisonReport(
         }
         files.put("comparison.csv", ComparisonCsv.of(comparison));
         files.put("comparison.json", ComparisonJson.of(comparison));
-        files.put("comparison.txt", new ComparisonText(units, namedMaterial).of(comparison));
+        files.put(
+                "comparison.txt",
+                new ComparisonText(units, namedMaterial).of(comparison) + ComparisonText.cautions(comparison));
         files.put("comparison.html", new ComparisonPage(units, namedMaterial, limits, command).of(comparison));
         return files;
     }

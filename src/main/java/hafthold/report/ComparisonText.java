@@ -36,6 +36,16 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
         return text.toString();
     }
 
+    /** What can hurt, as a part of a text that is kept in a file; empty where nothing is said. */
+    static String cautions(Comparison comparison) {
+        StringBuilder text = new StringBuilder();
+        FindingDigest.of(comparison).stream()
+                .filter(digest -> digest.kind() == Finding.Kind.CAUTION)
+                .forEach(digest ->
+                        text.append(Paragraph.hanging("  - ", digest.subjectWords() + ": " + digest.text(), WIDTH)));
+        return text.isEmpty() ? "" : "\nMind\n" + text;
+    }
+
     private String situation(Comparison comparison) {
         Handle handle = comparison.handle();
         TextColumns columns = new TextColumns(8, WIDTH - 10);

@@ -76,6 +76,7 @@ class ReportFolderTest {
                         "ranking.svg",
                         "temperature-year.svg"),
                 names(temp));
+        assertTrue(Files.readString(temp.resolve("comparison.txt")).contains("Mind\n  - dust: sand with extraction"));
     }
 
     private static List<String> names(Path folder) throws IOException {

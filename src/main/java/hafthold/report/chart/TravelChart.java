@@ -44,10 +44,10 @@ public record TravelChart(
     }
 
     private SvgSheet sheet(SheetFormat format) {
-        Layout layout = Layout.of(format, rows.size());
+        TravelLayout layout = TravelLayout.of(format, rows.size());
         Span x = span(format == SheetFormat.WIDE ? 8 : 6);
         SvgSheet sheet = new SvgSheet(id, format, layout.height());
-        sheet.plot(layout.left, layout.top, PlotTrace.of(plot(layout, x)));
+        sheet.plot(layout.left(), layout.top(), PlotTrace.of(plot(layout, x)));
         axisWords(sheet, layout, x);
         limitWords(sheet, layout, x);
         rowWords(sheet, layout);
@@ -77,9 +77,9 @@ public record TravelChart(
         return Span.covering(-left, right, steps);
     }
 
-    private XYChart plot(Layout layout, Span x) {
+    private XYChart plot(TravelLayout layout, Span x) {
         Span y = new Span(BigDecimal.valueOf(-rows.size()), BigDecimal.ZERO, BigDecimal.ONE);
-        XYChart chart = HouseStyle.barePlot(layout.plotWidth, layout.plotHeight(), x, y);
+        XYChart chart = HouseStyle.barePlot(layout.plotWidth(), layout.plotHeight(), x, y);
         double floor = -rows.size();
         HouseStyle.strokes(
                 chart,
@@ -97,7 +97,7 @@ public record TravelChart(
                 drawnLimits().stream()
                         .map(limit -> new double[] {limit.value(), floor, limit.value(), 0})
                         .toList());
-        BasicStroke bar = HouseStyle.solid(layout.barHeight);
+        BasicStroke bar = HouseStyle.solid(layout.barHeight());
         HouseStyle.strokes(
                 chart, "shy", Ink.SHY, bar, bars(layout, row -> -row.left().value()));
         HouseStyle.strokes(
@@ -109,7 +109,7 @@ public record TravelChart(
         return chart;
     }
 
-    private List<double[]> bars(Layout layout, Function<TravelRow, Double> end) {
+    private List<double[]> bars(TravelLayout layout, Function<TravelRow, Double> end) {
         List<double[]> bars = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             double reach = end.apply(rows.get(i));
@@ -120,7 +120,7 @@ public record TravelChart(
         return bars;
     }
 
-    private void ranges(XYChart chart, Layout layout, boolean known) {
+    private void ranges(XYChart chart, TravelLayout layout, boolean known) {
         List<double[]> ranges = new ArrayList<>();
         List<double[]> ends = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
@@ -142,7 +142,7 @@ public record TravelChart(
         HouseStyle.marks(chart, name + " ends", Ink.TEXT, EndMark.upright(), ends);
     }
 
-    private List<double[]> freePoints(Layout layout) {
+    private List<double[]> freePoints(TravelLayout layout) {
         List<double[]> points = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             TravelRow row = rows.get(i);
@@ -155,52 +155,52 @@ public record TravelChart(
         return points;
     }
 
-    private void axisWords(SvgSheet sheet, Layout layout, Span x) {
-        double lineHeight = layout.format.fontSize() + 5.0;
-        double base = layout.top + layout.plotHeight() + lineHeight;
+    private void axisWords(SvgSheet sheet, TravelLayout layout, Span x) {
+        double lineHeight = layout.format().fontSize() + 5.0;
+        double base = layout.top() + layout.plotHeight() + lineHeight;
         for (BigDecimal tick : x.ticks()) {
             boolean isZero = tick.signum() == 0;
             String label = isZero ? "flush" : x.label(tick.abs());
-            double width = layout.format.widthOf(label);
+            double width = layout.format().widthOf(label);
             double start = layout.held(layout.x(x, tick.doubleValue()) - width / 2, width);
             sheet.text(start + width / 2, base, Anchor.MIDDLE, isZero ? Ink.TEXT : Ink.MUTED, label);
         }
         double zero = layout.x(x, 0);
-        double top = layout.format.fontSize() + 2.0;
+        double top = layout.format().fontSize() + 2.0;
         sheet.strongText(zero - 10, top, Anchor.END, Ink.SHY, "\u25c2 shy");
         sheet.strongText(zero + 10, top, Anchor.START, Ink.PROUD, "proud \u25b8");
-        sheet.text(layout.left + layout.plotWidth / 2.0, base + lineHeight, Anchor.MIDDLE, Ink.MUTED, unit);
+        sheet.text(layout.left() + layout.plotWidth() / 2.0, base + lineHeight, Anchor.MIDDLE, Ink.MUTED, unit);
     }
 
-    private void limitWords(SvgSheet sheet, Layout layout, Span x) {
+    private void limitWords(SvgSheet sheet, TravelLayout layout, Span x) {
         List<LimitMark> drawn = drawnLimits();
         for (boolean isLeft : new boolean[] {true, false}) {
-            double base = layout.top - 6;
+            double base = layout.top() - 6;
             for (LimitMark limit :
                     drawn.stream().filter(mark -> mark.value() < 0 == isLeft).toList()) {
-                double width = layout.format.widthOf(limit.label());
+                double width = layout.format().widthOf(limit.label());
                 double at = layout.x(x, limit.value());
                 double start = isLeft ? at + 5 - width : at - 5;
                 sheet.text(layout.held(start, width), base, Anchor.START, Ink.LIMIT, limit.label());
-                base -= layout.format.fontSize() + 3;
+                base -= layout.format().fontSize() + 3;
             }
         }
     }
 
-    private void rowWords(SvgSheet sheet, Layout layout) {
+    private void rowWords(SvgSheet sheet, TravelLayout layout) {
         for (int i = 0; i < rows.size(); i++) {
             double base = layout.labelBase(i);
             String rank = Integer.toString(rows.get(i).rank());
             sheet.text(layout.nameX() - 8, base, Anchor.END, Ink.MUTED, rank);
             List<String> lines = LineBreak.lines(rows.get(i).label(), layout.nameCharacters());
-            double lineHeight = layout.format.fontSize() - 0.5;
+            double lineHeight = layout.format().fontSize() - 0.5;
             double lineBase = base - (lines.size() - 1) * lineHeight / 2;
             for (String line : lines) {
                 sheet.text(layout.nameX(), lineBase, Anchor.START, Ink.TEXT, line);
                 lineBase += lineHeight;
             }
             sheet.strongText(
-                    layout.format.width() - 4.0,
+                    layout.format().width() - 4.0,
                     base,
                     Anchor.END,
                     Ink.TEXT,
@@ -208,72 +208,28 @@ public record TravelChart(
         }
     }
 
-    private void key(SvgSheet sheet, Layout layout) {
-        boolean isWide = layout.format == SheetFormat.WIDE;
+    private void key(SvgSheet sheet, TravelLayout layout) {
+        boolean isWide = layout.format() == SheetFormat.WIDE;
         String reach = isWide ? "as far as it goes" : "goes so far";
         String doubt = isWide ? "how far that may be off" : "may be off";
         double base = layout.height() - 6.0;
-        double middle = base - layout.format.fontSize() * 0.35;
-        double x = isWide ? layout.left : 8;
-        sheet.rule(x, middle, x + 10, middle, Ink.SHY, HouseStyle.solid(layout.barHeight));
-        sheet.rule(x + 10, middle, x + 20, middle, Ink.PROUD, HouseStyle.solid(layout.barHeight));
+        double middle = base - layout.format().fontSize() * 0.35;
+        double x = isWide ? layout.left() : 8;
+        sheet.rule(x, middle, x + 10, middle, Ink.SHY, HouseStyle.solid(layout.barHeight()));
+        sheet.rule(x + 10, middle, x + 20, middle, Ink.PROUD, HouseStyle.solid(layout.barHeight()));
         sheet.text(x + 26, base, Anchor.START, Ink.MUTED, reach);
-        x += 26 + layout.format.widthOf(reach) + 12;
+        x += 26 + layout.format().widthOf(reach) + 12;
         sheet.rule(x, middle, x + 20, middle, Ink.TEXT, HouseStyle.solid(1.4));
         sheet.rule(x, middle - 4, x, middle + 4, Ink.TEXT, HouseStyle.solid(1.4));
         sheet.rule(x + 20, middle - 4, x + 20, middle + 4, Ink.TEXT, HouseStyle.solid(1.4));
         sheet.text(x + 26, base, Anchor.START, Ink.MUTED, doubt);
-        x += 26 + layout.format.widthOf(doubt) + 12;
+        x += 26 + layout.format().widthOf(doubt) + 12;
         boolean anyFree = rows.stream()
                 .flatMap(row -> Stream.of(row.freeLeft(), row.freeRight()))
                 .anyMatch(free -> free.isPresent());
         if (anyFree) {
             sheet.strongText(x + 6, base, Anchor.MIDDLE, Ink.MUTED, "\u25c7");
             sheet.text(x + 16, base, Anchor.START, Ink.MUTED, "unglued");
-        }
-    }
-
-    /** Where things lie. */
-    private record Layout(
-            SheetFormat format, int rows, int left, int plotWidth, int top, int rowHeight, double barHeight) {
-
-        static Layout of(SheetFormat format, int rows) {
-            return format == SheetFormat.WIDE
-                    ? new Layout(format, rows, 326, 358, 56, 28, 9)
-                    : new Layout(format, rows, 8, 320, 54, 40, 9);
-        }
-
-        int plotHeight() {
-            return rows * rowHeight;
-        }
-
-        int height() {
-            return top + plotHeight() + 3 * (format.fontSize() + 5) + 14;
-        }
-
-        double x(Span span, double value) {
-            return left + plotWidth * (value - span.lowest()) / (span.highest() - span.lowest());
-        }
-
-        /** The start of words of a width, moved so that they stay on the sheet. */
-        double held(double start, double width) {
-            return Math.max(2, Math.min(start, format.width() - width - 2));
-        }
-
-        double rowCentre(int row) {
-            return -(row + (format == SheetFormat.WIDE ? 0.5 : 0.7));
-        }
-
-        double labelBase(int row) {
-            return top + row * rowHeight + (format == SheetFormat.WIDE ? 0.5 * rowHeight + 4.5 : 17);
-        }
-
-        double nameX() {
-            return 32;
-        }
-
-        int nameCharacters() {
-            return format == SheetFormat.WIDE ? 43 : 34;
         }
     }
 }

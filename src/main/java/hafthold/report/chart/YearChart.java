@@ -34,8 +34,6 @@ public record YearChart(
         List<LimitMark> limits,
         boolean zero,
         int daysTogether) {
-    private static final double DAYS = 365;
-    private static final int MONTHS = 12;
     private static final int NARROW_DAYS_TOGETHER = 3;
 
     /** Keeps its own copies. */
@@ -60,7 +58,7 @@ public record YearChart(
     }
 
     private SvgSheet sheet(SheetFormat format) {
-        Layout layout = new Layout(format, lines.size(), hasStart());
+        YearLayout layout = new YearLayout(format, lines.size(), hasStart());
         Span y = span();
         SvgSheet sheet = new SvgSheet(id, format, layout.height());
         sheet.plot(layout.left(), layout.top(), PlotTrace.of(plot(layout, y)));
@@ -106,13 +104,13 @@ public record YearChart(
                 6);
     }
 
-    private XYChart plot(Layout layout, Span y) {
+    private XYChart plot(YearLayout layout, Span y) {
         Span x = layout.x();
         XYChart chart = HouseStyle.barePlot(layout.plotWidth(), layout.plotHeight(), x, y);
         List<double[]> grid = new ArrayList<>();
-        y.ticks().forEach(tick -> grid.add(new double[] {0, tick.doubleValue(), DAYS, tick.doubleValue()}));
-        for (int month = 0; month <= MONTHS; month++) {
-            grid.add(new double[] {monthStart(month), y.lowest(), monthStart(month), y.highest()});
+        y.ticks().forEach(tick -> grid.add(new double[] {0, tick.doubleValue(), YearDays.DAYS, tick.doubleValue()}));
+        for (int month = 0; month <= YearDays.MONTHS; month++) {
+            grid.add(new double[] {YearDays.monthStart(month), y.lowest(), YearDays.monthStart(month), y.highest()});
         }
         HouseStyle.strokes(chart, "grid", Ink.GRID, HouseStyle.solid(1), grid);
         HouseStyle.strokes(
@@ -121,11 +119,12 @@ public record YearChart(
                 Ink.LIMIT,
                 HouseStyle.dashed(1.4, 5, 3),
                 drawnLimits().stream()
-                        .map(limit -> new double[] {0, limit.value(), DAYS, limit.value()})
+                        .map(limit -> new double[] {0, limit.value(), YearDays.DAYS, limit.value()})
                         .toList());
         if (zero) {
-            HouseStyle.strokes(
-                    chart, "zero", Ink.STEEL, HouseStyle.solid(2.4), List.of(new double[][] {{0, 0, DAYS, 0}}));
+            HouseStyle.strokes(chart, "zero", Ink.STEEL, HouseStyle.solid(2.4), List.of(new double[][] {
+                {0, 0, YearDays.DAYS, 0}
+            }));
         }
         for (int order = 0; order < lines.size(); order++) {
             band(chart, order, together(layout));
@@ -139,40 +138,40 @@ public record YearChart(
     private void band(XYChart chart, int order, int together) {
         YearLine line = lines.get(order);
         if (!line.low().isEmpty()) {
-            double[] low = means(line.low(), together);
+            double[] low = YearDays.means(line.low(), together);
             HouseStyle.area(
                     chart,
                     "band " + order,
                     Ink.ofLine(order),
-                    days(low.length, line.daily().size(), together),
+                    YearDays.days(low.length, line.daily().size(), together),
                     low,
-                    means(line.high(), together));
+                    YearDays.means(line.high(), together));
         }
     }
 
-    private void line(XYChart chart, Layout layout, int order) {
+    private void line(XYChart chart, YearLayout layout, int order) {
         YearLine line = lines.get(order);
-        double[] values = means(line.daily(), together(layout));
-        double[] days = days(values.length, line.daily().size(), together(layout));
+        double[] values = YearDays.means(line.daily(), together(layout));
+        double[] days = YearDays.days(values.length, line.daily().size(), together(layout));
         HouseStyle.line(chart, "line " + order, Ink.ofLine(order), HouseStyle.ofLine(order), days, values);
         List<double[]> points = new ArrayList<>();
         line.start().ifPresent(start -> points.add(new double[] {layout.startDay(), start}));
-        for (int month = 0; month < MONTHS; month += 2) {
-            double day = monthStart(month) + 6 + 10 * order;
-            points.add(new double[] {day, between(days, values, day)});
+        for (int month = 0; month < YearDays.MONTHS; month += 2) {
+            double day = YearDays.monthStart(month) + 6 + 10 * order;
+            points.add(new double[] {day, YearDays.between(days, values, day)});
         }
         HouseStyle.marks(chart, "marks " + order, Ink.ofLine(order), HouseStyle.markerOf(order), points);
     }
 
-    private void axisWords(SvgSheet sheet, Layout layout, Span y) {
+    private void axisWords(SvgSheet sheet, YearLayout layout, Span y) {
         for (BigDecimal tick : y.ticks()) {
             String label = !zero ? y.label(tick) : tick.signum() == 0 ? "flush" : y.label(tick.abs());
             double base = layout.y(y, tick.doubleValue()) + layout.format().fontSize() * 0.35;
             sheet.text(layout.left() - 6.0, base, Anchor.END, Ink.MUTED, label);
         }
         double monthBase = layout.top() + layout.plotHeight() + layout.format().fontSize() + 4.0;
-        for (int month = 0; month < MONTHS; month++) {
-            double middle = (monthStart(month) + monthStart(month + 1)) / 2;
+        for (int month = 0; month < YearDays.MONTHS; month++) {
+            double middle = (YearDays.monthStart(month) + YearDays.monthStart(month + 1)) / 2;
             sheet.text(layout.x(middle), monthBase, Anchor.MIDDLE, Ink.MUTED, monthWord(month, layout.format()));
         }
         if (hasStart()) {
@@ -187,7 +186,7 @@ public record YearChart(
     }
 
     /** Sets the words of each limit where the lines leave most room: at the left, in the middle or at the right. */
-    private void limitWords(SvgSheet sheet, Layout layout, Span y) {
+    private void limitWords(SvgSheet sheet, YearLayout layout, Span y) {
         for (LimitMark limit : drawnLimits()) {
             double width = layout.format().widthOf(limit.label());
             double days = width
@@ -195,7 +194,7 @@ public record YearChart(
                     * (layout.x().highest() - layout.x().lowest());
             double best = 0;
             double bestRoom = -1;
-            for (double start : new double[] {DAYS - days - 4, 4, (DAYS - days) / 2}) {
+            for (double start : new double[] {YearDays.DAYS - days - 4, 4, (YearDays.DAYS - days) / 2}) {
                 double room = room(limit.value(), start, start + days);
                 if (room > bestRoom + 1e-9) {
                     best = start;
@@ -209,18 +208,18 @@ public record YearChart(
     private double room(double value, double firstDay, double lastDay) {
         return lines.stream()
                 .mapToDouble(line -> IntStream.rangeClosed((int) firstDay, (int) lastDay)
-                        .mapToDouble(day -> Math.abs(valueAt(line.daily(), day) - value))
+                        .mapToDouble(day -> Math.abs(YearDays.valueAt(line.daily(), day) - value))
                         .min()
                         .orElse(0))
                 .min()
                 .orElse(0);
     }
 
-    private int together(Layout layout) {
+    private int together(YearLayout layout) {
         return layout.isWide() ? daysTogether : Math.max(daysTogether, NARROW_DAYS_TOGETHER);
     }
 
-    private void namesBeside(SvgSheet sheet, Layout layout, Span y) {
+    private void namesBeside(SvgSheet sheet, YearLayout layout, Span y) {
         double lineHeight = layout.format().fontSize() + 3.0;
         List<List<String>> names = lines.stream()
                 .map(line -> LineBreak.lines(line.name(), layout.nameCharacters()))
@@ -246,7 +245,7 @@ public record YearChart(
         }
     }
 
-    private void namesBelow(SvgSheet sheet, Layout layout) {
+    private void namesBelow(SvgSheet sheet, YearLayout layout) {
         double base = layout.top() + layout.plotHeight() + 2.0 * layout.format().fontSize() + 18;
         for (int order = 0; order < lines.size(); order++) {
             sheet.rule(8, base - 4, 40, base - 4, Ink.ofLine(order), HouseStyle.ofLine(order));
@@ -261,98 +260,5 @@ public record YearChart(
         return format == SheetFormat.WIDE
                 ? name.charAt(0) + name.substring(1, 3).toLowerCase(Locale.ROOT)
                 : name.substring(0, 1);
-    }
-
-    /** First day of a month counted from 0, in a year of 365 days. */
-    private static double monthStart(int month) {
-        return month == MONTHS ? DAYS : Month.of(month + 1).firstDayOfYear(false) - 1;
-    }
-
-    private static double valueAt(List<Double> daily, double day) {
-        return daily.get((int) Math.min(daily.size() - 1, day / DAYS * daily.size()));
-    }
-
-    /** Height of a drawn line at a day. */
-    private static double between(double[] days, double[] values, double day) {
-        int next = 0;
-        while (next < days.length - 1 && days[next] < day) {
-            next++;
-        }
-        if (next == 0 || days[next] < day) {
-            return values[next];
-        }
-        double share = (day - days[next - 1]) / (days[next] - days[next - 1]);
-        return values[next - 1] + share * (values[next] - values[next - 1]);
-    }
-
-    /** Means of so many days together; the last may hold fewer. */
-    private static double[] means(List<Double> daily, int together) {
-        int count = (daily.size() + together - 1) / together;
-        return IntStream.range(0, count)
-                .mapToDouble(i -> daily.subList(i * together, Math.min(daily.size(), (i + 1) * together)).stream()
-                        .mapToDouble(Double::doubleValue)
-                        .average()
-                        .orElseThrow())
-                .toArray();
-    }
-
-    private static double[] days(int count, int daysInYear, int together) {
-        return IntStream.range(0, count)
-                .mapToDouble(i -> (i * together + Math.min(daysInYear, (i + 1) * together)) / 2.0 * DAYS / daysInYear)
-                .map(day -> Math.min(day, DAYS))
-                .toArray();
-    }
-
-    /** Where things lie. */
-    private record Layout(SheetFormat format, int lines, boolean hasStart) {
-
-        boolean isWide() {
-            return format == SheetFormat.WIDE;
-        }
-
-        int left() {
-            return isWide() ? 48 : 36;
-        }
-
-        int top() {
-            return 34;
-        }
-
-        int plotWidth() {
-            return isWide() ? 510 : 292;
-        }
-
-        int plotHeight() {
-            return isWide() ? 290 : 220;
-        }
-
-        int keyRow() {
-            return format.fontSize() + 8;
-        }
-
-        int height() {
-            return top() + plotHeight() + format.fontSize() + 16 + (isWide() ? 0 : lines * keyRow() + 6);
-        }
-
-        int nameCharacters() {
-            return 23;
-        }
-
-        double startDay() {
-            return isWide() ? -18 : -26;
-        }
-
-        Span x() {
-            double first = hasStart ? 2 * startDay() : 0;
-            return new Span(BigDecimal.valueOf(first), BigDecimal.valueOf(DAYS), BigDecimal.ONE);
-        }
-
-        double x(double day) {
-            return left() + plotWidth() * (day - x().lowest()) / (x().highest() - x().lowest());
-        }
-
-        double y(Span span, double value) {
-            return top() + plotHeight() * (span.highest() - value) / (span.highest() - span.lowest());
-        }
     }
 }
