@@ -24,6 +24,12 @@ final class AnswerWords {
         return full.substring(0, 1).toUpperCase(Locale.ROOT) + full.substring(1);
     }
 
+    /** Name with cut as the subject of a sentence: what a comma opens, a comma closes. */
+    static String subjectOf(HandleYear year) {
+        String name = nameOf(year);
+        return name.contains(",") ? name + "," : name;
+    }
+
     /** Name with cut inside a sentence, such as "quarter-sawn black walnut". */
     static String plainNameOf(HandleYear year) {
         String name = year.materialName();
@@ -80,7 +86,7 @@ final class AnswerWords {
     /** One answer in one to three plain sentences. */
     String sentence(Ranked answer) {
         HandleYear year = answer.year();
-        StringBuilder text = new StringBuilder(nameOf(year))
+        StringBuilder text = new StringBuilder(subjectOf(year))
                 .append(' ')
                 .append(verdictOf(answer.verdict()))
                 .append(". ");

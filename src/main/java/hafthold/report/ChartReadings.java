@@ -28,7 +28,7 @@ final class ChartReadings {
                         EdgeStep.worst(a).size().value(),
                         EdgeStep.worst(b).size().value()))
                 .orElseThrow();
-        String far = AnswerWords.nameOf(furthest) + " goes furthest: " + WORDS.step(furthest) + ".";
+        String far = AnswerWords.subjectOf(furthest) + " goes furthest: " + WORDS.step(furthest) + ".";
         if (limits.size() < DRAWN_LIMITS) {
             return far;
         }
@@ -49,8 +49,8 @@ final class ChartReadings {
         String lowest = side(year, months, months.lowestMonth());
         String highest = side(year, months, months.highestMonth());
         return lowest.equals("flush") && highest.equals("flush")
-                ? AnswerWords.nameOf(year) + " stays flush in every month."
-                : AnswerWords.nameOf(year) + " is on average " + lowest + " in " + MonthWord.of(months.lowestMonth())
+                ? AnswerWords.subjectOf(year) + " stays flush in every month."
+                : AnswerWords.subjectOf(year) + " is on average " + lowest + " in " + MonthWord.of(months.lowestMonth())
                         + " and " + highest + " in " + MonthWord.of(months.highestMonth()) + ".";
     }
 
@@ -68,7 +68,7 @@ final class ChartReadings {
 
     static String moisture(HandleYear year) {
         MonthlyMeans months = MonthlyMeans.of(year.dailyMoisture());
-        String swing = AnswerWords.nameOf(year) + " was sanded at " + AnswerWords.percent(year.moistureFinish())
+        String swing = AnswerWords.subjectOf(year) + " was sanded at " + AnswerWords.percent(year.moistureFinish())
                 + " % moisture; here it goes from " + AnswerWords.percent(months.of(months.lowestMonth())) + " % in "
                 + MonthWord.of(months.lowestMonth()) + " to " + AnswerWords.percent(months.of(months.highestMonth()))
                 + " % in " + MonthWord.of(months.highestMonth());

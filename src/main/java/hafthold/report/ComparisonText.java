@@ -41,8 +41,7 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
         StringBuilder text = new StringBuilder();
         FindingDigest.of(comparison).stream()
                 .filter(digest -> digest.kind() == Finding.Kind.CAUTION)
-                .forEach(digest ->
-                        text.append(Paragraph.hanging("  - ", digest.subjectWords() + ": " + digest.text(), WIDTH)));
+                .forEach(digest -> text.append(Paragraph.hanging("  - ", digest.lead() + digest.text(), WIDTH)));
         return text.isEmpty() ? "" : "\nMind\n" + text;
     }
 
@@ -111,7 +110,7 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
                 text.append("  ").append(FindingDigest.headingOf(digest.kind())).append(":\n");
                 last = digest.kind();
             }
-            text.append(Paragraph.hanging("  - ", digest.subjectWords() + ": " + digest.text(), WIDTH));
+            text.append(Paragraph.hanging("  - ", digest.lead() + digest.text(), WIDTH));
         }
         if (told.size() < all.size()) {
             text.append("  ")

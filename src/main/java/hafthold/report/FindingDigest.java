@@ -17,6 +17,7 @@ import java.util.Map;
  */
 record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
     private static final int NAMED_SUBJECTS = 3;
+    private static final String EVERYTHING = "all";
 
     FindingDigest {
         subjects = List.copyOf(subjects);
@@ -44,19 +45,24 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
                             new FindingDigest(
                                     kind,
                                     finding.text(),
-                                    List.of(names.getOrDefault(finding.subject(), finding.subject()))),
+                                    List.of(names.getOrDefault(finding.subject(), worded(finding.subject())))),
                             FindingDigest::with));
         }
         return List.copyOf(merged.values());
     }
 
     /** The subjects in words: all of up to three, else the first two and a count. */
-    String subjectWords() {
+    private String subjectWords() {
         if (subjects.size() <= NAMED_SUBJECTS) {
             return String.join("; ", subjects);
         }
         int named = NAMED_SUBJECTS - 1;
         return String.join("; ", subjects.subList(0, named)) + " and " + (subjects.size() - named) + " more";
+    }
+
+    /** The subjects as the lead of a sentence, such as "teak: "; empty where it concerns everything. */
+    String lead() {
+        return subjects.equals(List.of(EVERYTHING)) ? "" : subjectWords() + ": ";
     }
 
     /** The heading a kind stands under. */
@@ -67,6 +73,11 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
             case DEFAULT -> "Taken because nothing was said";
             case CAUTION -> "Mind";
         };
+    }
+
+    /** Ids of families and settings without their hyphens; option names stay as they are typed. */
+    private static String worded(String subject) {
+        return subject.startsWith("-") ? subject : subject.replace('-', ' ');
     }
 
     private FindingDigest with(FindingDigest other) {

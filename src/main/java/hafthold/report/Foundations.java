@@ -9,7 +9,7 @@ import java.util.List;
 final class Foundations {
     private static final int CLASSES = 4;
     private static final String STANDING_CAUTION =
-            "A loose or split handle is a hazard: take the knife out of use. Whether a handle is safe stays the maker's"
+            "Sand with extraction and a mask. A loose or split handle is a hazard: take the knife out of use. Whether a handle is safe stays the maker's"
                     + " own judgement.";
 
     private Foundations() {}
@@ -26,7 +26,10 @@ final class Foundations {
         page.close("section");
         page.open("section", "class", "mind").element("h2", "Mind").open("ul");
         items(page, digests, Finding.Kind.CAUTION);
-        page.element("li", STANDING_CAUTION).close("ul").close("section");
+        if (digests.stream().noneMatch(digest -> digest.kind() == Finding.Kind.CAUTION)) {
+            page.element("li", STANDING_CAUTION);
+        }
+        page.close("ul").close("section");
     }
 
     private static void list(Markup page, String heading, List<FindingDigest> digests, Finding.Kind kind) {
@@ -38,12 +41,13 @@ final class Foundations {
     }
 
     private static void items(Markup page, List<FindingDigest> digests, Finding.Kind kind) {
-        digests.stream()
-                .filter(digest -> digest.kind() == kind)
-                .forEach(digest -> page.open("li")
-                        .element("b", digest.subjectWords() + ":")
-                        .text(" " + digest.text())
-                        .close("li"));
+        digests.stream().filter(digest -> digest.kind() == kind).forEach(digest -> {
+            page.open("li");
+            if (!digest.lead().isEmpty()) {
+                page.open("b").text(digest.lead().strip()).trusted("</b> ");
+            }
+            page.text(digest.text()).close("li");
+        });
     }
 
     private static void words(Markup page, List<FitLimits> limits) {

@@ -23,7 +23,7 @@ public record EdgeSketch(
 
     private static final double SCALE_MILLIMETRES = 8;
     private static final int WIDTH = 240;
-    private static final int HEIGHT = 118;
+    private static final int HEIGHT = 123;
     private static final double MIDDLE = 120;
     private static final double HALF_TANG = 14;
     private static final double FLUSH = 52;

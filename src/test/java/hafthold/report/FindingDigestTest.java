@@ -1,0 +1,40 @@
+package hafthold.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hafthold.source.Finding.Kind;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class FindingDigestTest {
+
+    @Test
+    void tellsEqualSentencesOnceForAllTheyConcern() {
+        List<FindingDigest> digests = FindingDigest.of(InventedComparison.glued());
+        FindingDigest drying = digests.stream()
+                .filter(digest -> digest.text().startsWith("speed of drying"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(4, drying.subjects().size());
+        assertTrue(drying.lead().endsWith(" and 2 more: "), drying.lead());
+        assertEquals(
+                digests.size(),
+                digests.stream().map(FindingDigest::text).distinct().count());
+    }
+
+    @Test
+    void keepsTheOrderOfKinds() {
+        List<Kind> kinds = FindingDigest.of(InventedComparison.glued()).stream()
+                .map(FindingDigest::kind)
+                .toList();
+        assertEquals(kinds.stream().sorted().toList(), kinds);
+    }
+
+    @Test
+    void leadsWithNothingWhereAllIsConcerned() {
+        assertEquals("", new FindingDigest(Kind.CAUTION, "x", List.of("all")).lead());
+        assertEquals("teak: ", new FindingDigest(Kind.CAUTION, "x", List.of("teak")).lead());
+        assertEquals("a; b; c: ", new FindingDigest(Kind.CAUTION, "x", List.of("a", "b", "c")).lead());
+    }
+}
