@@ -3,8 +3,6 @@ package hafthold.numeric;
 /**
  * Points across a layer from 0 to its thickness, finest at the far end: the distance of point i of n from the far end is
  * L sinh(alpha s)/sinh(alpha) with s = 1 - i/n, so that spacing changes smoothly and second order is kept.
- *
- * <p>Each point owns the stretch to the middle of its gaps; the end points own half a gap.
  */
 public final class GradedGrid {
     private static final double STEEPEST = 40;
@@ -14,17 +12,13 @@ public final class GradedGrid {
 
     private final double[] position;
     private final double[] gap;
-    private final double[] width;
 
     private GradedGrid(double[] position) {
         int gaps = position.length - 1;
         this.position = position;
         this.gap = new double[gaps];
-        this.width = new double[gaps + 1];
         for (int i = 0; i < gaps; i++) {
             gap[i] = position[i + 1] - position[i];
-            width[i] += 0.5 * gap[i];
-            width[i + 1] += 0.5 * gap[i];
         }
     }
 
@@ -103,11 +97,6 @@ public final class GradedGrid {
     /** Distances between neighbours, a copy, one fewer than points. */
     public double[] gaps() {
         return gap.clone();
-    }
-
-    /** Stretch that each point owns, a copy; the stretches add up to the thickness. */
-    public double[] widths() {
-        return width.clone();
     }
 
     /**

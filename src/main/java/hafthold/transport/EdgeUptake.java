@@ -39,13 +39,31 @@ public final class EdgeUptake {
                 || !(halfLengthMetres > 0)
                 || !(widthRatio >= 0)
                 || !(lengthRatio >= 0)) {
-            throw new IllegalArgumentException("edge uptake needs positive sizes and a ratios of zero or more, got "
+            throw new IllegalArgumentException("edge uptake needs positive sizes and ratios of zero or more, got "
                     + thicknessMetres + ", " + halfWidthMetres + ", " + halfLengthMetres + " m, ratios " + widthRatio
                     + ", " + lengthRatio);
         }
         double edges = widthRatio * square(thicknessMetres / halfWidthMetres);
         double ends = lengthRatio * square(thicknessMetres / halfLengthMetres);
         return 1 + edges + ends;
+    }
+
+    /**
+     * Exposed surface over that of the face alone, 1 + h/b + h/l: by this the film and the finish of the slab are thinner
+     * in effect where edges and ends are open too and finished alike.
+     *
+     * <p>It is the same rule for slabs that the surface holds back: their rates k/h + k/b + k/l add.
+     *
+     * @param thicknessMetres h, positive
+     * @param halfWidthMetres b, positive; infinity where the edges are sealed
+     * @param halfLengthMetres l, positive; infinity where the ends are sealed
+     */
+    public static double exposedAreaRatio(double thicknessMetres, double halfWidthMetres, double halfLengthMetres) {
+        if (!(thicknessMetres > 0) || !(halfWidthMetres > 0) || !(halfLengthMetres > 0)) {
+            throw new IllegalArgumentException("exposed area needs positive sizes, got " + thicknessMetres + ", "
+                    + halfWidthMetres + ", " + halfLengthMetres + " m");
+        }
+        return 1 + thicknessMetres / halfWidthMetres + thicknessMetres / halfLengthMetres;
     }
 
     private static double square(double x) {

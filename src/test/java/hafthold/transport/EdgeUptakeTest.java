@@ -30,10 +30,25 @@ class EdgeUptakeTest {
         assertEquals(1, block / slab, 1e-3);
     }
 
+    /** Rates of slabs that only the film holds back add: here at a Biot number of 1/1000. */
+    @Test
+    void aBlockThatItsFinishHoldsBackSettlesAsASlabWithMoreSurface() {
+        double biot = 1e-3;
+        double one = square(SettlingTime.firstRoot(biot));
+        double crossed = square(SettlingTime.firstRoot(biot * B / H) * H / B)
+                + square(SettlingTime.firstRoot(biot * L / H) * H / L);
+        assertEquals(EdgeUptake.exposedAreaRatio(H, B, L), (one + crossed) / one, 1e-3);
+    }
+
     @Test
     void sizesThatAreNoSizesAreRefused() {
         assertThrows(IllegalArgumentException.class, () -> EdgeUptake.factor(0, B, L, 1, 1));
         assertThrows(IllegalArgumentException.class, () -> EdgeUptake.factor(H, B, L, 1, -1));
+        assertThrows(IllegalArgumentException.class, () -> EdgeUptake.exposedAreaRatio(H, -B, L));
+    }
+
+    private static double square(double x) {
+        return x * x;
     }
 
     private static double block(double seconds) {

@@ -34,9 +34,9 @@ record FinishedPanel(double speed) {
     /** Weight gain after each day from the first to the fourteenth behind a finish, as moisture content. */
     double[] gains(double finishResistance) {
         double edges = EdgeUptake.factor(HALF_THICKNESS, HALF_WIDTH, HALF_LENGTH, 1, ALONG_RATIO);
-        // Edges let in water in proportion to their area: the film and the finish act on the same total surface.
+        double area = EdgeUptake.exposedAreaRatio(HALF_THICKNESS, HALF_WIDTH, HALF_LENGTH);
         double resistance =
-                (StillAirFilm.RESISTANCE_SQUARE_METRE_SECOND_PASCALS_PER_KILOGRAM + finishResistance) / areaRatio();
+                (StillAirFilm.RESISTANCE_SQUARE_METRE_SECOND_PASCALS_PER_KILOGRAM + finishResistance) / area;
         Slab slab = new Slab(HALF_THICKNESS, DENSITY, PINE, DIFFUSIVITY.times(speed * edges), resistance);
         double[] temperature = new double[DAYS * STEPS_A_DAY + 1];
         double[] humidity = new double[temperature.length];
@@ -55,9 +55,5 @@ record FinishedPanel(double speed) {
     /** Percent less gain than bare wood after a number of days. */
     double effectiveness(double[] bare, double[] finished, int day) {
         return 100 * (1 - finished[day] / bare[day]);
-    }
-
-    private static double areaRatio() {
-        return 1 + HALF_THICKNESS / HALF_WIDTH + HALF_THICKNESS / HALF_LENGTH;
     }
 }
