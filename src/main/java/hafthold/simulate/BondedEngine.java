@@ -14,15 +14,12 @@ import hafthold.mechanics.OrthotropicElasticity;
 import hafthold.mechanics.SectionInfluence;
 import hafthold.quantity.Band;
 import hafthold.quantity.Length;
-import hafthold.simulate.FitYear.Driver;
 import hafthold.simulate.FitYear.FitDays;
 import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.SideYear;
 import hafthold.source.Figure;
 import hafthold.source.Finding;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -163,7 +160,7 @@ public final class BondedEngine {
                     band(SideMovement::set),
                     pins(),
                     sideYears(),
-                    drivers(side -> side.mid().either()),
+                    Drivers.of(doubts, spread, sides -> sides.stream().mapToDouble(side -> side.mid().either()).max().orElse(0)),
                     days(worst),
                     value.get(worst).poses().get(0),
                     value.get(worst).poses().get(1));
@@ -228,8 +225,8 @@ public final class BondedEngine {
                 pins.add(new PinYear(
                         pin.diameter(),
                         new Length(PinRun.edgeDistance(setup.knife, pin)),
-                        band(side -> side.pins().get(index).along().above()),
-                        band(side -> side.pins().get(index).across().above()),
+                        band(side -> side.pins().get(index).gapAlong()),
+                        band(side -> side.pins().get(index).gapAcross()),
                         band(side -> side.pins().get(index).along().below()),
                         band(side -> side.pins().get(index).across().below()),
                         band(side -> side.pins().get(index).head().above()),
@@ -252,25 +249,6 @@ public final class BondedEngine {
                         spread.of(sides -> sides.get(index).free().above())));
             }
             return years;
-        }
-
-        private List<Driver> drivers(ToDoubleFunction<SideMovement> quantity) {
-            Map<Doubt.Input, Double> squares = new EnumMap<>(Doubt.Input.class);
-            double middle = worst(value, quantity);
-            for (int i = 0; i < doubts.size(); i++) {
-                double change = worst(spread.doubts().get(i), quantity) - middle;
-                squares.merge(doubts.get(i).input(), change * change, Math::max);
-            }
-            double sum = squares.values().stream().mapToDouble(Double::doubleValue).sum();
-            return squares.entrySet().stream()
-                    .filter(entry -> entry.getValue() > 0)
-                    .map(entry -> new Driver(entry.getKey().word(), entry.getValue() / sum))
-                    .sorted(Comparator.comparingDouble(Driver::share).reversed())
-                    .toList();
-        }
-
-        private static double worst(List<SideMovement> sides, ToDoubleFunction<SideMovement> quantity) {
-            return sides.stream().mapToDouble(quantity).max().orElse(0);
         }
 
         private FitDays days(int worst) {

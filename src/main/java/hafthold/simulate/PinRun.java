@@ -54,7 +54,7 @@ record PinRun(
             alongSwing = p == 0 ? Swing.of(along) : alongSwing.with(Swing.of(along));
             acrossSwing = p == 0 ? Swing.of(across) : acrossSwing.with(Swing.of(across));
         }
-        return new PinMovement(alongSwing, acrossSwing, heads(pin, fit, faceCentre, faceEdge, widest), use);
+        return new PinMovement(alongSwing, acrossSwing, heads(pin, fit, faceCentre, faceEdge, widest), fit.filler() == ClearanceFiller.SOFT ? fit.openClearanceMetres() : 0, use);
     }
 
     private Swing heads(Pin pin, PinFit fit, double[] faceCentre, double[] faceEdge, BondedSection widest) {

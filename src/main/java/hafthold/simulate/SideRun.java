@@ -184,6 +184,7 @@ final class SideRun {
                     part.share().value(),
                     setup.moisture().stockFraction(part.material(), state, doubt),
                     courses.get(p).mean(),
+                    0,
                     doubt));
         }
         return motions;
@@ -199,6 +200,7 @@ final class SideRun {
                     1,
                     setup.moisture().stockFraction(liner, state, doubt),
                     courses.get(l).mean(),
+                    0,
                     doubt));
         }
         return motions;
