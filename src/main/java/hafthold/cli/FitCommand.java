@@ -40,8 +40,9 @@ import picocli.CommandLine.Spec;
         name = "fit",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Checks one knife, described in a file, in the place it goes to: edges, pins, glue, ends, and what"
-                + " to change.")
+        description =
+                "Checks one knife, described in a file, in the place it goes to: edges, pins, glue, ends, and what"
+                        + " to change.")
 final class FitCommand implements Callable<Integer> {
     private static final List<String> TREATMENTS = List.of("lumen-resin", "cell-wall-resin");
     private static final List<String> STEADY = List.of("glass-epoxy-g10", "linen-phenolic-le", "paper-phenolic-xx");
@@ -100,7 +101,8 @@ final class FitCommand implements Callable<Integer> {
             return ExitCode.DONE;
         }
         if (file == null) {
-            throw new WrongUsageException("which knife? Name its file; 'hafthold fit --example' prints one to start from");
+            throw new WrongUsageException(
+                    "which knife? Name its file; 'hafthold fit --example' prints one to start from");
         }
         if (format == OutputFormat.CSV) {
             throw new WrongUsageException("fit answers as text or json, not as csv");
@@ -113,9 +115,7 @@ final class FitCommand implements Callable<Integer> {
         findings.addAll(FitFindings.of(read.knife(), destination, CautionTable.read(set)));
         KnifeFit fit = new KnifeJudge(LimitTable.read(set), offer(read.knife(), library))
                 .fit(read.knife(), destination, findings);
-        spec.commandLine()
-                .getOut()
-                .print(format == OutputFormat.JSON ? FitJson.of(fit) : new FitText(units).of(fit));
+        spec.commandLine().getOut().print(format == OutputFormat.JSON ? FitJson.of(fit) : new FitText(units).of(fit));
         boolean adverse = fit.verdict() == Verdict.CHANGE || fit.verdict() == Verdict.REFUSE;
         return check && adverse ? ExitCode.ADVERSE_VERDICT : ExitCode.DONE;
     }
@@ -124,8 +124,7 @@ final class FitCommand implements Callable<Integer> {
         return switch (example) {
             case "full-tang" -> BuildFile.example();
             case "stack", "tang-stack" -> BuildFile.stackExample();
-            default ->
-                throw new WrongUsageException("no example '" + example + "'; there are full-tang and stack");
+            default -> throw new WrongUsageException("no example '" + example + "'; there are full-tang and stack");
         };
     }
 

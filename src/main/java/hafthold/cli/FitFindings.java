@@ -64,7 +64,8 @@ final class FitFindings {
                     "two cuts",
                     "Each side is worked out as if the other were its twin; a bow of the whole handle is left out."));
         }
-        if (damp(destination) && knife.liners().stream().anyMatch(liner -> liner.water().isPresent())) {
+        if (damp(destination)
+                && knife.liners().stream().anyMatch(liner -> liner.water().isPresent())) {
             findings.add(new Finding(
                     Finding.Kind.CAUTION,
                     "liners",

@@ -14,9 +14,9 @@ public sealed interface Change {
      *
      * @param humidity of that air
      * @param moistureFraction moisture content it settles at, kg/kg
-     * @param dryLimit true where drier would be better still but is not advised
+     * @param atLimit true where going further would be better still but is not advised
      */
-    record Condition(RelativeHumidity humidity, double moistureFraction, boolean dryLimit) implements Change {}
+    record Condition(RelativeHumidity humidity, double moistureFraction, boolean atLimit) implements Change {}
 
     /**
      * Cut both scales another way.

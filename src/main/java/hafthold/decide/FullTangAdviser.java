@@ -90,7 +90,7 @@ final class FullTangAdviser {
         }
         return kept.stream()
                 .filter(this::helps)
-                .sorted(order())
+                .sorted(Comparator.comparing(FullTangAdviser::falls).thenComparing(order()))
                 .limit(MOST_ADVICE)
                 .map(this::advice)
                 .toList();
@@ -98,6 +98,12 @@ final class FullTangAdviser {
 
     private static Comparator<Trial> order() {
         return Comparator.comparing(Trial::verdict).thenComparingDouble(Trial::use);
+    }
+
+    /** What keeps the material and brings the knife back comes first, then other materials, then what only eases. */
+    private static int falls(Trial trial) {
+        boolean brings = trial.verdict().compareTo(Verdict.CARE) <= 0;
+        return brings ? trial.change() instanceof Change.Material ? 1 : 0 : 2;
     }
 
     private static Optional<Trial> best(List<Trial> trials) {
@@ -129,8 +135,8 @@ final class FullTangAdviser {
 
     private List<Trial> conditionTrials(FullTangKnife from) {
         List<Trial> trials = new ArrayList<>();
-        Optional<Material> wettable = material(from.scale()).filter(material ->
-                material.water().isPresent());
+        Optional<Material> wettable =
+                material(from.scale()).filter(material -> material.water().isPresent());
         if (wettable.isEmpty()) {
             return trials;
         }
@@ -141,11 +147,9 @@ final class FullTangAdviser {
         List<Long> tried = new ArrayList<>();
         for (double share : SHARES_OF_THE_YEAR) {
             double wanted = low + share * (high - low);
-            double driest = Math.max(
-                    DRIEST_HUMIDITY, water.isotherm().waterActivity(DRIEST_MOISTURE, celsius));
+            double driest = Math.max(DRIEST_HUMIDITY, water.isotherm().waterActivity(DRIEST_MOISTURE, celsius));
             double humidity = water.isotherm().waterActivity(wanted, celsius);
-            long percent =
-                    (long) Math.ceil(100 * Math.min(DAMPEST_HUMIDITY, Math.max(driest, humidity)) - 1e-9);
+            long percent = (long) Math.ceil(100 * Math.min(DAMPEST_HUMIDITY, Math.max(driest, humidity)) - 1e-9);
             if (tried.contains(percent)) {
                 continue;
             }
@@ -153,7 +157,8 @@ final class FullTangAdviser {
             RelativeHumidity air = new RelativeHumidity(percent / 100.0);
             double moisture = water.isotherm().moistureFraction(air.fraction(), celsius);
             trials.add(run(
-                    new Change.Condition(air, moisture, humidity < driest), KnifeChange.conditioned(from, air)));
+                    new Change.Condition(air, moisture, humidity < driest || humidity > DAMPEST_HUMIDITY),
+                    KnifeChange.conditioned(from, air)));
         }
         return trials.stream().filter(trial -> !sameState(trial)).toList();
     }
@@ -209,8 +214,7 @@ final class FullTangAdviser {
     }
 
     private void addPins(List<Trial> trials, FullTangKnife from, double diameter, double ring, Pin.Fill fill) {
-        Change.Pins pins =
-                new Change.Pins(Length.ofMillimetres(diameter), Length.ofMillimetres(diameter + ring), fill);
+        Change.Pins pins = new Change.Pins(Length.ofMillimetres(diameter), Length.ofMillimetres(diameter + ring), fill);
         try {
             trials.add(run(pins, KnifeChange.pinned(from, pins)));
         } catch (UnfitBuildException e) {
@@ -231,16 +235,16 @@ final class FullTangAdviser {
     private List<Trial> glueTrials(FullTangKnife from) {
         return offer.adhesives().stream()
                 .filter(adhesive -> !adhesive.id().equals(from.adhesive().id()))
-                .map(adhesive -> run(
-                        new Change.Glue(adhesive.id(), adhesive.name()), KnifeChange.glued(from, adhesive)))
+                .map(adhesive ->
+                        run(new Change.Glue(adhesive.id(), adhesive.name()), KnifeChange.glued(from, adhesive)))
                 .toList();
     }
 
     private List<Trial> materialTrials() {
         return offer.scales().stream()
                 .filter(material -> !material.id().equals(knife.scale().id()))
-                .map(material -> run(
-                        new Change.Material(material.id(), material.name()), KnifeChange.remade(knife, material)))
+                .map(material ->
+                        run(new Change.Material(material.id(), material.name()), KnifeChange.remade(knife, material)))
                 .sorted(order())
                 .limit(MOST_MATERIALS)
                 .toList();

@@ -86,8 +86,7 @@ final class KnifeChange {
     }
 
     private static Scales scales(Scales s, String materialId, Optional<Cut> cut) {
-        return new Scales(
-                materialId, cut, cut, s.thickness(), s.length(), s.profile(), s.easing(), s.finishId());
+        return new Scales(materialId, cut, cut, s.thickness(), s.length(), s.profile(), s.easing(), s.finishId());
     }
 
     private static FullTangKnife withScales(FullTangKnife knife, Scales scales) {

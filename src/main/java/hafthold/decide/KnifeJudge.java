@@ -32,8 +32,7 @@ public record KnifeJudge(List<FitLimits> classes, Offer offer) {
      * @param findings choices already made
      */
     public KnifeFit fit(Knife knife, Destination destination, List<Finding> findings) {
-        Judgement judgement =
-                Judgement.forWork(classes, knife.build().order().workClass());
+        Judgement judgement = Judgement.forWork(classes, knife.build().order().workClass());
         if (knife instanceof TangStackKnife stack) {
             StackYear year = new StackEngine(stack, destination).year();
             return new StackFit(

@@ -21,8 +21,8 @@ public record TangStackKnife(TangStackBuild build, Material steel, List<ScaleMat
     public TangStackKnife {
         parts = List.copyOf(parts);
         if (parts.size() != build.parts().size()) {
-            throw new IllegalArgumentException("expected one material for each of "
-                    + build.parts().size() + " parts, got " + parts.size());
+            throw new IllegalArgumentException(
+                    "expected one material for each of " + build.parts().size() + " parts, got " + parts.size());
         }
     }
 

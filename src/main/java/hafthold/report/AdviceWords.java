@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 final class AdviceWords {
     private static final double SAME = 0.005e-3;
     private static final double SAME_USE = 0.01;
+    private static final double HALF = 0.5;
 
     private AdviceWords() {}
 
@@ -24,10 +25,15 @@ final class AdviceWords {
 
     private static String clause(Change change) {
         if (change instanceof Change.Condition condition) {
-            return "let the scales settle at " + AnswerWords.plain(condition.humidity().percent())
+            return "let the scales settle at "
+                    + AnswerWords.plain(condition.humidity().percent())
                     + " % humidity (" + AnswerWords.percent(condition.moistureFraction())
                     + " % MC) before you glue and before you sand"
-                    + (condition.dryLimit() ? "; drier than that is not advised" : "");
+                    + (condition.atLimit()
+                            ? condition.humidity().fraction() < HALF
+                                    ? "; drier than that is not advised"
+                                    : "; damper than that is not advised"
+                            : "");
         }
         if (change instanceof Change.Recut recut) {
             return switch (recut.cut()) {
@@ -84,8 +90,7 @@ final class AdviceWords {
         return name(effect.kind()) + " "
                 + (effect.kind().isUse()
                         ? String.format(Locale.ROOT, "%.0f to %.0f %%", 100 * effect.before(), 100 * effect.after())
-                        : String.format(
-                                Locale.ROOT, "%.2f to %.2f mm", 1000 * effect.before(), 1000 * effect.after()));
+                        : String.format(Locale.ROOT, "%.2f to %.2f mm", 1000 * effect.before(), 1000 * effect.after()));
     }
 
     private static String name(Reason.Kind kind) {

@@ -16,8 +16,7 @@ final class DriverWords {
         return drivers.stream()
                 .limit(NAMED)
                 .filter(driver -> driver.share() >= 0.01)
-                .map(driver -> words(driver.input())
-                        + String.format(Locale.ROOT, " (%.0f %%)", 100 * driver.share()))
+                .map(driver -> words(driver.input()) + String.format(Locale.ROOT, " (%.0f %%)", 100 * driver.share()))
                 .collect(Collectors.joining(", "));
     }
 

@@ -35,7 +35,10 @@ public record FitText(LengthUnits units) {
                 .append("\n\n");
         text.append(Paragraph.hanging("", verdict(fit), WIDTH)).append('\n');
         TextColumns rows = new TextColumns(10, WIDTH - 12);
-        rows.row("Lives", fit.destination().setting().id() + ": " + fit.destination().setting().rule());
+        rows.row(
+                "Lives",
+                fit.destination().setting().id() + ": "
+                        + fit.destination().setting().rule());
         if (fit instanceof FullTangFit full) {
             new FullTangWords(units, full).write(rows);
         } else {
@@ -90,15 +93,17 @@ public record FitText(LengthUnits units) {
                     .forEach(finding -> lines.merge(finding.text(), finding.subject(), FitText::both));
             if (!lines.isEmpty()) {
                 text.append("  ").append(FindingDigest.headingOf(kind)).append(":\n");
-                lines.forEach((line, subject) -> text.append(Paragraph.hanging(
-                        "  - ", kind == Finding.Kind.CAUTION ? line : subject + ": " + line, WIDTH)));
+                lines.forEach((line, subject) -> text.append(
+                        Paragraph.hanging("  - ", kind == Finding.Kind.CAUTION ? line : subject + ": " + line, WIDTH)));
             }
         }
         return text.toString();
     }
 
     private static String both(String one, String other) {
-        return one.equals(other) || one.endsWith(", " + other) || one.startsWith(other + ", ") ? one : one + ", " + other;
+        return one.equals(other) || one.endsWith(", " + other) || one.startsWith(other + ", ")
+                ? one
+                : one + ", " + other;
     }
 
     /** A moment of the work in words. */
@@ -106,7 +111,8 @@ public record FitText(LengthUnits units) {
         String warmth = AnswerWords.plain(state.temperature().celsius()) + " °C";
         return state instanceof SettledAir air
                 ? warmth + " and " + AnswerWords.plain(air.humidity().percent()) + " % humidity"
-                : warmth + " and " + AnswerWords.plain(((MeasuredMoisture) state).moisture().percent())
-                        + " % MC as measured";
+                : warmth + " and "
+                        + AnswerWords.plain(
+                                ((MeasuredMoisture) state).moisture().percent()) + " % MC as measured";
     }
 }

@@ -51,7 +51,9 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
                 .append(" wide, scales ")
                 .append(SizeRange.millimetres(build.scales().thickness()))
                 .append(" thick");
-        fit.knife().liners().forEach(liner -> text.append(", ").append(liner.name()).append(" liner"));
+        fit.knife()
+                .liners()
+                .forEach(liner -> text.append(", ").append(liner.name()).append(" liner"));
         return text.append("; ")
                 .append(fit.knife().adhesive().name())
                 .append(" ")
@@ -89,10 +91,11 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
         HandleYear whole = year.whole();
         List<String> parts = new ArrayList<>();
         if (!year.pins().isEmpty()) {
-            parts.add(shows(whole.pinHeadProud()) || shows(whole.pinHeadSunk())
-                    ? "pin heads up to " + length(whole.pinHeadProud()) + " above the face, "
-                            + length(whole.pinHeadSunk()) + " below it"
-                    : "pin heads stay flush");
+            parts.add(
+                    shows(whole.pinHeadProud()) || shows(whole.pinHeadSunk())
+                            ? "pin heads up to " + length(whole.pinHeadProud()) + " above the face, "
+                                    + length(whole.pinHeadSunk()) + " below it"
+                            : "pin heads stay flush");
         }
         if (shows(year.domeHollow()) || shows(year.domeRound())) {
             parts.add("the face goes hollow by " + length(year.domeHollow()) + " and round by "
@@ -187,8 +190,7 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
     }
 
     private static String use(Band use) {
-        return String.format(
-                Locale.ROOT, "%.0f %% (%.0f–%.0f)", 100 * use.value(), 100 * use.low(), 100 * use.high());
+        return String.format(Locale.ROOT, "%.0f %% (%.0f–%.0f)", 100 * use.value(), 100 * use.low(), 100 * use.high());
     }
 
     private static String megapascals(Band pascals) {

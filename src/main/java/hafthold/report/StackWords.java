@@ -25,7 +25,9 @@ record StackWords(LengthUnits units, StackFit fit) {
                 SizeRange.millimetres(build.length()) + " from guard to nut on a "
                         + tang.kind().word() + " tang of " + SizeRange.millimetres(tang.width()) + " by "
                         + SizeRange.millimetres(tang.thickness()) + "; nut "
-                        + (tang.preload().newtons() == 0 ? "snug" : Math.round(tang.preload().newtons()) + " N"));
+                        + (tang.preload().newtons() == 0
+                                ? "snug"
+                                : Math.round(tang.preload().newtons()) + " N"));
         rows.row("Stack", stack(year));
         for (PartYear part : year.parts()) {
             rows.row("", part(part));

@@ -16,6 +16,7 @@ import hafthold.quantity.Band;
 import hafthold.quantity.Length;
 import hafthold.simulate.FitYear.FitDays;
 import hafthold.simulate.FitYear.PinYear;
+import hafthold.simulate.FitYear.PlaceYear;
 import hafthold.simulate.FitYear.SideYear;
 import hafthold.source.Figure;
 import hafthold.source.Finding;
@@ -57,8 +58,7 @@ public final class BondedEngine {
 
     /** An engine for another knife in the same place that shares what this one has solved. */
     public BondedEngine of(FullTangKnife other) {
-        return new BondedEngine(
-                new Setup(other, setup.destination, setup.moisture, setup.influences, setup.splits));
+        return new BondedEngine(new Setup(other, setup.destination, setup.moisture, setup.influences, setup.splits));
     }
 
     /** What runs share. */
@@ -83,24 +83,33 @@ public final class BondedEngine {
         List<Doubt> doubts = Stream.concat(Doubt.ONE_AT_A_TIME.stream(), Doubt.OF_A_BOND.stream())
                 .filter(this::matters)
                 .toList();
-        return answer(doubts);
+        return answer(doubts, SectionPlan.positions(setup.knife));
     }
 
     /** The year at the value of every input, without bands: for trying changes of the build. */
     public FitYear yearWithoutBands() {
-        return answer(List.of());
+        return answer(List.of(), List.of());
     }
 
-    private FitYear answer(List<Doubt> doubts) {
+    private FitYear answer(List<Doubt> doubts, List<Length> places) {
         List<Doubt> all = Stream.concat(Stream.of(Doubt.NONE), doubts.stream()).toList();
         List<List<SideMovement>> runs = all.parallelStream().map(this::sides).toList();
-        return new Answer(runs.get(0), doubts, runs.subList(1, runs.size())).year();
+        return new Answer(runs.get(0), doubts, runs.subList(1, runs.size()))
+                .year(places.stream().map(this::place).toList());
     }
 
     private List<SideMovement> sides(Doubt doubt) {
         return cuts().stream()
                 .map(cut -> new SideRun(setup, cut, doubt).movement())
                 .toList();
+    }
+
+    private PlaceYear place(Length along) {
+        Swing worst = cuts().stream()
+                .map(cut -> new SideRun(setup, cut, Doubt.NONE).edgeAt(along))
+                .reduce(Swing::with)
+                .orElseThrow();
+        return new PlaceYear(along, setup.knife.build().tangWidthAt(along), worst.below(), worst.above());
     }
 
     private List<Cut> cuts() {
@@ -128,7 +137,7 @@ public final class BondedEngine {
             this.spread = new Spread<>(value, doubted);
         }
 
-        FitYear year() {
+        FitYear year(List<PlaceYear> places) {
             int worst = value.size() == 1
                             || value.get(0).mid().either() >= value.get(1).mid().either()
                     ? 0
@@ -160,7 +169,14 @@ public final class BondedEngine {
                     band(SideMovement::set),
                     pins(),
                     sideYears(),
-                    Drivers.of(doubts, spread, sides -> sides.stream().mapToDouble(side -> side.mid().either()).max().orElse(0)),
+                    places,
+                    Drivers.of(
+                            doubts,
+                            spread,
+                            sides -> sides.stream()
+                                    .mapToDouble(side -> side.mid().either())
+                                    .max()
+                                    .orElse(0)),
                     days(worst),
                     value.get(worst).poses().get(0),
                     value.get(worst).poses().get(1));
@@ -263,7 +279,8 @@ public final class BondedEngine {
         private List<Band> dailyBands(int side, java.util.function.Function<SideMovement.Days, double[]> of) {
             int count = of.apply(value.get(side).days()).length;
             return IntStream.range(0, count)
-                    .mapToObj(day -> spread.signed(sides -> of.apply(sides.get(side).days())[day]))
+                    .mapToObj(day ->
+                            spread.signed(sides -> of.apply(sides.get(side).days())[day]))
                     .toList();
         }
 

@@ -34,6 +34,7 @@ import java.util.List;
  * @param set lasting loss of half the width after restrained swelling
  * @param pins one a pin of the build
  * @param sides each scale by itself
+ * @param places edges at the places where the profile changes, the widest first, without bands
  * @param drivers inputs by their share in the doubt about the edge, largest first
  * @param days day by day
  * @param dryPose the widest section when its edge stands lowest
@@ -65,6 +66,7 @@ public record FitYear(
         Band set,
         List<PinYear> pins,
         List<SideYear> sides,
+        List<PlaceYear> places,
         List<Driver> drivers,
         FitDays days,
         SectionPose dryPose,
@@ -74,6 +76,7 @@ public record FitYear(
     public FitYear {
         pins = List.copyOf(pins);
         sides = List.copyOf(sides);
+        places = List.copyOf(places);
         drivers = List.copyOf(drivers);
     }
 
@@ -108,6 +111,16 @@ public record FitYear(
      * @param cut how it lies
      */
     public record SideYear(String name, Cut cut, Band edgeShy, Band edgeProud, Band freeShy, Band freeProud) {}
+
+    /**
+     * The worse edge at one place along the handle.
+     *
+     * @param along from the bolster
+     * @param width of the tang there
+     * @param edgeShy steel proud of the scale there, m
+     * @param edgeProud scale proud of the steel there, m
+     */
+    public record PlaceYear(Length along, Length width, double edgeShy, double edgeProud) {}
 
     /**
      * An input and its share in the doubt.

@@ -140,7 +140,8 @@ final class LayerMoisture {
             Doubt doubt) {
         double speed = doubt.diffusivityFactor(material) * uptake;
         LayeredCourse year = years.computeIfAbsent(
-                new Key(material.id(), thickness, speed, resistance, layers), key -> LayeredCourse.of(
+                new Key(material.id(), thickness, speed, resistance, layers),
+                key -> LayeredCourse.of(
                         PeriodicMoisture.of(slab(water, key), air, layers).history(), 1, 0));
         return year.with(doubt.sorptionFactor(material), shift(water, doubt));
     }

@@ -19,9 +19,15 @@ import java.util.Optional;
  *
  * @param made motion of each part of the scale since finish
  * @param warmer temperature above that at finish, hour by hour, K
+ * @param stiffer factor on the stiffness that contacts are solved for
  */
 record PinRun(
-        BondedEngine.Setup setup, Doubt doubt, List<PartMotion> made, List<Hybrid.Part> parts, double[] warmer) {
+        BondedEngine.Setup setup,
+        Doubt doubt,
+        List<PartMotion> made,
+        List<Hybrid.Part> parts,
+        double[] warmer,
+        double stiffer) {
 
     PinMovement movement(int index, PinSplit split, double[] faceCentre, double[] faceEdge, BondedSection widest) {
         FullTangKnife knife = setup.knife();
@@ -46,15 +52,19 @@ record PinRun(
                 along[hour] = fit.gapMetres(part.length().strain(wetter, warmer[hour]), warmer[hour]);
                 across[hour] = fit.gapMetres(part.width().strain(wetter, warmer[hour]), warmer[hour]);
                 if (strength.isPresent() && Math.min(along[hour], across[hour]) < 0) {
-                    double tension =
-                            split.tensionPascals(-along[hour] / hardDiameter, -across[hour] / hardDiameter);
-                    use = Math.max(use, nearEdge * doubt.lastingShare() * tension / strength.get());
+                    double tension = split.tensionPascals(-along[hour] / hardDiameter, -across[hour] / hardDiameter);
+                    use = Math.max(use, nearEdge * stiffer * doubt.lastingShare() * tension / strength.get());
                 }
             }
             alongSwing = p == 0 ? Swing.of(along) : alongSwing.with(Swing.of(along));
             acrossSwing = p == 0 ? Swing.of(across) : acrossSwing.with(Swing.of(across));
         }
-        return new PinMovement(alongSwing, acrossSwing, heads(pin, fit, faceCentre, faceEdge, widest), fit.filler() == ClearanceFiller.SOFT ? fit.openClearanceMetres() : 0, use);
+        return new PinMovement(
+                alongSwing,
+                acrossSwing,
+                heads(pin, fit, faceCentre, faceEdge, widest),
+                fit.filler() == ClearanceFiller.SOFT ? fit.openClearanceMetres() : 0,
+                use);
     }
 
     private Swing heads(Pin pin, PinFit fit, double[] faceCentre, double[] faceEdge, BondedSection widest) {
@@ -92,7 +102,8 @@ record PinRun(
         double length = knife.build().scales().length().metres();
         double side = knife.build().scales().widthAt(pin.along()).metres() / 2
                 - Math.abs(pin.up().metres());
-        return Math.min(side, Math.min(pin.along().metres(), length - pin.along().metres()));
+        return Math.min(
+                side, Math.min(pin.along().metres(), length - pin.along().metres()));
     }
 
     private static ClearanceFiller filler(Pin.Fill fill) {

@@ -15,10 +15,12 @@ import java.util.concurrent.ConcurrentHashMap;
  * Tension that a hole puts into a scale when it closes on its pin.
  *
  * <p>With no gap to start from, contact stress grows in proportion to the squeeze as long as its direction, across to
- * along, stays the same; so one contact is solved for each degree of direction and kept.
+ * along, stays the same; so contacts are solved for directions a few degrees apart, kept, and read between them on a
+ * straight line.
  */
 final class PinSplit {
     private static final double DEGREE = Math.PI / 180;
+    private static final int STEP_DEGREES = 5;
 
     private final LekhnitskiiHole hole;
     private final boolean splitsAnyWay;
@@ -45,8 +47,14 @@ final class PinSplit {
         if (along <= 0 && across <= 0) {
             return 0;
         }
-        int degrees = (int) Math.round(Math.atan2(across, along) / DEGREE);
-        return size * perSqueeze.computeIfAbsent(degrees, this::solve);
+        double direction = Math.atan2(across, along) / DEGREE / STEP_DEGREES;
+        int below = (int) Math.floor(direction);
+        double share = direction - below;
+        return size * ((1 - share) * at(below) + share * at(below + 1));
+    }
+
+    private double at(int step) {
+        return perSqueeze.computeIfAbsent(step, key -> solve(key * STEP_DEGREES));
     }
 
     private double solve(int degrees) {

@@ -44,8 +44,7 @@ final class ScaleElasticity {
         }
         return parts.size() == 1
                 ? of(parts.get(0).material(), parts.get(0).cut(), doubt)
-                : new OrthotropicElasticity(
-                        sum[0], sum[1], sum[2], sum[3], sum[4], sum[5], sum[6], sum[7], sum[8]);
+                : new OrthotropicElasticity(sum[0], sum[1], sum[2], sum[3], sum[4], sum[5], sum[6], sum[7], sum[8]);
     }
 
     /** A material as it lies in the handle. */

@@ -41,7 +41,8 @@ final class SectionDrive {
             for (int k = 0; k < layers; k++) {
                 for (HandleAxis axis : HandleAxis.values()) {
                     int column = influence.scaleColumnOf(axis, k);
-                    amplitude[p * layers + k][column] = part.share() * rate(part, axis).perMoisture();
+                    amplitude[p * layers + k][column] =
+                            part.share() * rate(part, axis).perMoisture();
                     warmth[column] += part.share() * rate(part, axis).perKelvin();
                 }
             }

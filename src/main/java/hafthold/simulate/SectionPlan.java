@@ -39,15 +39,13 @@ final class SectionPlan {
         return scale;
     }
 
-    /** Sections across the width, the widest first: at most three, where the profile changes. */
-    List<BondedSection> acrossWidth() {
-        return positions(knife).stream()
-                .map(at -> new BondedSection(
-                        HandleAxis.WIDTH,
-                        knife.build().tangWidthAt(at).metres() / 2,
-                        layup(tangThicknessAt(at)),
-                        EQUAL_LAYERS))
-                .toList();
+    /** The section across the width at a distance from the bolster. */
+    BondedSection acrossWidth(Length along) {
+        return new BondedSection(
+                HandleAxis.WIDTH,
+                knife.build().tangWidthAt(along).metres() / 2,
+                layup(tangThicknessAt(along)),
+                EQUAL_LAYERS);
     }
 
     /** The section along the blade. */
@@ -62,7 +60,8 @@ final class SectionPlan {
         List<SectionLayer> liners = new ArrayList<>();
         for (int i = 0; i < knife.liners().size(); i++) {
             liners.add(new SectionLayer(
-                    knife.build().liners().get(i).thickness().metres(), plain(knife.liners().get(i))));
+                    knife.build().liners().get(i).thickness().metres(),
+                    plain(knife.liners().get(i))));
         }
         return new Layup(
                 new SectionLayer(tangThickness, plain(knife.steel())),
@@ -94,8 +93,7 @@ final class SectionPlan {
         for (Length at : stations) {
             double width = knife.build().tangWidthAt(at).metres();
             boolean isNew = distinct.stream()
-                    .allMatch(other ->
-                            Math.abs(knife.build().tangWidthAt(other).metres() - width) > SAME_WIDTH);
+                    .allMatch(other -> Math.abs(knife.build().tangWidthAt(other).metres() - width) > SAME_WIDTH);
             if (isNew) {
                 distinct.add(at);
             }
@@ -113,11 +111,12 @@ final class SectionPlan {
         List<Pin> pins = knife.build().pins();
         Length diameter = pins.isEmpty() ? new Length(1e-3) : pins.get(0).diameter();
         Length clearance = pins.isEmpty() ? new Length(0) : pins.get(0).openClearance();
-        double first = pins.stream().mapToDouble(pin -> pin.along().metres()).min().orElse(0);
-        double last = pins.stream().mapToDouble(pin -> pin.along().metres()).max().orElse(0);
+        double first =
+                pins.stream().mapToDouble(pin -> pin.along().metres()).min().orElse(0);
+        double last =
+                pins.stream().mapToDouble(pin -> pin.along().metres()).max().orElse(0);
         double spacing = last > first ? last - first : scales.length().metres() / 2;
-        return new Handle(
-                scales.length(), widest, scales.thickness(), diameter, clearance, new Length(spacing));
+        return new Handle(scales.length(), widest, scales.thickness(), diameter, clearance, new Length(spacing));
     }
 
     /** Linear thermal expansion of something that is alike in the plane of the handle, 1/K. */

@@ -13,6 +13,7 @@ import hafthold.mechanics.BlockedSwelling;
 import hafthold.mechanics.BondedSection;
 import hafthold.mechanics.SectionInfluence;
 import hafthold.mechanics.SectionOutput;
+import hafthold.quantity.Length;
 import hafthold.simulate.SideMovement.Days;
 import hafthold.simulate.SideMovement.GlueLoad;
 import hafthold.source.Figure;
@@ -40,12 +41,12 @@ final class SideRun {
     private final List<PartMotion> made;
     private final List<PartMotion> linersMade;
     private final double[][] sinceFinish;
-    private final List<SectionDrive> widthOffsets = new ArrayList<>();
-    private final List<SectionDrive> widthStresses = new ArrayList<>();
+    private final SectionInfluence width;
+    private final SectionDrive widthOffsets;
+    private final SectionDrive widthStresses;
     private final SectionDrive lengthOffsets;
     private final SectionDrive lengthStresses;
     private final double[][] relaxed;
-    private final List<SectionInfluence> widths = new ArrayList<>();
     private final double[] strengthAcross;
 
     SideRun(BondedEngine.Setup setup, Cut cut, Doubt doubt) {
@@ -59,11 +60,12 @@ final class SideRun {
         WorkState glueUp = knife.build().glueUp();
         Handle handle = SectionPlan.handle(knife);
         List<LayeredCourse> courses = new ArrayList<>();
-        parts.forEach(part -> courses.add(
-                setup.moisture().scale(part.material(), part.cut(), handle, knife.finish(), doubt)));
+        parts.forEach(part ->
+                courses.add(setup.moisture().scale(part.material(), part.cut(), handle, knife.finish(), doubt)));
         List<LayeredCourse> linerCourses = new ArrayList<>();
-        knife.liners().forEach(liner -> linerCourses.add(setup.moisture()
-                .liner(liner, handle.tangWidth().metres() / 2, knife.finish(), doubt)));
+        knife.liners()
+                .forEach(liner -> linerCourses.add(
+                        setup.moisture().liner(liner, handle.tangWidth().metres() / 2, knife.finish(), doubt)));
         made = motions(courses, finish);
         linersMade = linerMotions(linerCourses, finish);
         List<PartMotion> glued = motions(courses, glueUp);
@@ -72,12 +74,9 @@ final class SideRun {
         relaxed = relaxed(series(courses, glued, linerCourses, linersGlued, glueUp));
         double tang = SectionPlan.expansion(knife.steel());
         double glue = SectionPlan.expansion(knife.adhesive());
-        for (BondedSection section : plan.acrossWidth()) {
-            SectionInfluence influence = setup.influence(section);
-            widths.add(influence);
-            widthOffsets.add(new SectionDrive(influence, made, linersMade, tang, glue));
-            widthStresses.add(new SectionDrive(influence, glued, linersGlued, tang, glue));
-        }
+        width = setup.influence(plan.acrossWidth(SectionPlan.positions(knife).get(0)));
+        widthOffsets = new SectionDrive(width, made, linersMade, tang, glue);
+        widthStresses = new SectionDrive(width, glued, linersGlued, tang, glue);
         SectionInfluence length = setup.influence(plan.alongLength());
         lengthOffsets = new SectionDrive(length, made, linersMade, tang, glue);
         lengthStresses = new SectionDrive(length, glued, linersGlued, tang, glue);
@@ -88,90 +87,66 @@ final class SideRun {
                 .toArray();
     }
 
-    /** The year. */
+    /** The year at the widest section and at the ends. */
     SideMovement movement() {
-        Swing tangLine = null;
-        Swing mid = null;
-        Swing outer = null;
-        Swing free = null;
-        Swing dome = null;
-        List<SectionPose> poses = List.of();
-        Days days = null;
-        GlueUse glue = new GlueUse();
-        double[] middleUse = new double[air.size()];
-        double tearUse = 0;
-        double[] faceCentre = new double[0];
-        double[] faceEdge = new double[0];
-        for (int i = 0; i < widths.size(); i++) {
-            SectionDrive offsets = widthOffsets.get(i);
-            double[] midYear = offsets.year(SectionOutput.EDGE_MID, sinceFinish);
-            double[] tangYear = offsets.year(SectionOutput.EDGE_TANG_LINE, sinceFinish);
-            double[] outerYear = offsets.year(SectionOutput.EDGE_OUTER, sinceFinish);
-            double[] freeYear = offsets.year(SectionOutput.FREE_EDGE, sinceFinish);
-            double[] centreYear = offsets.year(SectionOutput.FACE_CENTRE, sinceFinish);
-            double[] edgeYear = offsets.year(SectionOutput.FACE_EDGE, sinceFinish);
-            double[] domeYear = difference(centreYear, edgeYear);
-            glue.add(widthStresses.get(i));
-            addMiddle(widthStresses.get(i), middleUse, strengthInWidth());
-            if (i == 0) {
-                tangLine = Swing.of(tangYear);
-                mid = Swing.of(midYear);
-                outer = Swing.of(outerYear);
-                free = Swing.of(freeYear);
-                dome = Swing.of(domeYear);
-                faceCentre = centreYear;
-                faceEdge = edgeYear;
-                double[] glueYear = offsets.year(SectionOutput.EDGE_AT_GLUE, sinceFinish);
-                poses = List.of(mid.leastHour(), mid.mostHour()).stream()
-                        .map(hour -> pose(
-                                hour,
-                                glueYear[hour],
-                                tangYear[hour],
-                                midYear[hour],
-                                outerYear[hour],
-                                freeYear[hour],
-                                centreYear[hour],
-                                edgeYear[hour]))
-                        .toList();
-                days = new Days(dailyMean(midYear), dailyMean(freeYear), new double[0], new double[0]);
-            } else {
-                tangLine = tangLine.with(Swing.of(tangYear));
-                mid = mid.with(Swing.of(midYear));
-                outer = outer.with(Swing.of(outerYear));
-                free = free.with(Swing.of(freeYear));
-                dome = dome.with(Swing.of(domeYear));
-            }
-        }
-        double widthPull = glue.peel2();
-        glue.add(lengthStresses);
-        strengthInLength().ifPresent(strength -> addMiddle(lengthStresses, middleUse, Optional.of(strength)));
-        if (parts.stream().noneMatch(part -> part.cut() == Cut.CROSS)) {
-            double pull = parts.stream().anyMatch(part -> PinSplit.splitsAnyWay(part.cut())) ? glue.peel2() : widthPull;
-            tearUse = strengthInWidth().map(strength -> pull / strength).orElse(0.0);
-        }
-        double[] end = lengthOffsets.year(SectionOutput.EDGE_MID, sinceFinish);
+        double[] tangLine = widthOffsets.year(SectionOutput.EDGE_TANG_LINE, sinceFinish);
+        double[] mid = widthOffsets.year(SectionOutput.EDGE_MID, sinceFinish);
+        double[] outer = widthOffsets.year(SectionOutput.EDGE_OUTER, sinceFinish);
+        double[] free = widthOffsets.year(SectionOutput.FREE_EDGE, sinceFinish);
+        double[] centre = widthOffsets.year(SectionOutput.FACE_CENTRE, sinceFinish);
+        double[] corner = widthOffsets.year(SectionOutput.FACE_EDGE, sinceFinish);
         double[] freeEnd = lengthOffsets.year(SectionOutput.FREE_EDGE, sinceFinish);
-        Swing freeLength = Swing.of(scaled(freeEnd, 2));
-        Days whole = new Days(days.edge(), days.free(), dailyMost(glue.use), dailyMost(middleUse));
+        GlueUse glue = new GlueUse();
+        glue.add(widthStresses);
+        double acrossPull = glue.peel2();
+        glue.add(lengthStresses);
+        double[] middleUse = new double[air.size()];
+        addMiddle(widthStresses, middleUse, weakest());
+        if (splitsAnyWay()) {
+            addMiddle(lengthStresses, middleUse, weakest());
+        }
+        Swing midSwing = Swing.of(mid);
+        double[] atGlue = widthOffsets.year(SectionOutput.EDGE_AT_GLUE, sinceFinish);
+        List<SectionPose> poses = List.of(midSwing.leastHour(), midSwing.mostHour()).stream()
+                .map(h -> pose(h, atGlue[h], tangLine[h], mid[h], outer[h], free[h], centre[h], corner[h]))
+                .toList();
+        double pinSpan = SectionPlan.handle(knife).pinSpacing().metres();
+        double length = knife.build().scales().length().metres();
         return new SideMovement(
-                tangLine,
-                mid,
-                outer,
-                free,
-                dome,
-                Swing.of(end),
-                freeLength,
-                Swing.of(scaled(
-                        freeEnd,
-                        SectionPlan.handle(knife).pinSpacing().metres()
-                                / (knife.build().scales().length().metres() / 2))),
+                Swing.of(tangLine),
+                midSwing,
+                Swing.of(outer),
+                Swing.of(free),
+                Swing.of(difference(centre, corner)),
+                Swing.of(lengthOffsets.year(SectionOutput.EDGE_MID, sinceFinish)),
+                Swing.of(scaled(freeEnd, 2)),
+                Swing.of(scaled(freeEnd, 2 * pinSpan / length)),
                 glue.load(),
-                most(middleUse),
-                tearUse,
+                Math.max(0, Swing.of(middleUse).most()),
+                tearUse(splitsAnyWay() ? glue.peel2() : acrossPull),
                 set(),
-                pins(faceCentre, faceEdge),
-                whole,
+                pins(centre, corner),
+                new Days(dailyMean(mid), dailyMean(free), dailyMost(glue.use), dailyMost(middleUse)),
                 poses);
+    }
+
+    /** The edge at another place of the handle. */
+    Swing edgeAt(Length along) {
+        SectionInfluence there = setup.influence(plan.acrossWidth(along));
+        SectionDrive offsets = new SectionDrive(
+                there, made, linersMade, SectionPlan.expansion(knife.steel()), SectionPlan.expansion(knife.adhesive()));
+        return Swing.of(offsets.year(SectionOutput.EDGE_MID, sinceFinish));
+    }
+
+    /** Pull over what the scale bears at its glued edge; cross-cut stock is pulled along its grain and bears it. */
+    private double tearUse(double pull) {
+        return parts.stream().anyMatch(part -> part.cut() == Cut.CROSS)
+                ? 0
+                : weakest().map(strength -> pull / strength).orElse(0.0);
+    }
+
+    private boolean splitsAnyWay() {
+        return parts.stream().anyMatch(part -> PinSplit.splitsAnyWay(part.cut()));
     }
 
     private List<PartMotion> motions(List<LayeredCourse> courses, WorkState state) {
@@ -242,9 +217,7 @@ final class SideRun {
     /** Each series less the share of its mean over the last weeks that has relaxed. */
     private double[][] relaxed(double[][] series) {
         double gone = 1 - doubt.lastingShare();
-        return Arrays.stream(series)
-                .map(values -> relaxed(values, gone))
-                .toArray(double[][]::new);
+        return Arrays.stream(series).map(values -> relaxed(values, gone)).toArray(double[][]::new);
     }
 
     private static double[] relaxed(double[] values, double gone) {
@@ -262,13 +235,8 @@ final class SideRun {
         return result;
     }
 
-    private Optional<Double> strengthInWidth() {
+    private Optional<Double> weakest() {
         return Arrays.stream(strengthAcross).boxed().min(Double::compare);
-    }
-
-    /** Strength along the handle, where what lies that way can split. */
-    private Optional<Double> strengthInLength() {
-        return parts.stream().anyMatch(part -> PinSplit.splitsAnyWay(part.cut())) ? strengthInWidth() : Optional.empty();
     }
 
     private void addMiddle(SectionDrive stresses, double[] use, Optional<Double> strength) {
@@ -317,14 +285,14 @@ final class SideRun {
                 SectionOutput peelOver2) {
             double[] shear = stresses.year(shearOver2, relaxed);
             double[] peel = stresses.year(peelOver2, relaxed);
-            shear1 = Math.max(shear1, Swing.of(stresses.year(shearOver1, relaxed)).either());
+            shear1 = Math.max(
+                    shear1, Swing.of(stresses.year(shearOver1, relaxed)).either());
             shear2 = Math.max(shear2, Swing.of(shear).either());
             peel1 = Math.max(peel1, Swing.of(stresses.year(peelOver1, relaxed)).above());
             peel2 = Math.max(peel2, Swing.of(peel).above());
             strength.ifPresent(glue -> {
                 for (int hour = 0; hour < use.length; hour++) {
-                    use[hour] = Math.max(
-                            use[hour], glue.use(shear[hour], peel[hour], air.temperatureCelsius(hour)));
+                    use[hour] = Math.max(use[hour], glue.use(shear[hour], peel[hour], air.temperatureCelsius(hour)));
                 }
             });
         }
@@ -348,9 +316,9 @@ final class SideRun {
             double free,
             double faceCentre,
             double faceEdge) {
-        BondedSection section = widths.get(0).section();
+        BondedSection section = width.section();
         double between = section.layup().glue().thicknessMetres()
-                * (1 + section.layup().liners().size())
+                        * (1 + section.layup().liners().size())
                 + section.layup().liners().stream()
                         .mapToDouble(liner -> liner.thicknessMetres())
                         .sum();
@@ -370,12 +338,13 @@ final class SideRun {
     }
 
     private List<PinMovement> pins(double[] faceCentre, double[] faceEdge) {
-        PinRun run = new PinRun(setup, doubt, made, parts, sinceFinish[sinceFinish.length - 1]);
-        PinSplit split = setup.split(
-                plan.scale(), parts.stream().anyMatch(part -> PinSplit.splitsAnyWay(part.cut())));
+        double stiffer = plan.scale().widthModulusPascals()
+                / ScaleElasticity.of(parts, Doubt.NONE).widthModulusPascals();
+        PinRun run = new PinRun(setup, doubt, made, parts, sinceFinish[sinceFinish.length - 1], stiffer);
+        PinSplit split = setup.split(ScaleElasticity.of(parts, Doubt.NONE), splitsAnyWay());
         List<PinMovement> pins = new ArrayList<>();
         for (int i = 0; i < knife.build().pins().size(); i++) {
-            pins.add(run.movement(i, split, faceCentre, faceEdge, widths.get(0).section()));
+            pins.add(run.movement(i, split, faceCentre, faceEdge, width.section()));
         }
         return pins;
     }
@@ -383,31 +352,25 @@ final class SideRun {
     /** Lasting loss of half the width: wood held at the tang yields when it swells and stays smaller. */
     private double set() {
         double set = 0;
-        SectionInfluence widest = widths.get(0);
+        SectionInfluence widest = width;
         double[] even = widest.evenScaleStrain(0, 1, 0);
-        double held = 1
-                - widest.value(SectionOutput.EDGE_MID, even) / widest.value(SectionOutput.FREE_EDGE, even);
+        double held = 1 - widest.value(SectionOutput.EDGE_MID, even) / widest.value(SectionOutput.FREE_EDGE, even);
         for (int p = 0; p < parts.size(); p++) {
             Optional<Figure> yield = parts.get(p).material().sheet().figure(Property.YIELD_STRAIN, Axis.ACROSS);
             if (yield.isEmpty() || parts.get(p).material().water().isEmpty()) {
                 continue;
             }
-            BlockedSwelling swelling = new BlockedSwelling(
-                    yield.get().value(), 1 - doubt.lastingShare(), RELAXATION_DAYS * SECONDS_A_DAY);
+            BlockedSwelling swelling =
+                    new BlockedSwelling(yield.get().value(), 1 - doubt.lastingShare(), RELAXATION_DAYS * SECONDS_A_DAY);
             BlockedSwelling.State state = BlockedSwelling.State.UNUSED;
             PartMotion part = made.get(p);
             for (int day = 0; day < SPIN_UP_YEARS * (air.size() / HOURS_A_DAY); day++) {
                 int hour = day * HOURS_A_DAY % air.size();
-                state = swelling.after(
-                        state, held * part.width().strain(part.moistureChange(hour), 0), SECONDS_A_DAY);
+                state = swelling.after(state, held * part.width().strain(part.moistureChange(hour), 0), SECONDS_A_DAY);
             }
             set = Math.max(set, part.share() * state.set() * widest.section().halfSizeMetres());
         }
         return set;
-    }
-
-    private static double most(double[] values) {
-        return Math.max(0, Swing.of(values).most());
     }
 
     private static double[] difference(double[] of, double[] less) {

@@ -50,9 +50,7 @@ public final class StackEngine {
         List<Doubt> doubts = Stream.concat(Doubt.ONE_AT_A_TIME.stream(), Doubt.OF_A_BOND.stream())
                 .filter(this::matters)
                 .toList();
-        List<Run> runs = Stream.concat(Stream.of(Doubt.NONE), doubts.stream())
-                .toList()
-                .parallelStream()
+        List<Run> runs = Stream.concat(Stream.of(Doubt.NONE), doubts.stream()).toList().parallelStream()
                 .map(this::run)
                 .toList();
         return answer(doubts, new Spread<>(runs.get(0), runs.subList(1, runs.size())));
@@ -145,8 +143,7 @@ public final class StackEngine {
         for (double[] course : contribution) {
             parts.add(Swing.of(course));
         }
-        return new Run(
-                parts, state.setsMetres(), Swing.of(total), gap, gapHour, joint, load, dailyLength, dailyGap);
+        return new Run(parts, state.setsMetres(), Swing.of(total), gap, gapHour, joint, load, dailyLength, dailyGap);
     }
 
     /** Free strain along the tang since the handle was made. */
@@ -192,8 +189,7 @@ public final class StackEngine {
         List<Hybrid.Part> parts = HandleEngine.partsOf(knife.parts().get(index), knife.cut(index));
         Material material = parts.get(0).material();
         var elasticity = ScaleElasticity.of(material, parts.get(0).cut(), doubt);
-        double modulus =
-                isSheet(material) ? elasticity.thicknessModulusPascals() : elasticity.lengthModulusPascals();
+        double modulus = isSheet(material) ? elasticity.thicknessModulusPascals() : elasticity.lengthModulusPascals();
         double crushing = material.sheet()
                 .figure(Property.YIELD_STRAIN, isSheet(material) ? Axis.THROUGH : Axis.ACROSS)
                 .map(yield -> yield.value() * modulus)
@@ -225,7 +221,9 @@ public final class StackEngine {
                     material.evidence()));
             most = value.parts().get(i).either() > value.parts().get(most).either() ? i : most;
             evidence = evidence.weaker(material.evidence());
-            material.findings().stream().filter(finding -> !findings.contains(finding)).forEach(findings::add);
+            material.findings().stream()
+                    .filter(finding -> !findings.contains(finding))
+                    .forEach(findings::add);
         }
         return new StackYear(
                 whole(most, evidence, findings, spread),
@@ -234,7 +232,8 @@ public final class StackEngine {
                 spread.of(run -> run.length().above()),
                 spread.of(Run::load),
                 spread.of(StackEngine::sets),
-                CommonYear.monthOfHour(value.gap() > 0 ? value.gapHour() : value.length().leastHour() * HOURS_A_STEP),
+                CommonYear.monthOfHour(
+                        value.gap() > 0 ? value.gapHour() : value.length().leastHour() * HOURS_A_STEP),
                 value.joint(),
                 Drivers.of(doubts, spread, run -> run.length().either()),
                 IntStream.range(0, value.dailyLength().length)
@@ -248,7 +247,8 @@ public final class StackEngine {
     }
 
     private HandleYear whole(int most, Evidence evidence, List<Finding> findings, Spread<Run> spread) {
-        Hybrid.Part part = HandleEngine.partsOf(knife.parts().get(most), knife.cut(most)).get(0);
+        Hybrid.Part part =
+                HandleEngine.partsOf(knife.parts().get(most), knife.cut(most)).get(0);
         Grip grip = knife.build().grip();
         MoistureCourse course = moisture.block(
                         part.material(),

@@ -16,7 +16,6 @@ import hafthold.material.ScaleMaterial;
 import hafthold.source.Finding;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -102,8 +101,7 @@ public record KnifeFile(
             }
             List<Material> pins = new ArrayList<>();
             for (int i = 0; i < build.pins().size(); i++) {
-                pins.add(
-                        at("pins[" + (i + 1) + "].metal", build.pins().get(i).metalId(), library::plain));
+                pins.add(at("pins[" + (i + 1) + "].metal", build.pins().get(i).metalId(), library::plain));
             }
             build.bolsterId().ifPresent(id -> at("bolster.material", id, library::plain));
             return new FullTangKnife(
