@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
 /** Where a handle goes, how it is made and how large it is. */
 final class OrderOptions {
     /** Humidity of a recorded file is taken to be off by no more than a cheap logger is (assumed). */
-    private static final double FILE_HUMIDITY_DOUBT = 0.03;
+    static final double FILE_HUMIDITY_DOUBT = 0.03;
 
     static final String USUAL_STEEL = "steel-stainless-martensitic";
     static final String USUAL_PIN = "brass-free-cutting";
@@ -119,12 +119,7 @@ final class OrderOptions {
     }
 
     private Destination destination(TableSet tables) {
-        Setting lives = Setting.find(setting)
-                .orElseThrow(() -> new UnknownIdException(
-                        "setting",
-                        setting,
-                        Setting.all().stream().map(Setting::id).toList(),
-                        "hafthold compare --help"));
+        Setting lives = settingOf(setting);
         if (place != null && climate != null) {
             throw new WrongUsageException("--place and --climate exclude each other: name one of them");
         }
@@ -139,6 +134,13 @@ final class OrderOptions {
                     "where does the knife go? Name a --place (hafthold places lists them) or a" + " --climate file");
         }
         return Destination.of(PlaceTable.read(tables).find(place), lives);
+    }
+
+    /** The setting of an id. */
+    static Setting settingOf(String id) {
+        return Setting.find(id)
+                .orElseThrow(() -> new UnknownIdException(
+                        "setting", id, Setting.all().stream().map(Setting::id).toList(), "hafthold compare --help"));
     }
 
     private static Figure expansion(MaterialLibrary library, String metal) {

@@ -2,7 +2,9 @@ package hafthold.decide;
 
 import hafthold.knife.FitLimits;
 import hafthold.quantity.Band;
+import hafthold.simulate.FitYear;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.StackYear;
 import hafthold.source.Evidence;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,45 +18,107 @@ import java.util.function.Function;
  * second class (good, new) stays, the third (seasonal) asks for care, the fourth (retouch) for a change of the build;
  * what keeps none is refused. A squeeze that uses up the strength beside a pin asks for a change, two thirds of it for
  * care. A sunk pin head is a comfort like a proud scale and has its limit.
+ *
+ * <p>A bonded knife is judged by its glue line and by tension across the grain in the same way, by what softens in the
+ * heat, and, where neither glue nor scale would hold, by the ends of the scale as if it were loose. For fussier or
+ * easier work than good-new the verdicts move by a class; what keeps no class is refused all the same.
  */
 public final class Judgement {
     private static final int CARE_CLASS = 2;
     private static final int CHANGE_CLASS = 3;
     private static final double CARE_CRACK_USE = 2.0 / 3.0;
 
-    private final List<FitLimits> classes;
+    private static final int STAYS_CLASS = 1;
+    private static final double NARROW_MARGIN_KELVIN = 10;
 
-    /** Takes four classes of work, strictest first. */
+    private final List<FitLimits> classes;
+    private final int shift;
+
+    /** Takes four classes of work, strictest first, and judges for good new work. */
     public Judgement(List<FitLimits> classes) {
+        this(classes, STAYS_CLASS);
+    }
+
+    /**
+     * Judges for a class of work.
+     *
+     * @param classes four, strictest first
+     * @param workClass name of one of them; an unknown one counts as the second
+     */
+    public static Judgement forWork(List<FitLimits> classes, String workClass) {
+        int index = classes.stream().map(FitLimits::name).toList().indexOf(workClass);
+        return new Judgement(classes, index < 0 ? STAYS_CLASS : index);
+    }
+
+    private Judgement(List<FitLimits> classes, int staysClass) {
         if (classes.size() != CHANGE_CLASS + 1) {
             throw new IllegalArgumentException(
                     "a judgement needs four classes of work, strictest first, got " + classes.size());
         }
         this.classes = List.copyOf(classes);
+        this.shift = staysClass - STAYS_CLASS;
     }
 
     /** The verdict on a year. */
     public Verdict verdict(HandleYear year) {
-        if (year.evidence() == Evidence.UNKNOWN) {
-            return Verdict.UNKNOWN;
-        }
-        int worst = standings(year).stream().mapToInt(Standing::index).max().orElseThrow();
-        if (worst > CHANGE_CLASS) {
+        return year.evidence() == Evidence.UNKNOWN ? Verdict.UNKNOWN : verdict(standings(year));
+    }
+
+    /** The verdict on a bonded knife. */
+    public Verdict verdict(FitYear year) {
+        return year.whole().evidence() == Evidence.UNKNOWN ? Verdict.UNKNOWN : verdict(standings(year));
+    }
+
+    /** The verdict on a stack of parts. */
+    public Verdict verdict(StackYear year) {
+        return year.whole().evidence() == Evidence.UNKNOWN ? Verdict.UNKNOWN : verdict(standings(year));
+    }
+
+    private Verdict verdict(List<Standing> standings) {
+        if (standings.stream().anyMatch(standing -> standing.index() > CHANGE_CLASS)) {
             return Verdict.REFUSE;
         }
-        if (worst == CHANGE_CLASS) {
+        int worst = standings.stream().mapToInt(this::forWork).max().orElseThrow();
+        if (worst >= CHANGE_CLASS) {
             return Verdict.CHANGE;
         }
         return worst == CARE_CLASS ? Verdict.CARE : Verdict.STAYS;
     }
 
+    /** Class as the work asks for it; what breaks or softens is no matter of fussiness. */
+    private int forWork(Standing standing) {
+        boolean moves = !standing.kind().isUse() && standing.kind() != Reason.Kind.SOFTENING;
+        return moves ? standing.index() - shift : standing.index();
+    }
+
     /** Everything that does not keep the strictest class, the deciding one first. */
     public List<Reason> reasons(HandleYear year) {
-        return standings(year).stream()
+        return reasons(standings(year));
+    }
+
+    /** Everything about a bonded knife that does not keep the strictest class, the deciding one first. */
+    public List<Reason> reasons(FitYear year) {
+        return reasons(standings(year));
+    }
+
+    /** Everything about a stack that does not keep the strictest class, the deciding one first. */
+    public List<Reason> reasons(StackYear year) {
+        return reasons(standings(year));
+    }
+
+    private List<Reason> reasons(List<Standing> standings) {
+        return standings.stream()
                 .filter(standing -> standing.index() > 0)
-                .sorted(Comparator.comparingDouble(Standing::use).reversed())
+                .sorted(Comparator.comparingInt(Standing::index)
+                        .thenComparingDouble(Standing::use)
+                        .reversed())
                 .map(this::reason)
                 .toList();
+    }
+
+    /** The largest of all uses of a bonded knife's limits: what changes of its build are ranked by. */
+    public double seasonalUse(FitYear year) {
+        return standings(year).stream().mapToDouble(Standing::use).max().orElseThrow();
     }
 
     /** The largest movement over its seasonal limit: what materials are ranked by. */
@@ -66,6 +130,40 @@ public final class Judgement {
         boolean keeps = standing.index() < classes.size();
         FitLimits heldTo = classes.get(Math.min(standing.index(), classes.size() - 1));
         return new Reason(standing.kind(), standing.size(), heldTo, keeps);
+    }
+
+    private List<Standing> standings(FitYear year) {
+        List<Standing> standings = standings(year.whole());
+        Band split = larger(year.middleUse(), year.tearUse());
+        standings.add(use(Reason.Kind.GLUE_LINE, year.glueUse()));
+        standings.add(use(Reason.Kind.SCALE_SPLIT, split));
+        standings.add(softening(year.softeningMarginKelvin()));
+        if (year.glueUse().value() > 1 || split.value() > 1) {
+            standings.add(standing(
+                    Reason.Kind.END_LETS_GO,
+                    year.whole().lengthMismatch().times(0.5),
+                    limits -> limits.gap().metres()));
+        }
+        return standings;
+    }
+
+    private List<Standing> standings(StackYear year) {
+        List<Standing> standings = new ArrayList<>();
+        standings.add(standing(
+                Reason.Kind.STACK_GAP, year.gap(), limits -> limits.gap().metres()));
+        standings.add(standing(
+                Reason.Kind.STACK_SET, year.set(), limits -> limits.gap().metres()));
+        return standings;
+    }
+
+    private static Band larger(Band one, Band other) {
+        return one.value() >= other.value() ? one : other;
+    }
+
+    private static Standing softening(Band margin) {
+        int index = margin.value() < 0 ? CHANGE_CLASS : margin.value() < NARROW_MARGIN_KELVIN ? CARE_CLASS : 0;
+        return new Standing(
+                Reason.Kind.SOFTENING, margin, index, Math.max(0, 1 - margin.value() / (2 * NARROW_MARGIN_KELVIN)));
     }
 
     private List<Standing> standings(HandleYear year) {
@@ -90,7 +188,7 @@ public final class Judgement {
                 Reason.Kind.END_GAP, year.endShort(), limits -> limits.gap().metres()));
         standings.add(standing(
                 Reason.Kind.END_PROUD, year.endLong(), limits -> limits.proud().metres()));
-        standings.add(crack(year.pinCrackUse()));
+        standings.add(use(Reason.Kind.PIN_CRACK, year.pinCrackUse()));
         return standings;
     }
 
@@ -102,9 +200,9 @@ public final class Judgement {
         return new Standing(kind, size, index, size.value() / limit.apply(classes.get(CARE_CLASS)));
     }
 
-    private static Standing crack(Band use) {
+    private static Standing use(Reason.Kind kind, Band use) {
         int index = use.value() > 1 ? CHANGE_CLASS : use.value() > CARE_CRACK_USE ? CARE_CLASS : 0;
-        return new Standing(Reason.Kind.PIN_CRACK, use, index, use.value());
+        return new Standing(kind, use, index, use.value());
     }
 
     /**

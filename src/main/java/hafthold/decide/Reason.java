@@ -7,7 +7,8 @@ import hafthold.quantity.Band;
  * One thing that moves further than a class of work allows; put into words late, by the report.
  *
  * @param kind what moves
- * @param size how far, metres; of {@link Kind#PIN_CRACK} the use of strength, 1 is the limit
+ * @param size how far, metres; of a kind that {@link Kind#isUse()} the use of strength, 1 is the limit; of
+ *     {@link Kind#SOFTENING} the margin, kelvin
  * @param heldTo the strictest class whose limit it still keeps; the loosest where it keeps none
  * @param keeps whether it keeps the limit of {@code heldTo}
  */
@@ -30,6 +31,23 @@ public record Reason(Kind kind, Band size, FitLimits heldTo, boolean keeps) {
         /** Scale beyond the steel at bolster and butt, each end. */
         END_PROUD,
         /** Scale squeezed on a pin until it may split. */
-        PIN_CRACK
+        PIN_CRACK,
+        /** Glue line loaded near or beyond its strength. */
+        GLUE_LINE,
+        /** Scale pulled across its grain by the glue that holds it, in its middle or at its glued edge. */
+        SCALE_SPLIT,
+        /** Ends of a scale that neither glue nor its own strength holds. */
+        END_LETS_GO,
+        /** Something softens in the heat of the place. */
+        SOFTENING,
+        /** Stack on a tang that comes loose. */
+        STACK_GAP,
+        /** Stack that outgrows its tang and stands or presses. */
+        STACK_SET;
+
+        /** True where the size is a use of strength. */
+        public boolean isUse() {
+            return this == PIN_CRACK || this == GLUE_LINE || this == SCALE_SPLIT;
+        }
     }
 }

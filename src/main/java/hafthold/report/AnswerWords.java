@@ -133,6 +133,16 @@ final class AnswerWords {
             case END_PROUD -> "the scale grows " + size + " past the steel at bolster and butt";
             case PIN_CRACK ->
                 "the scale closes on its pins with " + times(reason) + " of what it bears" + " before it splits";
+            case GLUE_LINE -> "the glue line is loaded to " + times(reason) + " of what it bears";
+            case SCALE_SPLIT ->
+                "the glue holds the scale back with " + times(reason) + " of what it bears across the grain";
+            case END_LETS_GO ->
+                "once glue or scale gives way, each end of the scale moves " + size + " against the steel";
+            case SOFTENING ->
+                "the hottest air comes within " + Math.round(reason.size().value()) + Paragraph.HOLD
+                        + "K of where glue or scale softens";
+            case STACK_GAP -> "the stack comes loose by " + size;
+            case STACK_SET -> "damp crushes the stack by " + size + " for good";
         };
         return limitOf(reason).map(limit -> what + ", " + limit).orElse(what);
     }
@@ -177,8 +187,8 @@ final class AnswerWords {
             case EDGE_SHY -> Optional.of(held.shy());
             case EDGE_PROUD, END_PROUD, PIN_HEAD_SUNK -> Optional.of(held.proud());
             case PIN_HEAD_PROUD -> Optional.of(held.pinHead());
-            case PIN_GAP, END_GAP -> Optional.of(held.gap());
-            case PIN_CRACK -> Optional.empty();
+            case PIN_GAP, END_GAP, END_LETS_GO, STACK_GAP, STACK_SET -> Optional.of(held.gap());
+            case PIN_CRACK, GLUE_LINE, SCALE_SPLIT, SOFTENING -> Optional.empty();
         };
     }
 

@@ -4,7 +4,9 @@ import hafthold.material.Axis;
 import hafthold.material.Cut;
 import hafthold.material.Material;
 import hafthold.quantity.Band;
+import hafthold.source.Figure;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * One input taken to one end of its range, all others held at their values: the steps from which the band of an answer
@@ -24,7 +26,15 @@ record Doubt(Input input, int side) {
         THERMAL_EXPANSION,
         PLACE_HUMIDITY,
         HYGROMETER,
-        CUT
+        CUT,
+        STIFFNESS,
+        RELAXATION,
+        STRENGTH;
+
+        /** The word used in answers. */
+        String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
     }
 
     /** A cheap hygrometer is off by 5 points of relative humidity (common practice, no source). */
@@ -53,10 +63,28 @@ record Doubt(Input input, int side) {
             new Doubt(Input.CUT, -1),
             new Doubt(Input.CUT, 1));
 
+    /** The inputs that only what is glued and pinned depends on, both ways. */
+    static final List<Doubt> OF_A_BOND = List.of(
+            new Doubt(Input.STIFFNESS, -1),
+            new Doubt(Input.STIFFNESS, 1),
+            new Doubt(Input.RELAXATION, -1),
+            new Doubt(Input.RELAXATION, 1),
+            new Doubt(Input.STRENGTH, -1),
+            new Doubt(Input.STRENGTH, 1));
+
+    /** Weighing, drying and meters leave moisture content uncertain by one point (common practice, no source). */
+    private static final double METER_FRACTION = 0.01;
+
+    /**
+     * Share of a stress that is left after weeks: half, a quarter to all of it (assumed; wood and glue creep more while
+     * moisture changes).
+     */
+    private static final Band LASTING_SHARE = new Band(0.25, 0.5, 1);
+
     /** False where the input plays no part for a material in a cut. */
     boolean matters(Material material, Cut cut) {
         return switch (input) {
-            case NOTHING, THERMAL_EXPANSION -> true;
+            case NOTHING, THERMAL_EXPANSION, STIFFNESS, RELAXATION, STRENGTH -> true;
             case SWELLING, SORPTION, DIFFUSIVITY, PLACE_HUMIDITY, HYGROMETER ->
                 material.water().isPresent();
             case CUT -> cut != Cut.NONE;
@@ -104,6 +132,31 @@ record Doubt(Input input, int side) {
         return input == Input.HYGROMETER
                 ? Math.min(1, Math.max(0, readFraction + side * HYGROMETER_FRACTION))
                 : readFraction;
+    }
+
+    /** Moisture content that stock really had when it was measured, kg/kg. */
+    double measuredMoisture(double readFraction) {
+        return input == Input.HYGROMETER ? Math.max(0, readFraction + side * METER_FRACTION) : readFraction;
+    }
+
+    /** Share of a stress that is left after weeks. */
+    double lastingShare() {
+        return endOf(Input.RELAXATION, LASTING_SHARE);
+    }
+
+    /** A stiffness of the scale. */
+    double stiffness(Figure figure) {
+        return endOf(Input.STIFFNESS, figure.band());
+    }
+
+    /** A strength. */
+    double strength(Figure figure) {
+        return endOf(Input.STRENGTH, figure.band());
+    }
+
+    /** True where the stiffness of the scale is not at its value. */
+    boolean isOfStiffness() {
+        return input == Input.STIFFNESS;
     }
 
     /** Angle by which the rings are turned away from the stated cut, radians; sheet and cast goods have none. */

@@ -48,7 +48,7 @@ public final class HandleEngine {
                 .filter(doubt -> parts.stream().anyMatch(part -> doubt.matters(part.material(), part.cut())))
                 .map(doubt -> movement(parts, doubt))
                 .toList();
-        return answer(material, cut, parts, new Spread(value, doubts));
+        return answer(material, cut, parts, new Spread<>(value, doubts));
     }
 
     /** The year of a material in a cut hour by hour, everything at its value; of a hybrid, the moisture of its first part. */
@@ -84,7 +84,8 @@ public final class HandleEngine {
                 lay -> PinCrack.perStrain(material, cut).orElse(0.0));
     }
 
-    private static List<Hybrid.Part> partsOf(ScaleMaterial material, Cut cut) {
+    /** What a scale consists of; a plain material is its own only part. */
+    static List<Hybrid.Part> partsOf(ScaleMaterial material, Cut cut) {
         if (material instanceof Hybrid hybrid) {
             return hybrid.parts();
         }
@@ -93,7 +94,7 @@ public final class HandleEngine {
                 new Hybrid.Part(whole, cut, new Figure(Band.exact(1), Evidence.MEASURED, "own", "the whole scale")));
     }
 
-    private HandleYear answer(ScaleMaterial material, Cut cut, List<Hybrid.Part> parts, Spread spread) {
+    private HandleYear answer(ScaleMaterial material, Cut cut, List<Hybrid.Part> parts, Spread<FreeMovement> spread) {
         Material wettest = parts.get(0).material();
         MoistureCourse course = moisture.course(wettest, parts.get(0).cut(), Doubt.NONE);
         List<Band> days = new ArrayList<>();

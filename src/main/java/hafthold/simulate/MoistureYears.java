@@ -115,7 +115,7 @@ final class MoistureYears {
     }
 
     /** Diffusivity through the scale as it lies, its edges and ends counted in, over that through the material. */
-    private static double uptakeFactor(WaterUptake water, Cut cut, Handle handle) {
+    static double uptakeFactor(WaterUptake water, Cut cut, Handle handle) {
         double along = water.alongRatio().value();
         double across = water.acrossRatio().value();
         double throughScale = cut.thickness().mean(along, across, 1);

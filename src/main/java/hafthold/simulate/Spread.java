@@ -8,23 +8,24 @@ import java.util.function.ToDoubleFunction;
  * Builds the band of an answer from one-at-a-time changes of its inputs: independent doubts add as the root of the sum
  * of squares, upward and downward apart (first-order propagation, JCGM 100:2008 section 5.1).
  *
+ * @param <T> what one run of the engine answers
  * @param value everything at its value
  * @param doubts the same with one input at one end each
  */
-record Spread(FreeMovement value, List<FreeMovement> doubts) {
+record Spread<T>(T value, List<T> doubts) {
 
     /** Band of a quantity that is zero or more. */
-    Band of(ToDoubleFunction<FreeMovement> quantity) {
+    Band of(ToDoubleFunction<T> quantity) {
         Band band = signed(quantity);
         return new Band(Math.max(0, band.low()), band.value(), band.high());
     }
 
     /** Band of a quantity of either sign. */
-    Band signed(ToDoubleFunction<FreeMovement> quantity) {
+    Band signed(ToDoubleFunction<T> quantity) {
         double middle = quantity.applyAsDouble(value);
         double up = 0;
         double down = 0;
-        for (FreeMovement doubt : doubts) {
+        for (T doubt : doubts) {
             double change = quantity.applyAsDouble(doubt) - middle;
             if (change > 0) {
                 up += change * change;

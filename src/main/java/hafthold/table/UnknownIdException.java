@@ -6,6 +6,8 @@ import java.util.Collection;
 public final class UnknownIdException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
+    private final String expectation;
+
     /**
      * Says what was asked for and what is nearest to it.
      *
@@ -15,10 +17,22 @@ public final class UnknownIdException extends RuntimeException {
      * @param listing command that lists them
      */
     public UnknownIdException(String kind, String typed, Collection<String> known, String listing) {
-        super("no " + kind + " '" + typed + "'"
-                + NearestWord.of(typed, known)
-                        .map(near -> "; did you mean " + near + "?")
-                        .orElse("")
-                + " (" + listing + " lists them all)");
+        this(kind, typed, meant(typed, known) + " (" + listing + " lists them all)");
+    }
+
+    private UnknownIdException(String kind, String typed, String hint) {
+        super("no " + kind + " '" + typed + "'" + hint);
+        this.expectation = "the id of a " + kind + hint;
+    }
+
+    private static String meant(String typed, Collection<String> known) {
+        return NearestWord.of(typed, known)
+                .map(near -> "; did you mean " + near + "?")
+                .orElse("");
+    }
+
+    /** What would be right, for a message that names the value itself. */
+    String expectation() {
+        return expectation;
     }
 }

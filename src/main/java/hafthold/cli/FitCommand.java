@@ -1,0 +1,177 @@
+package hafthold.cli;
+
+import hafthold.air.HeatedHome;
+import hafthold.air.Setting;
+import hafthold.decide.KnifeFit;
+import hafthold.decide.KnifeJudge;
+import hafthold.decide.Offer;
+import hafthold.decide.Verdict;
+import hafthold.knife.FullTangKnife;
+import hafthold.knife.Knife;
+import hafthold.material.Family;
+import hafthold.material.Material;
+import hafthold.material.ScaleMaterial;
+import hafthold.report.FitJson;
+import hafthold.report.FitText;
+import hafthold.report.LengthUnits;
+import hafthold.simulate.Destination;
+import hafthold.source.Finding;
+import hafthold.table.BuildFile;
+import hafthold.table.CautionTable;
+import hafthold.table.HourlyFile;
+import hafthold.table.KnifeFile;
+import hafthold.table.LimitTable;
+import hafthold.table.MaterialLibrary;
+import hafthold.table.PlaceTable;
+import hafthold.table.TableSet;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Checks one knife in one place. */
+@Command(
+        name = "fit",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description =
+                "Checks one knife, described in a file, in the place it goes to: edges, pins, glue, ends, and what"
+                        + " to change.")
+final class FitCommand implements Callable<Integer> {
+    private static final List<String> TREATMENTS = List.of("lumen-resin", "cell-wall-resin");
+    private static final List<String> STEADY = List.of("glass-epoxy-g10", "linen-phenolic-le", "paper-phenolic-xx");
+    private static final List<String> ADHESIVES = List.of("epoxy-toughened", "polyurethane-glue");
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FILE",
+            description = "the knife, as a TOML file; --example prints one to start from")
+    private Path file;
+
+    @Option(
+            names = "--example",
+            arity = "0..1",
+            paramLabel = "BUILD",
+            fallbackValue = "full-tang",
+            description = "prints a commented file that this command accepts: full-tang (usual) or stack")
+    private String example;
+
+    @Option(names = "--place", paramLabel = "PLACE", description = "another place than the file's")
+    private String place;
+
+    @Option(names = "--climate", paramLabel = "FILE", description = "recorded air instead of a place")
+    private Path climate;
+
+    @Option(names = "--setting", paramLabel = "SETTING", description = "another setting than the file's")
+    private String setting;
+
+    @Mixin
+    private TableOptions tables;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORM",
+            defaultValue = "text",
+            description = "text or json (default: ${DEFAULT-VALUE})")
+    private OutputFormat format;
+
+    @Option(
+            names = "--units",
+            paramLabel = "UNITS",
+            defaultValue = "mm",
+            description = "mm, or inch for mm and thou (default: ${DEFAULT-VALUE})")
+    private LengthUnits units;
+
+    @Option(names = "--check", description = "exit with 4 when the verdict is change or refuse")
+    private boolean check;
+
+    @Override
+    public Integer call() {
+        if (example != null) {
+            spec.commandLine().getOut().print(exampleText());
+            return ExitCode.DONE;
+        }
+        if (file == null) {
+            throw new WrongUsageException(
+                    "which knife? Name its file; 'hafthold fit --example' prints one to start from");
+        }
+        if (format == OutputFormat.CSV) {
+            throw new WrongUsageException("fit answers as text or json, not as csv");
+        }
+        TableSet set = tables.open();
+        MaterialLibrary library = MaterialLibrary.read(set);
+        KnifeFile read = KnifeFile.read(file, set, library);
+        List<Finding> findings = new ArrayList<>(read.findings());
+        Destination destination = destination(read, set, findings);
+        findings.addAll(FitFindings.of(read.knife(), destination, CautionTable.read(set)));
+        KnifeFit fit = new KnifeJudge(LimitTable.read(set), offer(read.knife(), library))
+                .fit(read.knife(), destination, findings);
+        spec.commandLine().getOut().print(format == OutputFormat.JSON ? FitJson.of(fit) : new FitText(units).of(fit));
+        boolean adverse = fit.verdict() == Verdict.CHANGE || fit.verdict() == Verdict.REFUSE;
+        return check && adverse ? ExitCode.ADVERSE_VERDICT : ExitCode.DONE;
+    }
+
+    private String exampleText() {
+        return switch (example) {
+            case "full-tang" -> BuildFile.example();
+            case "stack", "tang-stack" -> BuildFile.stackExample();
+            default -> throw new WrongUsageException("no example '" + example + "'; there are full-tang and stack");
+        };
+    }
+
+    private Destination destination(KnifeFile read, TableSet set, List<Finding> findings) {
+        if (place != null && climate != null) {
+            throw new WrongUsageException("--place and --climate exclude each other: name one of them");
+        }
+        Setting lives = setting != null
+                ? OrderOptions.settingOf(setting)
+                : read.setting().orElseGet(() -> {
+                    findings.add(new Finding(
+                            Finding.Kind.DEFAULT,
+                            "knife.setting",
+                            "The file says nothing of where the knife lives there, so heated-home is taken."));
+                    return HeatedHome.usual();
+                });
+        if (place != null) {
+            return Destination.of(PlaceTable.read(set).find(place), lives);
+        }
+        if (climate != null) {
+            return recorded(KnifeFile.hourly(climate), lives);
+        }
+        if (read.place().isPresent()) {
+            return Destination.of(read.place().get(), lives);
+        }
+        return recorded(
+                read.climate()
+                        .orElseThrow(() -> new WrongUsageException("where does the knife go? The file names no place:"
+                                + " add place = \"...\" under [knife], or give --place or --climate")),
+                lives);
+    }
+
+    private static Destination recorded(HourlyFile air, Setting lives) {
+        return Destination.recorded(air.name(), air.name(), lives, air.air(), OrderOptions.FILE_HUMIDITY_DOUBT);
+    }
+
+    /** What the shop could use instead: the same wood treated, sheet that stands still, glues that give. */
+    private static Offer offer(Knife knife, MaterialLibrary library) {
+        if (!(knife instanceof FullTangKnife full)) {
+            return Offer.none();
+        }
+        List<ScaleMaterial> scales = new ArrayList<>();
+        if (full.scale().family() == Family.WOOD) {
+            TREATMENTS.forEach(treatment -> scales.add(library.find(full.scale().id() + "+" + treatment)));
+        }
+        STEADY.forEach(id -> scales.add(library.find(id)));
+        List<Material> adhesives = ADHESIVES.stream().map(library::plain).toList();
+        return new Offer(scales, adhesives);
+    }
+}

@@ -1,0 +1,65 @@
+package hafthold.decide;
+
+import hafthold.knife.FitLimits;
+import hafthold.knife.FullTangKnife;
+import hafthold.knife.Knife;
+import hafthold.knife.TangStackKnife;
+import hafthold.simulate.BondedEngine;
+import hafthold.simulate.Destination;
+import hafthold.simulate.FitYear;
+import hafthold.simulate.StackEngine;
+import hafthold.simulate.StackYear;
+import hafthold.source.Finding;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Holds one knife against one place: runs the year, judges it, looks for what to change.
+ *
+ * @param classes four classes of work, strictest first
+ * @param offer what the shop could use instead
+ */
+public record KnifeJudge(List<FitLimits> classes, Offer offer) {
+
+    /** Keeps its own copy. */
+    public KnifeJudge {
+        classes = List.copyOf(classes);
+    }
+
+    /**
+     * The knife in that place.
+     *
+     * @param findings choices already made
+     */
+    public KnifeFit fit(Knife knife, Destination destination, List<Finding> findings) {
+        Judgement judgement = Judgement.forWork(classes, knife.build().order().workClass());
+        if (knife instanceof TangStackKnife stack) {
+            StackYear year = new StackEngine(stack, destination).year();
+            return new StackFit(
+                    stack,
+                    destination,
+                    year,
+                    judgement.verdict(year),
+                    judgement.reasons(year),
+                    List.of(),
+                    all(findings, year.whole().findings()));
+        }
+        FullTangKnife full = (FullTangKnife) knife;
+        BondedEngine engine = new BondedEngine(full, destination);
+        FitYear year = engine.year();
+        return new FullTangFit(
+                full,
+                destination,
+                year,
+                judgement.verdict(year),
+                judgement.reasons(year),
+                new FullTangAdviser(judgement, offer, engine, full, year).advice(),
+                all(findings, year.whole().findings()));
+    }
+
+    private static List<Finding> all(List<Finding> some, List<Finding> more) {
+        List<Finding> all = new ArrayList<>(some);
+        all.addAll(more);
+        return all;
+    }
+}

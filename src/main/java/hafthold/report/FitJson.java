@@ -1,0 +1,216 @@
+package hafthold.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import hafthold.decide.Advice;
+import hafthold.decide.FullTangFit;
+import hafthold.decide.KnifeFit;
+import hafthold.decide.Reason;
+import hafthold.decide.StackFit;
+import hafthold.knife.WorkState;
+import hafthold.knife.WorkState.MeasuredMoisture;
+import hafthold.knife.WorkState.SettledAir;
+import hafthold.quantity.Band;
+import hafthold.report.AnswerFigures.BandKey;
+import hafthold.report.AnswerFigures.NumberKey;
+import hafthold.simulate.FitYear;
+import hafthold.simulate.FitYear.Driver;
+import hafthold.simulate.FitYear.PinYear;
+import hafthold.simulate.FitYear.SideYear;
+import hafthold.simulate.HandleYear;
+import hafthold.simulate.StackYear;
+import hafthold.simulate.StackYear.PartYear;
+import hafthold.source.Finding;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+
+/** One knife in one place as a JSON object: numbers unformatted, units at the end of the keys. */
+public final class FitJson {
+    private static final AnswerWords WORDS = new AnswerWords(LengthUnits.MM);
+    private static final double MILLI = 1e3;
+    private static final double MEGA = 1e-6;
+
+    private FitJson() {}
+
+    /** The object, ending in a line feed. */
+    public static String of(KnifeFit fit) {
+        return JsonText.of(json -> {
+            json.writeStartObject();
+            whole(json, fit);
+            if (fit instanceof FullTangFit full) {
+                bonded(json, full.year());
+            } else {
+                stack(json, ((StackFit) fit).year());
+            }
+            advice(json, fit.advice());
+            json.writeArrayFieldStart("reasons");
+            for (Reason reason : fit.reasons()) {
+                json.writeString(Paragraph.plain(WORDS.reason(reason)));
+            }
+            json.writeEndArray();
+            findings(json, fit.findings());
+            json.writeEndObject();
+        });
+    }
+
+    private static void whole(JsonGenerator json, KnifeFit fit) throws IOException {
+        HandleYear year = fit.whole();
+        json.writeStringField("name", fit.knife().build().order().name().orElse(""));
+        json.writeStringField("build", fit instanceof FullTangFit ? "full-tang" : "tang-stack");
+        json.writeStringField("place", fit.destination().id());
+        json.writeStringField("setting", fit.destination().setting().id());
+        state(json, "made", fit.knife().build().made());
+        if (fit instanceof FullTangFit full) {
+            state(json, "glue_up", full.knife().build().glueUp());
+        }
+        json.writeStringField("material", year.materialId());
+        json.writeStringField("material_name", year.materialName());
+        json.writeStringField("family", year.family().word());
+        json.writeStringField("cut", year.cut().word());
+        for (NumberKey key : AnswerFigures.MOISTURE) {
+            number(json, key.key(), key.of().applyAsDouble(year));
+        }
+        for (BandKey key : AnswerFigures.MOVEMENTS) {
+            band(json, key.key(), key.of().apply(year), 1);
+        }
+        json.writeNumberField("worst_month", year.worstMonth());
+        json.writeStringField("verdict", fit.verdict().word());
+        json.writeStringField("evidence", year.evidence().grade());
+        json.writeBooleanField("bonded", fit instanceof FullTangFit);
+    }
+
+    private static void state(JsonGenerator json, String key, WorkState state) throws IOException {
+        json.writeObjectFieldStart(key);
+        number(json, "temperature_c", state.temperature().celsius());
+        if (state instanceof SettledAir air) {
+            number(json, "rh_percent", air.humidity().percent());
+        } else {
+            number(json, "mc_percent", ((MeasuredMoisture) state).moisture().percent());
+        }
+        json.writeEndObject();
+    }
+
+    private static void bonded(JsonGenerator json, FitYear year) throws IOException {
+        band(json, "tang_line_shy_mm", year.tangLineShy(), MILLI);
+        band(json, "tang_line_proud_mm", year.tangLineProud(), MILLI);
+        band(json, "outer_edge_shy_mm", year.outerShy(), MILLI);
+        band(json, "outer_edge_proud_mm", year.outerProud(), MILLI);
+        band(json, "face_hollow_mm", year.domeHollow(), MILLI);
+        band(json, "face_round_mm", year.domeRound(), MILLI);
+        band(json, "end_short_mm", year.whole().endShort(), MILLI);
+        band(json, "end_long_mm", year.whole().endLong(), MILLI);
+        band(json, "pin_span_mismatch_mm", year.pinSpan(), MILLI);
+        band(json, "set_mm", year.set(), MILLI);
+        band(json, "glue_shear_mpa", year.glueShear(), MEGA);
+        band(json, "glue_peel_mpa", year.gluePeel(), MEGA);
+        band(json, "glue_shear_last_mm_mpa", year.glueShearLastMillimetre(), MEGA);
+        band(json, "glue_peel_last_mm_mpa", year.gluePeelLastMillimetre(), MEGA);
+        band(json, "glue_use", year.glueUse(), 1);
+        json.writeNumberField("glue_month", year.glueMonth());
+        band(json, "crack_use", year.crackUse(), 1);
+        band(json, "middle_use", year.middleUse(), 1);
+        band(json, "tear_use", year.tearUse(), 1);
+        band(json, "softening_margin_k", year.softeningMarginKelvin(), 1);
+        json.writeStringField("softens_first", year.softensFirst());
+        json.writeArrayFieldStart("pins");
+        for (PinYear pin : year.pins()) {
+            json.writeStartObject();
+            number(json, "diameter_mm", pin.diameter().millimetres());
+            number(json, "edge_distance_mm", pin.edgeDistance().millimetres());
+            band(json, "gap_along_mm", pin.gapAlong(), MILLI);
+            band(json, "gap_across_mm", pin.gapAcross(), MILLI);
+            band(json, "squeeze_along_mm", pin.squeezeAlong(), MILLI);
+            band(json, "squeeze_across_mm", pin.squeezeAcross(), MILLI);
+            band(json, "head_proud_mm", pin.headProud(), MILLI);
+            band(json, "head_sunk_mm", pin.headSunk(), MILLI);
+            band(json, "crack_use", pin.crackUse(), 1);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("sides");
+        for (SideYear side : year.sides()) {
+            json.writeStartObject();
+            json.writeStringField("side", side.name());
+            json.writeStringField("cut", side.cut().word());
+            band(json, "edge_shy_mm", side.edgeShy(), MILLI);
+            band(json, "edge_proud_mm", side.edgeProud(), MILLI);
+            band(json, "free_shy_mm", side.freeShy(), MILLI);
+            band(json, "free_proud_mm", side.freeProud(), MILLI);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        drivers(json, year.drivers());
+    }
+
+    private static void stack(JsonGenerator json, StackYear year) throws IOException {
+        band(json, "stack_gap_mm", year.gap(), MILLI);
+        band(json, "stack_growth_mm", year.growth(), MILLI);
+        band(json, "stack_set_mm", year.set(), MILLI);
+        band(json, "stack_load_n", year.load(), 1);
+        json.writeNumberField("gap_month", year.gapMonth());
+        json.writeNumberField("first_joint", year.firstJoint() + 1);
+        json.writeArrayFieldStart("parts");
+        for (PartYear part : year.parts()) {
+            json.writeStartObject();
+            json.writeStringField("material", part.materialId());
+            json.writeStringField("name", part.name());
+            number(json, "length_mm", MILLI * part.length());
+            band(json, "shrinks_mm", part.shrinks(), MILLI);
+            band(json, "grows_mm", part.grows(), MILLI);
+            band(json, "set_mm", part.set(), MILLI);
+            json.writeStringField("evidence", part.evidence().grade());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("pins");
+        json.writeEndArray();
+        drivers(json, year.drivers());
+    }
+
+    private static void drivers(JsonGenerator json, List<Driver> drivers) throws IOException {
+        json.writeArrayFieldStart("drivers");
+        for (Driver driver : drivers) {
+            json.writeStartObject();
+            json.writeStringField("input", driver.input());
+            number(json, "share", driver.share());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private static void advice(JsonGenerator json, List<Advice> advice) throws IOException {
+        json.writeArrayFieldStart("advice");
+        for (Advice one : advice) {
+            json.writeStartObject();
+            json.writeStringField("do", Paragraph.plain(AdviceWords.toDo(one.change())));
+            json.writeStringField("effect", Paragraph.plain(AdviceWords.effect(one)));
+            json.writeStringField("verdict", one.verdict().word());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private static void findings(JsonGenerator json, List<Finding> findings) throws IOException {
+        json.writeArrayFieldStart("findings");
+        for (Finding finding : findings) {
+            json.writeStartObject();
+            json.writeStringField("kind", finding.kind().name().toLowerCase(Locale.ROOT));
+            json.writeStringField("subject", finding.subject());
+            json.writeStringField("text", finding.text());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private static void band(JsonGenerator json, String key, Band band, double factor) throws IOException {
+        json.writeObjectFieldStart(key);
+        number(json, "low", factor * band.low());
+        number(json, "value", factor * band.value());
+        number(json, "high", factor * band.high());
+        json.writeEndObject();
+    }
+
+    private static void number(JsonGenerator json, String key, double number) throws IOException {
+        json.writeNumberField(key, AnswerFigures.stable(number));
+    }
+}

@@ -1,0 +1,118 @@
+package hafthold.report;
+
+import hafthold.decide.Advice;
+import hafthold.decide.FullTangFit;
+import hafthold.decide.KnifeFit;
+import hafthold.decide.Reason;
+import hafthold.decide.StackFit;
+import hafthold.knife.WorkState;
+import hafthold.knife.WorkState.MeasuredMoisture;
+import hafthold.knife.WorkState.SettledAir;
+import hafthold.source.Finding;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * One knife in one place as a note for the bench: the verdict first, then what moves, what bears it, what to do, and
+ * what all this rests on.
+ *
+ * @param units units of movements
+ */
+public record FitText(LengthUnits units) {
+    static final int WIDTH = 100;
+    private static final int SAID_REASONS = 3;
+
+    /** The whole note, ending in a line feed. */
+    public String of(KnifeFit fit) {
+        StringBuilder text = new StringBuilder();
+        text.append(fit.knife().build().order().name().orElse("This knife"))
+                .append(" for ")
+                .append(fit.destination().name())
+                .append(": ")
+                .append(fit.verdict().word())
+                .append("\n\n");
+        text.append(Paragraph.hanging("", verdict(fit), WIDTH)).append('\n');
+        TextColumns rows = new TextColumns(10, WIDTH - 12);
+        rows.row(
+                "Lives",
+                fit.destination().setting().id() + ": "
+                        + fit.destination().setting().rule());
+        if (fit instanceof FullTangFit full) {
+            new FullTangWords(units, full).write(rows);
+        } else {
+            new StackWords(units, (StackFit) fit).write(rows);
+        }
+        text.append(rows.text()).append('\n');
+        text.append(toDo(fit)).append('\n');
+        text.append(foundations(fit));
+        return text.toString();
+    }
+
+    private String verdict(KnifeFit fit) {
+        AnswerWords words = new AnswerWords(units);
+        String name = fit instanceof FullTangFit ? AnswerWords.nameOf(fit.whole()) : "This stack";
+        String text = name + " " + AnswerWords.verdictOf(fit.verdict()) + ".";
+        List<Reason> reasons = fit.reasons().stream().limit(SAID_REASONS).toList();
+        if (reasons.isEmpty()) {
+            return text + " Nothing moves further than show-piece work allows.";
+        }
+        String decides = words.reason(reasons.get(0));
+        String also = reasons.stream().skip(1).map(words::reason).collect(Collectors.joining("; "));
+        return text + " What decides: " + decides + "." + (also.isEmpty() ? "" : " Also: " + also + ".");
+    }
+
+    private static String toDo(KnifeFit fit) {
+        StringBuilder text = new StringBuilder("What to do\n");
+        if (fit.advice().isEmpty()) {
+            return text.append(
+                            fit.reasons().isEmpty()
+                                    ? "  Nothing: build it as it is.\n"
+                                    : "  Nothing that was tried makes it better than it is.\n")
+                    .toString();
+        }
+        for (Advice advice : fit.advice()) {
+            text.append(Paragraph.hanging(
+                    "  - ", AdviceWords.toDo(advice.change()) + ": " + AdviceWords.effect(advice) + ".", WIDTH));
+        }
+        text.append(Paragraph.hanging(
+                "  ",
+                "Each was tried by running the year with it. Stock is never advised below 5 % MC or outside 25 to"
+                        + " 65 % humidity: that bound is a workshop's judgement.",
+                WIDTH));
+        return text.toString();
+    }
+
+    private static String foundations(KnifeFit fit) {
+        StringBuilder text = new StringBuilder("What this rests on\n");
+        for (Finding.Kind kind : Finding.Kind.values()) {
+            Map<String, String> lines = new LinkedHashMap<>();
+            fit.findings().stream()
+                    .filter(finding -> finding.kind() == kind)
+                    .forEach(finding -> lines.merge(finding.text(), finding.subject(), FitText::both));
+            if (!lines.isEmpty()) {
+                text.append("  ").append(FindingDigest.headingOf(kind)).append(":\n");
+                lines.forEach((line, subject) -> text.append(
+                        Paragraph.hanging("  - ", kind == Finding.Kind.CAUTION ? line : subject + ": " + line, WIDTH)));
+            }
+        }
+        return text.toString();
+    }
+
+    private static String both(String one, String other) {
+        return one.equals(other) || one.endsWith(", " + other) || one.startsWith(other + ", ")
+                ? one
+                : one + ", " + other;
+    }
+
+    /** A moment of the work in words. */
+    static String state(WorkState state) {
+        String warmth = AnswerWords.plain(state.temperature().celsius()) + " °C";
+        return state instanceof SettledAir air
+                ? warmth + " and " + AnswerWords.plain(air.humidity().percent()) + " % humidity"
+                : warmth + " and "
+                        + AnswerWords.plain(
+                                ((MeasuredMoisture) state).moisture().percent()) + " % MC as measured";
+    }
+}

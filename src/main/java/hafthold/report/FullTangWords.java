@@ -1,0 +1,199 @@
+package hafthold.report;
+
+import hafthold.decide.FullTangFit;
+import hafthold.knife.FullTangBuild;
+import hafthold.knife.Pin;
+import hafthold.knife.SizeRange;
+import hafthold.quantity.Band;
+import hafthold.simulate.FitYear;
+import hafthold.simulate.FitYear.PinYear;
+import hafthold.simulate.FitYear.SideYear;
+import hafthold.simulate.HandleYear;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What a full-tang knife does, row by row. */
+record FullTangWords(LengthUnits units, FullTangFit fit) {
+    private static final double SHOWS = 0.005e-3;
+
+    void write(TextColumns rows) {
+        FitYear year = fit.year();
+        FullTangBuild build = fit.knife().build();
+        String glueUp = FitText.state(build.glueUp());
+        String made = FitText.state(build.made());
+        rows.row(
+                "Made",
+                (glueUp.equals(made) ? "glued and sanded at " + made : "glued at " + glueUp + ", sanded at " + made)
+                        + "; " + AnswerWords.percent(year.whole().moistureFinish()) + " % MC when sanded, "
+                        + AnswerWords.moistureRange(year.whole()) + " % there");
+        rows.row("Handle", handle(build));
+        rows.row("Edges", edges(year));
+        if (year.sides().size() > 1) {
+            year.sides().forEach(side -> rows.row("  " + side.name(), side(side)));
+        }
+        rows.row("Faces", faces(year));
+        for (int i = 0; i < year.pins().size(); i++) {
+            rows.row("Pin " + (i + 1), pin(build.pins().get(i), year.pins().get(i)));
+        }
+        rows.row("Glue line", glue(year));
+        rows.row("Scale", scale(year));
+        rows.row("Ends", ends(year.whole()));
+        rows.row("Heat", heat(year));
+        rows.row("Doubt", "comes from " + DriverWords.sentence(year.drivers()));
+    }
+
+    private String handle(FullTangBuild build) {
+        StringBuilder text = new StringBuilder()
+                .append(SizeRange.millimetres(build.scales().length()))
+                .append(" long, tang ")
+                .append(SizeRange.millimetres(build.tang().width()))
+                .append(" wide, scales ")
+                .append(SizeRange.millimetres(build.scales().thickness()))
+                .append(" thick");
+        fit.knife()
+                .liners()
+                .forEach(liner -> text.append(", ").append(liner.name()).append(" liner"));
+        return text.append("; ")
+                .append(fit.knife().adhesive().name())
+                .append(" ")
+                .append(SizeRange.millimetres(build.glue().thickness()))
+                .append("; ")
+                .append(fit.knife().finish().name())
+                .toString();
+    }
+
+    private String edges(FitYear year) {
+        HandleYear whole = year.whole();
+        EdgeStep worst = EdgeStep.worst(whole);
+        boolean shy = worst.side() == EdgeStep.Side.SHY;
+        Band free = shy ? whole.freeShy() : whole.freeProud();
+        if (worst.isFlush() && new BenchLength(free).isZero()) {
+            return "flush all year: fingers find nothing";
+        }
+        String text = sized(worst.size()) + " " + worst.side().word() + " in " + MonthWord.of(whole.worstMonth())
+                + ", half way up the glued scale; " + length(free) + " if it were not glued. By the tang "
+                + length(shy ? year.tangLineShy() : year.tangLineProud()) + ", at the outer face "
+                + length(shy ? year.outerShy() : year.outerProud()) + ".";
+        EdgeStep other = EdgeStep.other(whole);
+        return other.isFlush()
+                ? text
+                : text + " At the other end of the year " + sized(other.size()) + " "
+                        + other.side().word() + ".";
+    }
+
+    private String side(SideYear side) {
+        return AdviceWords.cutWord(side.cut()) + ": " + length(side.edgeShy()) + " shy, " + length(side.edgeProud())
+                + " proud; unglued " + length(side.freeShy()) + " and " + length(side.freeProud());
+    }
+
+    private String faces(FitYear year) {
+        HandleYear whole = year.whole();
+        List<String> parts = new ArrayList<>();
+        if (!year.pins().isEmpty()) {
+            parts.add(
+                    shows(whole.pinHeadProud()) || shows(whole.pinHeadSunk())
+                            ? "pin heads up to " + length(whole.pinHeadProud()) + " above the face, "
+                                    + length(whole.pinHeadSunk()) + " below it"
+                            : "pin heads stay flush");
+        }
+        if (shows(year.domeHollow()) || shows(year.domeRound())) {
+            parts.add("the face goes hollow by " + length(year.domeHollow()) + " and round by "
+                    + length(year.domeRound()));
+        } else {
+            parts.add("the face stays flat");
+        }
+        if (shows(year.set())) {
+            parts.add("held damp, it loses up to " + length(year.set()) + " a side for good");
+        }
+        return String.join("; ", parts);
+    }
+
+    private String pin(Pin pin, PinYear year) {
+        List<String> parts = new ArrayList<>();
+        parts.add(SizeRange.millimetres(pin.diameter()) + " in " + SizeRange.millimetres(pin.hole())
+                + (pin.fill() == Pin.Fill.HARD_EPOXY
+                        ? " (hard epoxy: no room)"
+                        : pin.fill() == Pin.Fill.FLEXIBLE ? " (filled with something that gives)" : " (open)"));
+        parts.add("across " + room(year.gapAcross(), year.squeezeAcross()));
+        parts.add("along " + room(year.gapAlong(), year.squeezeAlong()));
+        if (year.crackUse().value() > 0.01) {
+            parts.add("uses " + use(year.crackUse()) + " of what the scale bears before it splits");
+        }
+        if (year.edgeDistance().metres() < 1.5 * pin.diameter().metres()) {
+            parts.add("only " + SizeRange.millimetres(year.edgeDistance()) + " from the edge");
+        }
+        return String.join("; ", parts);
+    }
+
+    private String room(Band gap, Band squeeze) {
+        if (!shows(gap) && !shows(squeeze)) {
+            return "snug";
+        }
+        List<String> parts = new ArrayList<>();
+        if (shows(squeeze)) {
+            parts.add("tight by " + length(squeeze));
+        }
+        if (shows(gap)) {
+            parts.add("gap " + length(gap));
+        }
+        return String.join(", ", parts);
+    }
+
+    private static String glue(FitYear year) {
+        return "carries up to " + use(year.glueUse()) + " of what it bears, worst in "
+                + MonthWord.of(year.glueMonth()) + ": "
+                + megapascals(year.glueShear()) + " sliding and " + megapascals(year.gluePeel())
+                + " peeling over its last 2 mm";
+    }
+
+    private static String scale(FitYear year) {
+        if (year.middleUse().value() < 0.01 && year.tearUse().value() < 0.01) {
+            return "no pull across the grain to speak of";
+        }
+        return "held by the glue it uses " + use(year.middleUse())
+                + " of what it bears across the grain in its middle, " + use(year.tearUse())
+                + " where the glued edge pulls on it";
+    }
+
+    private String ends(HandleYear whole) {
+        String free = "unglued the whole scale would change by " + length(whole.lengthMismatch());
+        if (!shows(whole.endShort()) && !shows(whole.endLong())) {
+            return "flush at bolster and butt; " + free;
+        }
+        return "at bolster and butt up to " + length(whole.endShort()) + " short, " + length(whole.endLong())
+                + " long, each; " + free;
+    }
+
+    private static String heat(FitYear year) {
+        return String.format(
+                Locale.ROOT,
+                "hottest air there %.0f °C, %.0f K below where %s softens or should be used no longer; coldest %.0f °C",
+                year.hottestCelsius(),
+                year.softeningMarginKelvin().value(),
+                year.softensFirst(),
+                year.coldestCelsius());
+    }
+
+    private String length(Band band) {
+        return new BenchLength(band).text(units);
+    }
+
+    /** Value with its range. */
+    private String sized(Band band) {
+        BenchLength length = new BenchLength(band);
+        return length.text(units) + (length.range().isEmpty() ? "" : " (" + length.range() + ")");
+    }
+
+    private static boolean shows(Band band) {
+        return band.value() > SHOWS;
+    }
+
+    private static String use(Band use) {
+        return String.format(Locale.ROOT, "%.0f %% (%.0f–%.0f)", 100 * use.value(), 100 * use.low(), 100 * use.high());
+    }
+
+    private static String megapascals(Band pascals) {
+        return String.format(Locale.ROOT, "%.1f MPa", pascals.value() / 1e6);
+    }
+}

@@ -1,0 +1,352 @@
+package hafthold.simulate;
+
+import hafthold.air.AirSeries;
+import hafthold.air.CommonYear;
+import hafthold.knife.FullTangKnife;
+import hafthold.knife.Handle;
+import hafthold.knife.Pin;
+import hafthold.material.Cut;
+import hafthold.material.Hybrid;
+import hafthold.material.Material;
+import hafthold.material.Property;
+import hafthold.mechanics.BondedSection;
+import hafthold.mechanics.OrthotropicElasticity;
+import hafthold.mechanics.SectionInfluence;
+import hafthold.quantity.Band;
+import hafthold.quantity.Length;
+import hafthold.simulate.FitYear.FitDays;
+import hafthold.simulate.FitYear.PinYear;
+import hafthold.simulate.FitYear.PlaceYear;
+import hafthold.simulate.FitYear.SideYear;
+import hafthold.source.Figure;
+import hafthold.source.Finding;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * One full-tang knife, bonded, through the customer's year.
+ *
+ * <p>Read it as the method statement: moisture in layers through the year for every doubt about an input; from moisture
+ * and temperature the free strain of each layer, since finish for offsets and since glue-up for stress; sections across
+ * and along the handle, solved once for unit strains, turn these into steps at the edge and stress in glue and scale;
+ * pins are held against holes that move with the scale; from all doubts the band.
+ *
+ * <p>An engine keeps what it has solved: changed builds for the same destination are best run through {@link #of}.
+ */
+public final class BondedEngine {
+    private final Setup setup;
+
+    /** An engine for one knife in one place. */
+    public BondedEngine(FullTangKnife knife, Destination destination) {
+        this(new Setup(
+                knife,
+                destination,
+                new LayerMoisture(destination),
+                new ConcurrentHashMap<>(),
+                new ConcurrentHashMap<>()));
+    }
+
+    private BondedEngine(Setup setup) {
+        this.setup = setup;
+    }
+
+    /** An engine for another knife in the same place that shares what this one has solved. */
+    public BondedEngine of(FullTangKnife other) {
+        return new BondedEngine(new Setup(other, setup.destination, setup.moisture, setup.influences, setup.splits));
+    }
+
+    /** What runs share. */
+    record Setup(
+            FullTangKnife knife,
+            Destination destination,
+            LayerMoisture moisture,
+            Map<BondedSection, SectionInfluence> influences,
+            Map<OrthotropicElasticity, PinSplit> splits) {
+
+        SectionInfluence influence(BondedSection section) {
+            return influences.computeIfAbsent(section, BondedSection::influence);
+        }
+
+        PinSplit split(OrthotropicElasticity scale, boolean anyWay) {
+            return splits.computeIfAbsent(scale, elasticity -> new PinSplit(elasticity, anyWay));
+        }
+    }
+
+    /** The year with the band of every answer. */
+    public FitYear year() {
+        List<Doubt> doubts = Stream.concat(Doubt.ONE_AT_A_TIME.stream(), Doubt.OF_A_BOND.stream())
+                .filter(this::matters)
+                .toList();
+        return answer(doubts, SectionPlan.positions(setup.knife));
+    }
+
+    /** The year at the value of every input, without bands: for trying changes of the build. */
+    public FitYear yearWithoutBands() {
+        return answer(List.of(), List.of());
+    }
+
+    private FitYear answer(List<Doubt> doubts, List<Length> places) {
+        List<Doubt> all = Stream.concat(Stream.of(Doubt.NONE), doubts.stream()).toList();
+        List<List<SideMovement>> runs = all.parallelStream().map(this::sides).toList();
+        return new Answer(runs.get(0), doubts, runs.subList(1, runs.size()))
+                .year(places.stream().map(this::place).toList());
+    }
+
+    private List<SideMovement> sides(Doubt doubt) {
+        return cuts().stream()
+                .map(cut -> new SideRun(setup, cut, doubt).movement())
+                .toList();
+    }
+
+    private PlaceYear place(Length along) {
+        Swing worst = cuts().stream()
+                .map(cut -> new SideRun(setup, cut, Doubt.NONE).edgeAt(along))
+                .reduce(Swing::with)
+                .orElseThrow();
+        return new PlaceYear(along, setup.knife.build().tangWidthAt(along), worst.below(), worst.above());
+    }
+
+    private List<Cut> cuts() {
+        FullTangKnife knife = setup.knife;
+        return knife.scale() instanceof Hybrid || knife.cutLeft() == knife.cutRight()
+                ? List.of(knife.cutLeft())
+                : List.of(knife.cutLeft(), knife.cutRight());
+    }
+
+    private boolean matters(Doubt doubt) {
+        return cuts().stream()
+                .flatMap(cut -> HandleEngine.partsOf(setup.knife.scale(), cut).stream())
+                .anyMatch(part -> doubt.matters(part.material(), part.cut()));
+    }
+
+    /** Puts the runs of all doubts together. */
+    private final class Answer {
+        private final List<SideMovement> value;
+        private final List<Doubt> doubts;
+        private final Spread<List<SideMovement>> spread;
+
+        Answer(List<SideMovement> value, List<Doubt> doubts, List<List<SideMovement>> doubted) {
+            this.value = value;
+            this.doubts = doubts;
+            this.spread = new Spread<>(value, doubted);
+        }
+
+        FitYear year(List<PlaceYear> places) {
+            int worst = value.size() == 1
+                            || value.get(0).mid().either() >= value.get(1).mid().either()
+                    ? 0
+                    : 1;
+            Softening softening = Softening.of(setup);
+            return new FitYear(
+                    whole(worst),
+                    band(side -> side.tangLine().below()),
+                    band(side -> side.tangLine().above()),
+                    band(side -> side.outer().below()),
+                    band(side -> side.outer().above()),
+                    band(side -> side.dome().below()),
+                    band(side -> side.dome().above()),
+                    band(side -> side.end().either()),
+                    band(side -> side.pinSpan().either()),
+                    band(side -> side.glue().shear2()),
+                    band(side -> side.glue().peel2()),
+                    band(side -> side.glue().shear1()),
+                    band(side -> side.glue().peel1()),
+                    band(side -> side.glue().use()),
+                    CommonYear.monthOfHour(value.get(worst).glue().hour()),
+                    band(SideMovement::middleUse),
+                    band(SideMovement::tearUse),
+                    band(Answer::crackUse),
+                    softening.margin(),
+                    softening.name(),
+                    softening.hottest(),
+                    coldest(),
+                    band(SideMovement::set),
+                    pins(),
+                    sideYears(),
+                    places,
+                    Drivers.of(
+                            doubts,
+                            spread,
+                            sides -> sides.stream()
+                                    .mapToDouble(side -> side.mid().either())
+                                    .max()
+                                    .orElse(0)),
+                    days(worst),
+                    value.get(worst).poses().get(0),
+                    value.get(worst).poses().get(1));
+        }
+
+        private HandleYear whole(int worst) {
+            FullTangKnife knife = setup.knife;
+            Cut cut = cuts().get(worst);
+            Hybrid.Part first = HandleEngine.partsOf(knife.scale(), cut).get(0);
+            Handle handle = SectionPlan.handle(knife);
+            MoistureCourse course = setup.moisture
+                    .scale(first.material(), first.cut(), handle, knife.finish(), Doubt.NONE)
+                    .mean();
+            return new HandleYear(
+                    knife.scale().id(),
+                    knife.scale().name(),
+                    knife.scale().family(),
+                    knife.scale() instanceof Hybrid ? Cut.NONE : cut,
+                    setup.moisture.stockFraction(first.material(), knife.build().made(), Doubt.NONE),
+                    course.least(),
+                    course.most(),
+                    band(side -> side.mid().below()),
+                    band(side -> side.mid().above()),
+                    band(side -> side.free().below()),
+                    band(side -> side.free().above()),
+                    band(side -> side.freeLength().either()),
+                    band(side -> side.end().below()),
+                    band(side -> side.end().above()),
+                    pinBand(PinMovement::gap),
+                    pinBand(PinMovement::squeeze),
+                    pinBand(PinMovement::splitUse),
+                    pinBand(pin -> pin.head().above()),
+                    pinBand(pin -> pin.head().below()),
+                    CommonYear.monthOfHour(value.get(worst).mid().worstHour()),
+                    knife.scale().evidence(),
+                    findings(),
+                    dailyBands(worst, SideMovement.Days::edge),
+                    course.dailyMeans());
+        }
+
+        private Band band(ToDoubleFunction<SideMovement> quantity) {
+            return spread.of(sides -> sides.stream().mapToDouble(quantity).max().orElse(0));
+        }
+
+        private Band pinBand(ToDoubleFunction<PinMovement> quantity) {
+            return band(side -> side.pins().stream().mapToDouble(quantity).max().orElse(0));
+        }
+
+        private static double crackUse(SideMovement side) {
+            double pins = side.pins().stream()
+                    .mapToDouble(PinMovement::splitUse)
+                    .max()
+                    .orElse(0);
+            return Math.max(pins, Math.max(side.middleUse(), side.tearUse()));
+        }
+
+        private List<PinYear> pins() {
+            List<PinYear> pins = new ArrayList<>();
+            for (int i = 0; i < setup.knife.build().pins().size(); i++) {
+                Pin pin = setup.knife.build().pins().get(i);
+                int index = i;
+                pins.add(new PinYear(
+                        pin.diameter(),
+                        new Length(PinRun.edgeDistance(setup.knife, pin)),
+                        band(side -> side.pins().get(index).gapAlong()),
+                        band(side -> side.pins().get(index).gapAcross()),
+                        band(side -> side.pins().get(index).along().below()),
+                        band(side -> side.pins().get(index).across().below()),
+                        band(side -> side.pins().get(index).head().above()),
+                        band(side -> side.pins().get(index).head().below()),
+                        band(side -> side.pins().get(index).splitUse())));
+            }
+            return pins;
+        }
+
+        private List<SideYear> sideYears() {
+            List<SideYear> years = new ArrayList<>();
+            for (int i = 0; i < value.size(); i++) {
+                int index = i;
+                years.add(new SideYear(
+                        value.size() == 1 ? "both" : i == 0 ? "left" : "right",
+                        cuts().get(i),
+                        spread.of(sides -> sides.get(index).mid().below()),
+                        spread.of(sides -> sides.get(index).mid().above()),
+                        spread.of(sides -> sides.get(index).free().below()),
+                        spread.of(sides -> sides.get(index).free().above())));
+            }
+            return years;
+        }
+
+        private FitDays days(int worst) {
+            SideMovement.Days days = value.get(worst).days();
+            return new FitDays(
+                    dailyBands(worst, SideMovement.Days::edge),
+                    dailyBands(worst, SideMovement.Days::free),
+                    boxed(days.glueUse()),
+                    boxed(days.middleUse()));
+        }
+
+        private List<Band> dailyBands(int side, java.util.function.Function<SideMovement.Days, double[]> of) {
+            int count = of.apply(value.get(side).days()).length;
+            return IntStream.range(0, count)
+                    .mapToObj(day ->
+                            spread.signed(sides -> of.apply(sides.get(side).days())[day]))
+                    .toList();
+        }
+
+        private static List<Double> boxed(double[] values) {
+            return java.util.Arrays.stream(values).boxed().toList();
+        }
+
+        private double coldest() {
+            AirSeries air = setup.destination.air();
+            return IntStream.range(0, air.size())
+                    .mapToDouble(air::temperatureCelsius)
+                    .min()
+                    .orElseThrow();
+        }
+
+        private List<Finding> findings() {
+            List<Finding> findings = new ArrayList<>(setup.knife.scale().findings());
+            cuts().stream()
+                    .flatMap(cut -> HandleEngine.partsOf(setup.knife.scale(), cut).stream())
+                    .map(Hybrid.Part::material)
+                    .distinct()
+                    .filter(material -> !ScaleElasticity.isKnown(material))
+                    .forEach(material -> findings.add(new Finding(
+                            Finding.Kind.ESTIMATE,
+                            material.id(),
+                            "No stiffness on its sheet: 3 GPa was taken, so glue stress is a guess.")));
+            return findings;
+        }
+    }
+
+    /**
+     * What softens first.
+     *
+     * @param margin lowest service or softening temperature less the hottest air, K
+     * @param name of that material
+     * @param hottest air about the knife, degrees Celsius
+     */
+    private record Softening(Band margin, String name, double hottest) {
+
+        static Softening of(Setup setup) {
+            AirSeries air = setup.destination.air();
+            double hottest = IntStream.range(0, air.size())
+                    .mapToDouble(air::temperatureCelsius)
+                    .max()
+                    .orElseThrow();
+            List<Material> materials = new ArrayList<>();
+            HandleEngine.partsOf(setup.knife.scale(), setup.knife.cutLeft())
+                    .forEach(part -> materials.add(part.material()));
+            materials.addAll(setup.knife.liners());
+            materials.add(setup.knife.adhesive());
+            Optional<Figure> lowest = Optional.empty();
+            String name = "";
+            for (Material material : materials) {
+                for (Property property : List.of(Property.SERVICE_TEMPERATURE, Property.SOFTENING_TEMPERATURE)) {
+                    Optional<Figure> figure = material.sheet().figure(property);
+                    if (figure.isPresent()
+                            && (lowest.isEmpty()
+                                    || figure.get().value() < lowest.get().value())) {
+                        lowest = figure;
+                        name = material.name();
+                    }
+                }
+            }
+            Band limit = lowest.map(Figure::band).orElse(Band.exact(100));
+            return new Softening(
+                    new Band(limit.low() - hottest, limit.value() - hottest, limit.high() - hottest), name, hottest);
+        }
+    }
+}

@@ -1,0 +1,151 @@
+package hafthold.simulate;
+
+import hafthold.material.Cut;
+import hafthold.quantity.Band;
+import hafthold.quantity.Length;
+import java.util.List;
+
+/**
+ * What one full-tang knife does over the customer's year: the worse of its two sides. Movements are the year's worst,
+ * zero or more, metres; stresses in pascals, after relaxation.
+ *
+ * @param whole what every answer about a handle holds, edges as bonded and as unglued
+ * @param tangLineShy steel proud of the scale over the 2 mm next to the tang, a side
+ * @param tangLineProud scale proud of the steel there
+ * @param outerShy as {@code tangLineShy} at the outer face
+ * @param outerProud as {@code tangLineProud} at the outer face
+ * @param domeHollow face hollow: its middle below its edges
+ * @param domeRound face round: its middle above its edges
+ * @param endMismatch end of the glued scale against the steel at bolster and butt, either way
+ * @param pinSpan change of the distance between the outermost holes against the steel, unglued, either way
+ * @param glueShear shear in the worst glue line, mean over its last 2 mm
+ * @param gluePeel pull in the worst glue line, mean over its last 2 mm
+ * @param glueShearLastMillimetre shear over the last 1 mm
+ * @param gluePeelLastMillimetre pull over the last 1 mm
+ * @param glueUse glue stress over strength at the temperature of the hour
+ * @param glueMonth when that is largest, 1 to 12
+ * @param middleUse tension across the grain in the middle of the scale over strength
+ * @param tearUse pull on the scale beside the glued edge over its strength
+ * @param crackUse the largest of middle, tear and pins
+ * @param softeningMarginKelvin lowest service or softening temperature less the hottest air
+ * @param softensFirst name of what sets that margin
+ * @param hottestCelsius hottest air about the knife
+ * @param coldestCelsius coldest air about the knife
+ * @param set lasting loss of half the width after restrained swelling
+ * @param pins one a pin of the build
+ * @param sides each scale by itself
+ * @param places edges at the places where the profile changes, the widest first, without bands
+ * @param drivers inputs by their share in the doubt about the edge, largest first
+ * @param days day by day
+ * @param dryPose the widest section when its edge stands lowest
+ * @param wetPose the widest section when its edge stands highest
+ */
+public record FitYear(
+        HandleYear whole,
+        Band tangLineShy,
+        Band tangLineProud,
+        Band outerShy,
+        Band outerProud,
+        Band domeHollow,
+        Band domeRound,
+        Band endMismatch,
+        Band pinSpan,
+        Band glueShear,
+        Band gluePeel,
+        Band glueShearLastMillimetre,
+        Band gluePeelLastMillimetre,
+        Band glueUse,
+        int glueMonth,
+        Band middleUse,
+        Band tearUse,
+        Band crackUse,
+        Band softeningMarginKelvin,
+        String softensFirst,
+        double hottestCelsius,
+        double coldestCelsius,
+        Band set,
+        List<PinYear> pins,
+        List<SideYear> sides,
+        List<PlaceYear> places,
+        List<Driver> drivers,
+        FitDays days,
+        SectionPose dryPose,
+        SectionPose wetPose) {
+
+    /** Keeps its own copies. */
+    public FitYear {
+        pins = List.copyOf(pins);
+        sides = List.copyOf(sides);
+        places = List.copyOf(places);
+        drivers = List.copyOf(drivers);
+    }
+
+    /**
+     * One pin through the year.
+     *
+     * @param diameter of the pin
+     * @param edgeDistance from its middle to the nearest edge or end of the scale
+     * @param gapAlong widest opening along the handle
+     * @param gapAcross widest opening across it
+     * @param squeezeAlong largest overlap along the handle
+     * @param squeezeAcross largest overlap across it
+     * @param headProud head above the face
+     * @param headSunk head below the face
+     * @param crackUse tension beside the hole over the scale's strength across the grain
+     */
+    public record PinYear(
+            Length diameter,
+            Length edgeDistance,
+            Band gapAlong,
+            Band gapAcross,
+            Band squeezeAlong,
+            Band squeezeAcross,
+            Band headProud,
+            Band headSunk,
+            Band crackUse) {}
+
+    /**
+     * One scale by itself.
+     *
+     * @param name left, right or both
+     * @param cut how it lies
+     */
+    public record SideYear(String name, Cut cut, Band edgeShy, Band edgeProud, Band freeShy, Band freeProud) {}
+
+    /**
+     * The worse edge at one place along the handle.
+     *
+     * @param along from the bolster
+     * @param width of the tang there
+     * @param edgeShy steel proud of the scale there, m
+     * @param edgeProud scale proud of the steel there, m
+     */
+    public record PlaceYear(Length along, Length width, double edgeShy, double edgeProud) {}
+
+    /**
+     * An input and its share in the doubt.
+     *
+     * @param input word
+     * @param share of the squared spread, 0 to 1
+     */
+    public record Driver(String input, double share) {}
+
+    /**
+     * The year day by day, of the side that moves more.
+     *
+     * @param edge glued edge at mid-thickness, m, positive proud
+     * @param freeEdge the same unglued
+     * @param glueUse largest use of the glue's strength of the day
+     * @param middleUse largest use of the scale's strength across the grain of the day
+     */
+    public record FitDays(List<Band> edge, List<Band> freeEdge, List<Double> glueUse, List<Double> middleUse) {
+
+        /** Keeps its own copies. */
+        public FitDays {
+            edge = List.copyOf(edge);
+            freeEdge = List.copyOf(freeEdge);
+            glueUse = List.copyOf(glueUse);
+            middleUse = List.copyOf(middleUse);
+        }
+    }
+}

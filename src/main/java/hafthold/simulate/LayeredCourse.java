@@ -1,0 +1,36 @@
+package hafthold.simulate;
+
+import hafthold.transport.MoistureHistory;
+
+/**
+ * Moisture content of a scale hour by hour in equal layers from the tang outwards, as a computed year that a doubt
+ * stretches and shifts.
+ *
+ * @param layer moisture content of each layer and hour, kg/kg; shared, never written to
+ * @param mean over the thickness, stretched and shifted
+ */
+record LayeredCourse(double[][] layer, MoistureCourse mean) {
+
+    /** The layers of a computed year. */
+    static LayeredCourse of(MoistureHistory history, double factor, double shiftFraction) {
+        double[] mean = new double[history.size()];
+        double[][] layer = new double[history.layers()][history.size()];
+        for (int hour = 0; hour < mean.length; hour++) {
+            mean[hour] = history.meanFraction(hour);
+            for (int k = 0; k < layer.length; k++) {
+                layer[k][hour] = history.layerFraction(k, hour);
+            }
+        }
+        return new LayeredCourse(layer, new MoistureCourse(mean, factor, shiftFraction));
+    }
+
+    /** The same year under another doubt. */
+    LayeredCourse with(double factor, double shiftFraction) {
+        return new LayeredCourse(layer, new MoistureCourse(mean.computedFraction(), factor, shiftFraction));
+    }
+
+    /** Moisture content of a layer, kg/kg. */
+    double fraction(int k, int hour) {
+        return mean.factor() * layer[k][hour] + mean.shiftFraction();
+    }
+}

@@ -1,0 +1,122 @@
+package hafthold.simulate;
+
+import hafthold.material.Axis;
+import hafthold.material.Cut;
+import hafthold.material.Family;
+import hafthold.material.Hybrid;
+import hafthold.material.Material;
+import hafthold.material.Property;
+import hafthold.material.PropertySheet;
+import hafthold.mechanics.HandleAxis;
+import hafthold.mechanics.OrthotropicElasticity;
+import hafthold.source.Figure;
+import java.util.List;
+
+/** Elastic constants of what a handle is made of, along the axes of the handle, from the sheets of its materials. */
+final class ScaleElasticity {
+    /** Taken where a sheet has no modulus at all (assumed): that of horn or a hard polymer. */
+    private static final double UNKNOWN_MODULUS = 3e9;
+
+    /** Taken where a sheet has no Poisson's ratio (assumed). */
+    private static final double UNKNOWN_POISSON = 0.3;
+
+    private ScaleElasticity() {}
+
+    /** A scale of one or more parts: each modulus is the mean by share of width. */
+    static OrthotropicElasticity of(List<Hybrid.Part> parts, Doubt doubt) {
+        double[] sum = new double[9];
+        for (Hybrid.Part part : parts) {
+            OrthotropicElasticity own = of(part.material(), part.cut(), doubt);
+            double[] constants = {
+                own.lengthModulusPascals(),
+                own.widthModulusPascals(),
+                own.thicknessModulusPascals(),
+                own.lengthWidthShearPascals(),
+                own.lengthThicknessShearPascals(),
+                own.widthThicknessShearPascals(),
+                own.lengthWidthPoisson(),
+                own.lengthThicknessPoisson(),
+                own.widthThicknessPoisson()
+            };
+            for (int i = 0; i < sum.length; i++) {
+                sum[i] += part.share().value() * constants[i];
+            }
+        }
+        return parts.size() == 1
+                ? of(parts.get(0).material(), parts.get(0).cut(), doubt)
+                : new OrthotropicElasticity(sum[0], sum[1], sum[2], sum[3], sum[4], sum[5], sum[6], sum[7], sum[8]);
+    }
+
+    /** A material as it lies in the handle. */
+    static OrthotropicElasticity of(Material material, Cut cut, Doubt doubt) {
+        OrthotropicElasticity flat = principal(material, doubt);
+        return switch (cut) {
+            case FLAT, NONE -> flat;
+            case RIFT -> flat.turnedAboutLength(Math.PI / 4);
+            case QUARTER -> flat.turnedAboutLength(Math.PI / 2);
+            case BURL -> flat.inEveryDirection();
+            case CROSS -> flat.laid(HandleAxis.WIDTH, HandleAxis.THICKNESS, HandleAxis.LENGTH);
+        };
+    }
+
+    /** True where every modulus the section needs is on the sheet. */
+    static boolean isKnown(Material material) {
+        return material.sheet().figure(Property.YOUNGS_MODULUS, Axis.ACROSS).isPresent();
+    }
+
+    /** Length along, width across, thickness through: flat-sawn wood, or a sheet as it is made. */
+    private static OrthotropicElasticity principal(Material material, Doubt doubt) {
+        PropertySheet sheet = material.sheet();
+        double along = modulus(sheet, Axis.ALONG, doubt);
+        double across = modulus(sheet, Axis.ACROSS, doubt);
+        double through = modulus(sheet, Axis.THROUGH, doubt);
+        double alongAcross = poisson(sheet, Axis.ALONG_ACROSS);
+        double alongThrough = poisson(sheet, Axis.ALONG_THROUGH);
+        double acrossThrough = poisson(sheet, Axis.ACROSS_THROUGH);
+        if (isWood(material)) {
+            // Wood tables state nu_RT, contraction across (T) under stress through (R); here it is nu_TR.
+            acrossThrough *= across / through;
+        }
+        for (double kept = 1; kept > 0.2; kept -= 0.2) {
+            try {
+                return new OrthotropicElasticity(
+                        along,
+                        across,
+                        through,
+                        shear(sheet, Axis.ALONG_ACROSS, along, across, alongAcross, doubt),
+                        shear(sheet, Axis.ALONG_THROUGH, along, through, alongThrough, doubt),
+                        shear(sheet, Axis.ACROSS_THROUGH, across, through, acrossThrough, doubt),
+                        kept * alongAcross,
+                        kept * alongThrough,
+                        kept * acrossThrough);
+            } catch (IllegalArgumentException e) {
+                // Poisson's ratios of mixed sources may not go together: smaller ones do.
+                continue;
+            }
+        }
+        return OrthotropicElasticity.isotropic(across, UNKNOWN_POISSON);
+    }
+
+    private static boolean isWood(Material material) {
+        return material.family() == Family.WOOD || material.family() == Family.TREATED_WOOD;
+    }
+
+    private static double modulus(PropertySheet sheet, Axis axis, Doubt doubt) {
+        return sheet.figure(Property.YOUNGS_MODULUS, axis)
+                .or(() -> sheet.figure(Property.YOUNGS_MODULUS, Axis.ACROSS))
+                .or(() -> sheet.figure(Property.YOUNGS_MODULUS, Axis.ALONG))
+                .map(doubt::stiffness)
+                .orElse(UNKNOWN_MODULUS);
+    }
+
+    private static double poisson(PropertySheet sheet, Axis plane) {
+        return sheet.figure(Property.POISSON_RATIO, plane).map(Figure::value).orElse(UNKNOWN_POISSON);
+    }
+
+    private static double shear(
+            PropertySheet sheet, Axis plane, double first, double second, double poisson, Doubt doubt) {
+        return sheet.figure(Property.SHEAR_MODULUS, plane)
+                .map(doubt::stiffness)
+                .orElse(Math.min(first, second) / (2 * (1 + poisson)));
+    }
+}
