@@ -11,6 +11,8 @@ import hafthold.mechanics.HandleAxis;
 import hafthold.mechanics.OrthotropicElasticity;
 import hafthold.source.Figure;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Elastic constants of what a handle is made of, along the axes of the handle, from the sheets of its materials. */
 final class ScaleElasticity {
@@ -72,29 +74,50 @@ final class ScaleElasticity {
         double through = modulus(sheet, Axis.THROUGH, doubt);
         double alongAcross = poisson(sheet, Axis.ALONG_ACROSS);
         double alongThrough = poisson(sheet, Axis.ALONG_THROUGH);
-        double acrossThrough = poisson(sheet, Axis.ACROSS_THROUGH);
-        if (isWood(material)) {
-            // Wood tables state nu_RT, contraction across (T) under stress through (R); here it is nu_TR.
-            acrossThrough *= across / through;
-        }
-        for (double kept = 1; kept > 0.2; kept -= 0.2) {
-            try {
-                return new OrthotropicElasticity(
+        // Wood tables state nu_RT, contraction across (T) under stress through (R); here it is nu_TR.
+        double turned = isWood(material) ? across / through : 1;
+        double acrossThrough = turned * poisson(sheet, Axis.ACROSS_THROUGH);
+        return IntStream.of(5, 4, 3, 2, 1, 0)
+                .mapToObj(fifths -> fitting(
                         along,
                         across,
                         through,
                         shear(sheet, Axis.ALONG_ACROSS, along, across, alongAcross, doubt),
                         shear(sheet, Axis.ALONG_THROUGH, along, through, alongThrough, doubt),
                         shear(sheet, Axis.ACROSS_THROUGH, across, through, acrossThrough, doubt),
-                        kept * alongAcross,
-                        kept * alongThrough,
-                        kept * acrossThrough);
-            } catch (IllegalArgumentException e) {
-                // Poisson's ratios of mixed sources may not go together: smaller ones do.
-                continue;
-            }
+                        fifths / 5.0 * alongAcross,
+                        fifths / 5.0 * alongThrough,
+                        fifths / 5.0 * acrossThrough))
+                .flatMap(Optional::stream)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Empty where the ratios do not go with the moduli; those of mixed sources may not, smaller ones do. */
+    private static Optional<OrthotropicElasticity> fitting(
+            double along,
+            double across,
+            double through,
+            double alongAcrossShear,
+            double alongThroughShear,
+            double acrossThroughShear,
+            double alongAcross,
+            double alongThrough,
+            double acrossThrough) {
+        try {
+            return Optional.of(new OrthotropicElasticity(
+                    along,
+                    across,
+                    through,
+                    alongAcrossShear,
+                    alongThroughShear,
+                    acrossThroughShear,
+                    alongAcross,
+                    alongThrough,
+                    acrossThrough));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
         }
-        return OrthotropicElasticity.isotropic(across, UNKNOWN_POISSON);
     }
 
     private static boolean isWood(Material material) {
