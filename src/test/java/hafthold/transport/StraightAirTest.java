@@ -1,0 +1,64 @@
+package hafthold.transport;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hafthold.air.AirSeries;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Leaving out samples that lie on straight lines must not show. */
+class StraightAirTest {
+    private static final int HOURS = 8760;
+    private static final double STRAY = Resolution.STANDARD.airStrayFraction();
+
+    static Stream<Slab> slabs() {
+        return Stream.of(Rack.hardwood(4e-3, 0), Rack.hardwood(8e-3, 0), Rack.fibreLiner());
+    }
+
+    @ParameterizedTest
+    @MethodSource("slabs")
+    void aBufferedRoomIsPassedInLongStepsAsFaithfullyAsInShortOnes(Slab slab) {
+        AirSeries room = room(0);
+        MoistureHistory quick = PeriodicMoisture.of(slab, room).history();
+        MoistureHistory converged = PeriodicMoisture.of(slab, room, 0, Sheet.SATURATION, Resolution.CONVERGED)
+                .history();
+        assertTrue(quick.steps() < HOURS / 3, "steps " + quick.steps());
+        assertEquals(HOURS, quick.size());
+        assertEquals(3600, quick.stepSeconds());
+        for (int i = 0; i < HOURS; i++) {
+            assertEquals(converged.meanFraction(i), quick.meanFraction(i), 1e-4);
+            assertEquals(converged.surfaceFraction(i), quick.surfaceFraction(i), 1e-3);
+            assertEquals(converged.firstMomentFraction(i), quick.firstMomentFraction(i), 1e-3);
+        }
+    }
+
+    @Test
+    void airThatSwingsByTheHourIsKeptWhole() {
+        AirSeries rough = RoughYear.hourly(1);
+        assertEquals(1, StraightAir.stride(rough, STRAY));
+        assertSame(rough, StraightAir.thinned(rough, 1));
+    }
+
+    @Test
+    void oneSampleOffTheLineIsEnoughToKeepThemAll() {
+        assertTrue(StraightAir.stride(room(0), STRAY) >= 4);
+        assertEquals(1, StraightAir.stride(room(0.01), STRAY));
+    }
+
+    /** A heated room: seasons, and weather that comes through the walls over days; one hour may be off. */
+    private static AirSeries room(double offAtNoonInMay) {
+        double[] temperature = new double[HOURS];
+        double[] humidity = new double[HOURS];
+        for (int i = 0; i < HOURS; i++) {
+            double year = 2 * Math.PI * i / HOURS;
+            temperature[i] = 21 - 1.5 * Math.cos(year);
+            humidity[i] = 0.42 - 0.15 * Math.cos(year) + 0.05 * Math.sin(52 * year) + 0.02 * Math.sin(121 * year);
+        }
+        humidity[3037] += offAtNoonInMay;
+        return new AirSeries(3600, temperature, humidity);
+    }
+}
