@@ -140,7 +140,10 @@ final class OrderOptions {
     static Setting settingOf(String id) {
         return Setting.find(id)
                 .orElseThrow(() -> new UnknownIdException(
-                        "setting", id, Setting.all().stream().map(Setting::id).toList(), "hafthold compare --help"));
+                        "setting",
+                        id,
+                        Setting.all().stream().map(Setting::id).toList(),
+                        "hafthold compare --help lists them all"));
     }
 
     private static Figure expansion(MaterialLibrary library, String metal) {

@@ -57,7 +57,7 @@ final class SourcesCommand implements Runnable {
         }
         Source source = sources.get(key);
         if (source == null) {
-            throw new UnknownIdException("source", key, sources.keySet(), "hafthold sources");
+            throw new UnknownIdException("source", key, sources.keySet(), "hafthold sources lists them all");
         }
         if (output.isText()) {
             out.println(source.authors() + (source.year().isEmpty() ? "" : " (" + source.year() + ")") + ": "

@@ -1,17 +1,22 @@
 package hafthold.simulate;
 
 import hafthold.quantity.Band;
+import hafthold.source.PublishedModel;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /**
  * Builds the band of an answer from one-at-a-time changes of its inputs: independent doubts add as the root of the sum
- * of squares, upward and downward apart (first-order propagation, JCGM 100:2008 section 5.1).
+ * of squares, upward and downward apart.
  *
  * @param <T> what one run of the engine answers
  * @param value everything at its value
  * @param doubts the same with one input at one end each
  */
+@PublishedModel(
+        source = "jcgm-100-2008",
+        locator = "section 5.1, first-order propagation of uncorrelated inputs",
+        validity = "answers that change about in proportion to each input over its range")
 record Spread<T>(T value, List<T> doubts) {
 
     /** Band of a quantity that is zero or more. */

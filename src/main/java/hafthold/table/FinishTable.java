@@ -49,7 +49,8 @@ public final class FinishTable {
     public Finish find(String id) {
         Finish finish = finishes.get(id);
         if (finish == null) {
-            throw new UnknownIdException("finish", id, finishes.keySet(), "hafthold materials --finishes");
+            throw new UnknownIdException(
+                    "finish", id, finishes.keySet(), "hafthold materials --finishes lists them all");
         }
         return finish;
     }

@@ -95,7 +95,10 @@ public final class MaterialLibrary {
         Treatment treatment = treatments.get(id.substring(plus + 1));
         if (treatment == null) {
             throw new UnknownIdException(
-                    "treatment", id.substring(plus + 1), treatments.keySet(), "hafthold materials");
+                    "treatment",
+                    id.substring(plus + 1),
+                    treatments.keySet(),
+                    "treatments are " + String.join(", ", treatments.keySet()));
         }
         Material wood = plain(id.substring(0, plus));
         return treatment.applyTo(wood, row != null ? row.name() : wood.name() + ", " + treatment.name());
@@ -110,7 +113,12 @@ public final class MaterialLibrary {
     public Material plain(String id) {
         MaterialRow row = rows.get(id);
         if (row == null || row.family() == Family.HYBRID) {
-            throw new UnknownIdException("material", id, new TreeSet<>(rows.keySet()), "hafthold materials");
+            throw new UnknownIdException(
+                    "material",
+                    id,
+                    new TreeSet<>(rows.keySet()),
+                    "hafthold materials lists them all; for a wood that is not listed take its class, such as"
+                            + " hardwood-dense");
         }
         Map<Entry, Figure> figures = new LinkedHashMap<>();
         String sorption = "";

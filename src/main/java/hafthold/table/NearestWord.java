@@ -31,11 +31,21 @@ public final class NearestWord {
                 .orElse(list);
     }
 
-    /** Number of letters to insert, drop or replace (Levenshtein distance); leaving out a tail costs a quarter. */
+    /**
+     * Letters to insert, drop or replace; parts of a kebab-case word that were left out at its ends cost a quarter of
+     * their letters.
+     */
     private static int distance(String from, String to) {
-        if (to.startsWith(from) || to.contains("-" + from)) {
-            return (to.length() - from.length()) / 4;
+        int nearest = letters(from, to);
+        for (int dash = to.indexOf('-'); dash >= 0; dash = to.indexOf('-', dash + 1)) {
+            nearest = Math.min(nearest, letters(from, to.substring(0, dash)) + (to.length() - dash) / 4);
+            nearest = Math.min(nearest, letters(from, to.substring(dash + 1)) + dash / 4);
         }
+        return nearest;
+    }
+
+    /** Levenshtein distance. */
+    private static int letters(String from, String to) {
         int[] above = new int[to.length() + 1];
         for (int j = 0; j <= to.length(); j++) {
             above[j] = j;

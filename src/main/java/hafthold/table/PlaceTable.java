@@ -46,7 +46,7 @@ public final class PlaceTable {
     public Place find(String id) {
         CsvRow row = rows.get(id);
         if (row == null) {
-            throw new UnknownIdException("place", id, new TreeSet<>(rows.keySet()), "hafthold places");
+            throw new UnknownIdException("place", id, new TreeSet<>(rows.keySet()), "hafthold places lists them all");
         }
         return place(row);
     }

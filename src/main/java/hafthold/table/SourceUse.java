@@ -13,6 +13,7 @@ public final class SourceUse {
     public static Map<String, List<String>> read(TableSet tables) {
         Map<String, List<String>> uses = new LinkedHashMap<>();
         collect(uses, tables, "properties.csv", "source", "material", "property", "axis");
+        collect(uses, tables, "alternatives.csv", "source", "material", "property", "axis");
         collect(uses, tables, "treatments.csv", "source", "treatment", "property");
         collect(uses, tables, "hybrids.csv", "source", "hybrid", "part");
         collect(uses, tables, "finishes.csv", "source", "id");

@@ -14,10 +14,10 @@ public final class UnknownIdException extends RuntimeException {
      * @param kind what sort of thing, such as "place"
      * @param typed what was asked for
      * @param known ids to choose from
-     * @param listing command that lists them
+     * @param listing how to see them all
      */
     public UnknownIdException(String kind, String typed, Collection<String> known, String listing) {
-        this(kind, typed, meant(typed, known) + " (" + listing + " lists them all)");
+        this(kind, typed, meant(typed, known) + " (" + listing + ")");
     }
 
     private UnknownIdException(String kind, String typed, String hint) {

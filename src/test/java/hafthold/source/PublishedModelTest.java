@@ -9,8 +9,11 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import hafthold.table.SourceTable;
+import hafthold.table.SourceUse;
 import hafthold.table.TableSet;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Every class that computes a published equation names a source that the table of sources knows. */
@@ -28,6 +31,17 @@ class PublishedModelTest {
                         sources.containsKey(citation(type).source()),
                         type.getName() + " cites unknown source "
                                 + citation(type).source())));
+    }
+
+    @Test
+    void everySourceInTheTableIsUsedByAFigureOrAModel() {
+        TableSet tables = TableSet.builtIn();
+        Set<String> used = new HashSet<>(SourceUse.read(tables).keySet());
+        CODE.stream()
+                .filter(type -> type.isAnnotatedWith(PublishedModel.class))
+                .forEach(type -> used.add(citation(type).source()));
+        assertAll(SourceTable.read(tables).keySet().stream()
+                .map(key -> () -> assertTrue(used.contains(key), key + " is used by nothing")));
     }
 
     @Test

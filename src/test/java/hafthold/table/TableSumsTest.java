@@ -1,0 +1,57 @@
+package hafthold.table;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Rows and column sums of the shipped tables: a figure changed by accident shows here. */
+class TableSumsTest {
+    private static final double LAST_DIGIT = 1e-3;
+
+    @ParameterizedTest
+    @CsvSource({
+        "properties.csv, 1677, 346186.2594, 367551.7166, 392080.0708",
+        "alternatives.csv, 24, 441.93, 574.811, 693.35",
+        "treatments.csv, 24, 336.45, 484.54, 713.15",
+        "hybrids.csv, 16, 5.07, 8.00, 10.93",
+        "finishes.csv, 23, 126.3, 378.45, 580.13"
+    })
+    void figuresAddUp(String name, int rows, double low, double value, double high) {
+        CsvTable table =
+                TableSet.builtIn().read(name, List.of("low", "value", "high")).get(0);
+        assertAll(
+                () -> assertEquals(rows, table.rows().size()),
+                () -> assertEquals(low, sum(table, "low"), LAST_DIGIT),
+                () -> assertEquals(value, sum(table, "value"), LAST_DIGIT),
+                () -> assertEquals(high, sum(table, "high"), LAST_DIGIT));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"t_mean_, 30392.4", "t_max_, 40167.2", "t_min_, 21170.4", "rh_, 138912.5"})
+    void normalsAddUp(String prefix, double expected) {
+        CsvTable table = TableSet.builtIn().read("places.csv", List.of("id")).get(0);
+        double sum = table.columns().stream()
+                .filter(column -> column.matches(prefix + "[0-9]{2}"))
+                .mapToDouble(column -> sum(table, column))
+                .sum();
+        assertEquals(expected, sum, LAST_DIGIT);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"materials.csv, id, 245", "cautions.csv, text, 70", "places.csv, id, 170", "limits.csv, class, 4"})
+    void rowsAreCounted(String name, String column, int rows) {
+        assertEquals(
+                rows,
+                TableSet.builtIn().read(name, List.of(column)).get(0).rows().size());
+    }
+
+    private static double sum(CsvTable table, String column) {
+        return table.rows().stream()
+                .filter(row -> !row.text(column).isEmpty())
+                .mapToDouble(row -> row.number(column, -1e12, 1e12))
+                .sum();
+    }
+}
