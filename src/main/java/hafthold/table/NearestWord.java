@@ -32,11 +32,11 @@ public final class NearestWord {
     }
 
     /**
-     * Letters to insert, drop or replace; parts of a kebab-case word that were left out at its ends cost a quarter of
-     * their letters.
+     * Letters to insert, drop or replace; an ending, or a part of a kebab-case word, that was left out costs a quarter
+     * of its letters.
      */
     private static int distance(String from, String to) {
-        int nearest = letters(from, to);
+        int nearest = to.startsWith(from) ? (to.length() - from.length()) / 4 : letters(from, to);
         for (int dash = to.indexOf('-'); dash >= 0; dash = to.indexOf('-', dash + 1)) {
             nearest = Math.min(nearest, letters(from, to.substring(0, dash)) + (to.length() - dash) / 4);
             nearest = Math.min(nearest, letters(from, to.substring(dash + 1)) + dash / 4);
