@@ -112,10 +112,12 @@ final class FitCommand implements Callable<Integer> {
         KnifeFile read = KnifeFile.read(file, set, library);
         List<Finding> findings = new ArrayList<>(read.findings());
         Destination destination = destination(read, set, findings);
-        findings.addAll(FitFindings.of(read.knife(), destination, CautionTable.read(set)));
+        findings.addAll(FitFindings.of(read.knife(), destination));
         KnifeFit fit = new KnifeJudge(LimitTable.read(set), offer(read.knife(), library))
                 .fit(read.knife(), destination, findings);
         spec.commandLine().getOut().print(format == OutputFormat.JSON ? FitJson.of(fit) : new FitText(units).of(fit));
+        FitFindings.cautions(read.knife(), CautionTable.read(set))
+                .forEach(caution -> spec.commandLine().getErr().println("mind: " + caution.text()));
         boolean adverse = fit.verdict() == Verdict.CHANGE || fit.verdict() == Verdict.REFUSE;
         return check && adverse ? ExitCode.ADVERSE_VERDICT : ExitCode.DONE;
     }

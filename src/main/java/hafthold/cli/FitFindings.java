@@ -5,12 +5,13 @@ import hafthold.knife.FullTangKnife;
 import hafthold.knife.Knife;
 import hafthold.knife.Pin;
 import hafthold.knife.TangStackKnife;
-import hafthold.material.Material;
 import hafthold.simulate.Destination;
 import hafthold.source.Finding;
 import hafthold.table.CautionTable;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** What a note about one knife says of its own grounds, and what can hurt. */
 final class FitFindings {
@@ -18,8 +19,21 @@ final class FitFindings {
 
     private FitFindings() {}
 
-    /** Grounds and cautions for a knife. */
-    static List<Finding> of(Knife knife, Destination destination, CautionTable cautions) {
+    /** What can hurt with the materials of a knife, each sentence once. */
+    static Set<Finding> cautions(Knife knife, CautionTable table) {
+        Set<Finding> cautions = new LinkedHashSet<>(table.general());
+        if (knife instanceof FullTangKnife full) {
+            cautions.addAll(table.about(full.scale()));
+            cautions.addAll(table.about(full.adhesive()));
+            full.liners().forEach(liner -> cautions.addAll(table.about(liner)));
+        } else {
+            ((TangStackKnife) knife).parts().forEach(part -> cautions.addAll(table.about(part)));
+        }
+        return cautions;
+    }
+
+    /** Grounds of the answer, and what this knife has to mind in this place. */
+    static List<Finding> of(Knife knife, Destination destination) {
         List<Finding> findings = new ArrayList<>();
         findings.add(destination.setting().finding());
         findings.add(new Finding(
@@ -27,16 +41,14 @@ final class FitFindings {
                 "limits",
                 "How much may show is a workshop's judgement; no published tolerance for knives was found."));
         if (knife instanceof FullTangKnife full) {
-            fullTang(full, destination, cautions, findings);
+            fullTang(full, destination, findings);
         } else {
-            stack((TangStackKnife) knife, cautions, findings);
+            stack(findings);
         }
-        findings.addAll(cautions.general());
         return findings;
     }
 
-    private static void fullTang(
-            FullTangKnife knife, Destination destination, CautionTable cautions, List<Finding> findings) {
+    private static void fullTang(FullTangKnife knife, Destination destination, List<Finding> findings) {
         findings.add(new Finding(
                 Finding.Kind.ESTIMATE,
                 "stress",
@@ -78,9 +90,6 @@ final class FitFindings {
                     "This air is damp enough to rust steel under a scale: seal the tang before you glue."));
         }
         waterTraps(knife, findings);
-        findings.addAll(cautions.about(knife.scale()));
-        findings.addAll(cautions.about(knife.adhesive()));
-        knife.liners().stream().distinct().forEach(liner -> findings.addAll(cautions.about(liner)));
     }
 
     private static void waterTraps(FullTangKnife knife, List<Finding> findings) {
@@ -100,18 +109,12 @@ final class FitFindings {
                 "Wash it by hand and dry it at once: a dishwasher is hotter and wetter than any year reckoned here."));
     }
 
-    private static void stack(TangStackKnife knife, CautionTable cautions, List<Finding> findings) {
+    private static void stack(List<Finding> findings) {
         findings.add(new Finding(
                 Finding.Kind.ESTIMATE,
                 "stack",
                 "Each part is taken to drink all round, sheets to lie flat on the tang, half of the load to ease within"
                         + " weeks (assumed)."));
-        knife.parts().stream()
-                .distinct()
-                .filter(part -> part instanceof Material)
-                .forEach(part -> cautions.about(part).stream()
-                        .filter(caution -> !findings.contains(caution))
-                        .forEach(findings::add));
     }
 
     private static boolean damp(Destination destination) {

@@ -159,10 +159,10 @@ final class AnswerWords {
             case END_GAP -> "ends " + size + " short";
             case END_PROUD -> "ends " + size + " long";
             case PIN_CRACK -> "may split at the pins: " + times(reason) + " of what it bears";
-            case GLUE_LINE -> "glue line at " + times(reason);
-            case SCALE_SPLIT -> "scale across the grain at " + times(reason);
-            case END_LETS_GO -> "ends let go by " + size;
-            case SOFTENING -> Math.round(reason.size().value()) + Paragraph.HOLD + "K from softening";
+            case GLUE_LINE -> "glue line at " + times(reason) + " of what it bears";
+            case SCALE_SPLIT -> "pull across the grain at " + times(reason) + " of what it bears";
+            case END_LETS_GO -> "ends " + size + " off once it lets go";
+            case SOFTENING -> Math.round(reason.size().value()) + Paragraph.HOLD + "K to softening";
             case STACK_GAP -> "stack loose by " + size;
             case STACK_SET -> "stack crushed by " + size;
         };

@@ -93,8 +93,8 @@ public record FitText(LengthUnits units) {
                     .forEach(finding -> lines.merge(finding.text(), finding.subject(), FitText::both));
             if (!lines.isEmpty()) {
                 text.append("  ").append(FindingDigest.headingOf(kind)).append(":\n");
-                lines.forEach((line, subject) -> text.append(
-                        Paragraph.hanging("  - ", kind == Finding.Kind.CAUTION ? line : subject + ": " + line, WIDTH)));
+                lines.forEach((line, subject) ->
+                        text.append(Paragraph.hanging("  - ", subject.replace('-', ' ') + ": " + line, WIDTH)));
             }
         }
         return text.toString();
