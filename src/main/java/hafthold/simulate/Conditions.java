@@ -24,4 +24,10 @@ public record Conditions(
         Finish finish,
         Destination destination,
         Figure tangExpansion,
-        Figure pinExpansion) {}
+        Figure pinExpansion) {
+
+    /** The same at another destination. */
+    Conditions at(Destination other) {
+        return new Conditions(handle, madeTemperature, madeHumidity, finish, other, tangExpansion, pinExpansion);
+    }
+}

@@ -3,6 +3,7 @@ package hafthold.simulate;
 import hafthold.air.AirSeries;
 import hafthold.air.Place;
 import hafthold.air.Setting;
+import hafthold.air.StraightAir;
 
 /**
  * Where a knife goes: a year of outdoor air, and the air about the knife there.
@@ -25,6 +26,16 @@ public record Destination(
                 setting,
                 place.referenceYear(),
                 place.humidityUncertaintyPoints() / 100);
+    }
+
+    /**
+     * The same with the air about the knife reduced to as many samples as it takes to keep its course.
+     *
+     * @param strayFraction how far a sample left out may lie off, see {@link StraightAir}
+     */
+    Destination thinned(double strayFraction) {
+        AirSeries kept = StraightAir.thinned(air, StraightAir.stride(air, strayFraction));
+        return new Destination(id, name, setting, outdoors, kept, humidityDoubtFraction);
     }
 
     /** A recorded outdoor year. */

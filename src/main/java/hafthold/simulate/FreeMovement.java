@@ -20,7 +20,7 @@ import java.util.List;
  * @param pinCrackUse tension across the grain beside the pin over the strength, 0 without squeeze
  * @param pinHeadProud pin head above the face
  * @param pinHeadSunk pin head below the face
- * @param worstHour hour of the year with the largest edge offset, either way
+ * @param worstSample sample of the year with the largest edge offset, either way
  * @param dailyEdge mean edge offset of each day, positive proud
  */
 record FreeMovement(
@@ -34,9 +34,9 @@ record FreeMovement(
         double pinCrackUse,
         double pinHeadProud,
         double pinHeadSunk,
-        int worstHour,
+        int worstSample,
         double[] dailyEdge) {
-    private static final int HOURS_A_DAY = 24;
+    private static final double DAY_SECONDS = 86400;
 
     /** Follows all parts of a scale through the year. */
     static FreeMovement of(List<PartMotion> parts, Conditions conditions) {
@@ -50,26 +50,27 @@ record FreeMovement(
         }
         double halfWidth = conditions.handle().tangWidth().metres() / 2;
         double tang = conditions.tangExpansion().value();
-        double[] daily = new double[(air.size() + HOURS_A_DAY - 1) / HOURS_A_DAY];
+        int samplesADay = samplesADay(air);
+        double[] daily = new double[(air.size() + samplesADay - 1) / samplesADay];
         double shy = 0;
         double proud = 0;
         double shorter = 0;
         double longer = 0;
-        int shyHour = 0;
-        int proudHour = 0;
-        for (int hour = 0; hour < air.size(); hour++) {
-            double steel = tang * (air.temperatureCelsius(hour) - made);
-            double edge = halfWidth * (widthStrain[hour] - steel);
-            daily[hour / HOURS_A_DAY] += edge / HOURS_A_DAY;
+        int shySample = 0;
+        int proudSample = 0;
+        for (int i = 0; i < air.size(); i++) {
+            double steel = tang * (air.temperatureCelsius(i) - made);
+            double edge = halfWidth * (widthStrain[i] - steel);
+            daily[i / samplesADay] += edge / samplesADay;
             if (edge < -shy) {
                 shy = -edge;
-                shyHour = hour;
+                shySample = i;
             } else if (edge > proud) {
                 proud = edge;
-                proudHour = hour;
+                proudSample = i;
             }
-            shorter = Math.max(shorter, steel - lengthStrain[hour]);
-            longer = Math.max(longer, lengthStrain[hour] - steel);
+            shorter = Math.max(shorter, steel - lengthStrain[i]);
+            longer = Math.max(longer, lengthStrain[i] - steel);
         }
         double length = conditions.handle().length().metres();
         return new FreeMovement(
@@ -83,7 +84,12 @@ record FreeMovement(
                 extremes.crackUse(),
                 extremes.headProud(),
                 extremes.headSunk(),
-                shy > proud ? shyHour : proudHour,
+                shy > proud ? shySample : proudSample,
                 daily);
+    }
+
+    /** Samples of a series in a day. */
+    static int samplesADay(AirSeries air) {
+        return Math.max(1, (int) Math.round(DAY_SECONDS / air.stepSeconds()));
     }
 }

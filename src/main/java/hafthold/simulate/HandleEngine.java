@@ -8,6 +8,7 @@ import hafthold.quantity.Band;
 import hafthold.source.Evidence;
 import hafthold.source.Figure;
 import hafthold.source.Finding;
+import hafthold.transport.Resolution;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,11 +23,10 @@ import java.util.concurrent.ConcurrentHashMap;
  * from all doubts the band.
  */
 public final class HandleEngine {
-    /** Any year without a leap day, to turn an hour of the year into a month. */
+    /** Any year without a leap day, to turn a day of the year into a month. */
     private static final int COMMON_YEAR = 2023;
 
-    private static final int HOURS_A_DAY = 24;
-
+    private final Conditions order;
     private final Conditions conditions;
     private final MoistureYears moisture;
     private final Map<Lay, Double> cracks = new ConcurrentHashMap<>();
@@ -35,8 +35,9 @@ public final class HandleEngine {
     private record Lay(String material, Cut cut) {}
 
     /** An engine for one order; moisture once computed is kept for further cuts of the same material. */
-    public HandleEngine(Conditions conditions) {
-        this.conditions = conditions;
+    public HandleEngine(Conditions order) {
+        this.order = order;
+        this.conditions = order.at(order.destination().thinned(Resolution.STANDARD.airStrayFraction()));
         this.moisture = new MoistureYears(conditions);
     }
 
@@ -55,17 +56,18 @@ public final class HandleEngine {
     public ScaleTrace trace(ScaleMaterial material, Cut cut) {
         List<Hybrid.Part> parts = partsOf(material, cut);
         Hybrid.Part leading = parts.get(0);
+        MoistureYears hourly = new MoistureYears(order);
         return new ScaleTrace(
-                conditions,
-                motions(parts, Doubt.NONE),
-                leading.material().water().map(water -> moisture.history(leading.material(), leading.cut(), 0)));
+                order,
+                motions(parts, hourly, Doubt.NONE),
+                leading.material().water().map(water -> hourly.history(leading.material(), leading.cut(), 0)));
     }
 
     private FreeMovement movement(List<Hybrid.Part> parts, Doubt doubt) {
-        return FreeMovement.of(motions(parts, doubt), conditions);
+        return FreeMovement.of(motions(parts, moisture, doubt), conditions);
     }
 
-    private List<PartMotion> motions(List<Hybrid.Part> parts, Doubt doubt) {
+    private List<PartMotion> motions(List<Hybrid.Part> parts, MoistureYears moisture, Doubt doubt) {
         return parts.stream()
                 .map(part -> PartMotion.of(
                         part.material(),
@@ -125,14 +127,16 @@ public final class HandleEngine {
                 spread.of(FreeMovement::pinCrackUse),
                 spread.of(FreeMovement::pinHeadProud),
                 spread.of(FreeMovement::pinHeadSunk),
-                monthOf(spread.value().worstHour()),
+                monthOf(spread.value().worstSample()),
                 material.evidence(),
                 findings,
                 days,
-                course.dailyMeans());
+                course.dailyMeans(
+                        FreeMovement.samplesADay(conditions.destination().air())));
     }
 
-    private static int monthOf(int hour) {
-        return LocalDate.ofYearDay(COMMON_YEAR, 1).plusDays(hour / HOURS_A_DAY).getMonthValue();
+    private int monthOf(int sample) {
+        long day = sample / FreeMovement.samplesADay(conditions.destination().air());
+        return LocalDate.ofYearDay(COMMON_YEAR, 1).plusDays(day).getMonthValue();
     }
 }

@@ -11,8 +11,6 @@ import java.util.stream.IntStream;
  * @param shiftFraction added after that, kg/kg
  */
 record MoistureCourse(double[] computedFraction, double factor, double shiftFraction) {
-    private static final int HOURS_A_DAY = 24;
-
     /** Moisture content of an hour, kg/kg. */
     double fraction(int hour) {
         return factor * computedFraction[hour] + shiftFraction;
@@ -32,10 +30,19 @@ record MoistureCourse(double[] computedFraction, double factor, double shiftFrac
         return IntStream.range(0, hours()).mapToDouble(this::fraction).max().orElseThrow();
     }
 
-    /** Mean of each whole day, kg/kg. */
+    /** Mean of each whole day of an hourly course, kg/kg. */
     List<Double> dailyMeans() {
-        return IntStream.range(0, hours() / HOURS_A_DAY)
-                .mapToObj(day -> IntStream.range(day * HOURS_A_DAY, (day + 1) * HOURS_A_DAY)
+        return dailyMeans(24);
+    }
+
+    /**
+     * Mean of each whole day, kg/kg.
+     *
+     * @param samplesADay a divisor of 24
+     */
+    List<Double> dailyMeans(int samplesADay) {
+        return IntStream.range(0, hours() / samplesADay)
+                .mapToObj(day -> IntStream.range(day * samplesADay, (day + 1) * samplesADay)
                         .mapToDouble(this::fraction)
                         .average()
                         .orElseThrow())

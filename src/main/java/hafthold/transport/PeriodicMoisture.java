@@ -3,6 +3,7 @@ package hafthold.transport;
 import hafthold.air.AirSeries;
 import hafthold.air.HylandWexlerSaturationPressure;
 import hafthold.air.SaturationPressure;
+import hafthold.air.StraightAir;
 
 /**
  * The year that repeats: moisture of a slab whose air comes round again, found without waiting for the decades that a slow

@@ -1,20 +1,25 @@
-package hafthold.transport;
-
-import hafthold.air.AirSeries;
+package hafthold.air;
 
 /**
  * Air with the samples left out that lie on straight lines between others: a home that buffers the day needs no step an
  * hour.
  */
-final class StraightAir {
+public final class StraightAir {
     private static final int[] STRIDES = {12, 8, 6, 4, 3, 2};
     /** A kelvin sways the flux through the surface about as much as this fraction of relative humidity. */
     private static final double HUMIDITY_PER_KELVIN = 0.02;
 
     private StraightAir() {}
 
-    /** Every how many samples it is enough to keep, so that none left out strays further than allowed. */
-    static int stride(AirSeries air, double strayFraction) {
+    /**
+     * Every how many samples it is enough to keep, so that none left out strays further than allowed from the straight
+     * line between its kept neighbours.
+     *
+     * @param air a closed year
+     * @param strayFraction allowed, fraction of relative humidity, a kelvin counting as 0.02; zero or more
+     * @return 1, 2, 3, 4, 6, 8 or 12
+     */
+    public static int stride(AirSeries air, double strayFraction) {
         for (int stride : STRIDES) {
             if (air.size() % stride == 0 && isStraight(air, stride, strayFraction)) {
                 return stride;
@@ -23,8 +28,12 @@ final class StraightAir {
         return 1;
     }
 
-    /** Every stride-th sample. */
-    static AirSeries thinned(AirSeries air, int stride) {
+    /**
+     * Every stride-th sample.
+     *
+     * @param stride a divisor of the number of samples
+     */
+    public static AirSeries thinned(AirSeries air, int stride) {
         if (stride == 1) {
             return air;
         }
