@@ -32,6 +32,9 @@ record StackWords(LengthUnits units, StackFit fit) {
         for (PartYear part : year.parts()) {
             rows.row("", part(part));
         }
+        if (year.parts().stream().anyMatch(StackWords::isEstimate)) {
+            rows.row("", "* at least one figure behind it is estimated or not known");
+        }
         rows.row("Doubt", "comes from " + DriverWords.sentence(year.drivers()));
     }
 
@@ -71,7 +74,11 @@ record StackWords(LengthUnits units, StackFit fit) {
                 ? "stays"
                 : "shrinks " + sized(part.shrinks()) + ", grows " + sized(part.grows());
         return SizeRange.millimetres(new Length(part.length())) + " " + part.name() + ": " + movement
-                + (part.evidence().compareTo(Evidence.PUBLISHED) > 0 ? " *" : "");
+                + (isEstimate(part) ? " *" : "");
+    }
+
+    private static boolean isEstimate(PartYear part) {
+        return part.evidence().compareTo(Evidence.PUBLISHED) > 0;
     }
 
     private String sized(Band band) {
