@@ -167,9 +167,8 @@ final class FitCommand implements Callable<Integer> {
     /** What the shop could use instead: the same wood treated, sheet that stands still, glues that give. */
     private static Offer offer(Knife knife, MaterialLibrary library) {
         List<ScaleMaterial> scales = new ArrayList<>();
-        List<ScaleMaterial> woods = knife instanceof FullTangKnife full
-                ? List.of(full.scale())
-                : ((TangStackKnife) knife).parts();
+        List<ScaleMaterial> woods =
+                knife instanceof FullTangKnife full ? List.of(full.scale()) : ((TangStackKnife) knife).parts();
         woods.stream()
                 .filter(wood -> wood.family() == Family.WOOD)
                 .map(ScaleMaterial::id)

@@ -62,7 +62,8 @@ final class StackAdviser {
         }
         double use = judgement.seasonalUse(before);
         return kept.stream()
-                .filter(trial -> trial.use() < WORTH_SAYING * use || trial.verdict().compareTo(now) < 0)
+                .filter(trial ->
+                        trial.use() < WORTH_SAYING * use || trial.verdict().compareTo(now) < 0)
                 .sorted(order())
                 .map(this::advice)
                 .toList();
@@ -146,9 +147,10 @@ final class StackAdviser {
     /** The part that moves most, of what the shop could use instead. */
     private List<Trial> otherParts(TangStackKnife from) {
         return offer.scales().stream()
-                .filter(material -> !material.id().equals(from.parts().get(mover()).id()))
-                .map(material -> run(
-                        new Change.Part(mover() + 1, material.id(), material.name()), remade(from, material)))
+                .filter(material ->
+                        !material.id().equals(from.parts().get(mover()).id()))
+                .map(material ->
+                        run(new Change.Part(mover() + 1, material.id(), material.name()), remade(from, material)))
                 .sorted(order())
                 .limit(MOST_MATERIALS)
                 .toList();
@@ -158,7 +160,10 @@ final class StackAdviser {
         TangStackBuild b = from.build();
         List<StackPart> parts = new ArrayList<>(b.parts());
         Cut cut = material.usualCut();
-        parts.set(mover(), new StackPart(material.id(), Optional.of(cut), parts.get(mover()).length()));
+        parts.set(
+                mover(),
+                new StackPart(
+                        material.id(), Optional.of(cut), parts.get(mover()).length()));
         List<ScaleMaterial> materials = new ArrayList<>(from.parts());
         materials.set(mover(), material);
         return new TangStackKnife(
