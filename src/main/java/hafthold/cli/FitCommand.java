@@ -8,6 +8,7 @@ import hafthold.decide.Offer;
 import hafthold.decide.Verdict;
 import hafthold.knife.FullTangKnife;
 import hafthold.knife.Knife;
+import hafthold.knife.TangStackKnife;
 import hafthold.material.Family;
 import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
@@ -45,7 +46,7 @@ import picocli.CommandLine.Spec;
                         + " to change.")
 final class FitCommand implements Callable<Integer> {
     private static final List<String> TREATMENTS = List.of("lumen-resin", "cell-wall-resin");
-    private static final List<String> STEADY = List.of("glass-epoxy-g10", "linen-phenolic-le", "paper-phenolic-xx");
+    private static final List<String> STEADY = List.of("glass-epoxy-g10", "linen-phenolic-le");
     private static final List<String> ADHESIVES = List.of("epoxy-toughened", "polyurethane-glue");
 
     @Spec
@@ -165,13 +166,15 @@ final class FitCommand implements Callable<Integer> {
 
     /** What the shop could use instead: the same wood treated, sheet that stands still, glues that give. */
     private static Offer offer(Knife knife, MaterialLibrary library) {
-        if (!(knife instanceof FullTangKnife full)) {
-            return Offer.none();
-        }
         List<ScaleMaterial> scales = new ArrayList<>();
-        if (full.scale().family() == Family.WOOD) {
-            TREATMENTS.forEach(treatment -> scales.add(library.find(full.scale().id() + "+" + treatment)));
-        }
+        List<ScaleMaterial> woods =
+                knife instanceof FullTangKnife full ? List.of(full.scale()) : ((TangStackKnife) knife).parts();
+        woods.stream()
+                .filter(wood -> wood.family() == Family.WOOD)
+                .map(ScaleMaterial::id)
+                .distinct()
+                .flatMap(id -> TREATMENTS.stream().map(treatment -> library.find(id + "+" + treatment)))
+                .forEach(scales::add);
         STEADY.forEach(id -> scales.add(library.find(id)));
         List<Material> adhesives = ADHESIVES.stream().map(library::plain).toList();
         return new Offer(scales, adhesives);

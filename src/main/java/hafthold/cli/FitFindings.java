@@ -5,6 +5,8 @@ import hafthold.knife.FullTangKnife;
 import hafthold.knife.Knife;
 import hafthold.knife.Pin;
 import hafthold.knife.TangStackKnife;
+import hafthold.material.Cut;
+import hafthold.material.Hybrid;
 import hafthold.simulate.Destination;
 import hafthold.source.Finding;
 import hafthold.table.CautionTable;
@@ -64,6 +66,13 @@ final class FitFindings {
                 Finding.Kind.ESTIMATE,
                 "pins",
                 "Holes are taken to follow the unglued scale, pins to be rigid and without friction."));
+        if (knife.cutLeft() == Cut.BURL || knife.scale() instanceof Hybrid) {
+            findings.add(
+                    new Finding(
+                            Finding.Kind.ESTIMATE,
+                            "burl",
+                            "It is taken to part at the stretch at which straight grain does, 0.67 %; no test of it was found."));
+        }
         if (!knife.liners().isEmpty()) {
             findings.add(new Finding(
                     Finding.Kind.ESTIMATE,

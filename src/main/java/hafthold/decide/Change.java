@@ -50,12 +50,21 @@ public sealed interface Change {
     record Glue(String id, String name) implements Change {}
 
     /**
-     * Another material for the scales or the part that moves most.
+     * Another material for both scales.
      *
      * @param id of the material
      * @param name for people
      */
     record Material(String id, String name) implements Change {}
+
+    /**
+     * One part of a stack of another material.
+     *
+     * @param place from 1 at the guard
+     * @param id of the material
+     * @param name for people
+     */
+    record Part(int place, String id, String name) implements Change {}
 
     /**
      * A harder pull on the nut.

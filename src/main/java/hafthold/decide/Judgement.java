@@ -116,6 +116,11 @@ public final class Judgement {
                 .toList();
     }
 
+    /** The larger use of a stack's limits: what changes of its build are ranked by. */
+    public double seasonalUse(StackYear year) {
+        return standings(year).stream().mapToDouble(Standing::use).max().orElseThrow();
+    }
+
     /** The largest of all uses of a bonded knife's limits: what changes of its build are ranked by. */
     public double seasonalUse(FitYear year) {
         return standings(year).stream().mapToDouble(Standing::use).max().orElseThrow();

@@ -34,14 +34,15 @@ public record KnifeJudge(List<FitLimits> classes, Offer offer) {
     public KnifeFit fit(Knife knife, Destination destination, List<Finding> findings) {
         Judgement judgement = Judgement.forWork(classes, knife.build().order().workClass());
         if (knife instanceof TangStackKnife stack) {
-            StackYear year = new StackEngine(stack, destination).year();
+            StackEngine engine = new StackEngine(stack, destination);
+            StackYear year = engine.year();
             return new StackFit(
                     stack,
                     destination,
                     year,
                     judgement.verdict(year),
                     judgement.reasons(year),
-                    List.of(),
+                    new StackAdviser(judgement, offer, engine, stack, year).advice(),
                     all(findings, year.whole().findings()));
         }
         FullTangKnife full = (FullTangKnife) knife;

@@ -25,10 +25,10 @@ final class AdviceWords {
 
     private static String clause(Change change) {
         if (change instanceof Change.Condition condition) {
-            return "let the scales settle at "
+            return "let the stock settle at "
                     + AnswerWords.plain(condition.humidity().percent())
                     + " % humidity (" + AnswerWords.percent(condition.moistureFraction())
-                    + " % MC) before you glue and before you sand"
+                    + " % MC) before you join it and before you sand"
                     + (condition.atLimit()
                             ? condition.humidity().fraction() < HALF
                                     ? "; drier than that is not advised"
@@ -55,6 +55,9 @@ final class AdviceWords {
         }
         if (change instanceof Change.Material material) {
             return "make the scales of " + material.name();
+        }
+        if (change instanceof Change.Part part) {
+            return "make part " + part.place() + " of " + part.name();
         }
         if (change instanceof Change.Preload preload) {
             return "draw the nut up with " + Math.round(preload.newtons()) + " N";

@@ -3,6 +3,7 @@ package hafthold.report;
 import hafthold.quantity.Band;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Locale;
 
 /**
  * A movement as it is read at the bench: with no more digits than its band deserves.
@@ -45,6 +46,20 @@ record BenchLength(Band metres) {
     String text(LengthUnits units) {
         return millimetres() + Paragraph.HOLD + "mm"
                 + (units == LengthUnits.INCH ? " (" + thou() + Paragraph.HOLD + "thou)" : "");
+    }
+
+    /**
+     * The value to a hundredth of a millimetre whatever its band, for movements that are held against each other and
+     * share their doubts.
+     */
+    String hundredths(LengthUnits units) {
+        return String.format(Locale.ROOT, "%.2f", 1000 * metres.value()) + Paragraph.HOLD + "mm"
+                + (units == LengthUnits.INCH ? " (" + thou() + Paragraph.HOLD + "thou)" : "");
+    }
+
+    /** Both ends to a hundredth of a millimetre, such as "0.11–0.20". */
+    String hundredthsRange() {
+        return String.format(Locale.ROOT, "%.2f–%.2f", 1000 * metres.low(), 1000 * metres.high());
     }
 
     /** Whether value and band print as zero. */

@@ -5,6 +5,7 @@ import hafthold.decide.FullTangFit;
 import hafthold.decide.KnifeFit;
 import hafthold.decide.Reason;
 import hafthold.decide.StackFit;
+import hafthold.decide.Verdict;
 import hafthold.knife.WorkState;
 import hafthold.knife.WorkState.MeasuredMoisture;
 import hafthold.knife.WorkState.SettledAir;
@@ -60,7 +61,14 @@ public record FitText(LengthUnits units) {
         }
         String decides = words.reason(reasons.get(0));
         String also = reasons.stream().skip(1).map(words::reason).collect(Collectors.joining("; "));
-        return text + " What decides: " + decides + "." + (also.isEmpty() ? "" : " Also: " + also + ".");
+        return text + " What decides: " + decides + "." + (also.isEmpty() ? "" : " Also: " + also + ".") + remedy(fit);
+    }
+
+    private static String remedy(KnifeFit fit) {
+        boolean adverse = fit.verdict() == Verdict.CHANGE || fit.verdict() == Verdict.REFUSE;
+        boolean mends =
+                fit.advice().stream().anyMatch(advice -> advice.verdict().compareTo(Verdict.CARE) <= 0);
+        return adverse && mends ? " The first change under What to do brings it back." : "";
     }
 
     private static String toDo(KnifeFit fit) {

@@ -91,18 +91,10 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
         HandleYear whole = year.whole();
         List<String> parts = new ArrayList<>();
         if (!year.pins().isEmpty()) {
-            parts.add(
-                    shows(whole.pinHeadProud()) || shows(whole.pinHeadSunk())
-                            ? "pin heads up to " + length(whole.pinHeadProud()) + " above the face, "
-                                    + length(whole.pinHeadSunk()) + " below it"
-                            : "pin heads stay flush");
+            parts.add("pin heads "
+                    + either(whole.pinHeadProud(), "above the face", whole.pinHeadSunk(), "below it", "flush"));
         }
-        if (shows(year.domeHollow()) || shows(year.domeRound())) {
-            parts.add("the face goes hollow by " + length(year.domeHollow()) + " and round by "
-                    + length(year.domeRound()));
-        } else {
-            parts.add("the face stays flat");
-        }
+        parts.add("the face " + either(year.domeHollow(), "hollow", year.domeRound(), "round", "flat"));
         if (shows(year.set())) {
             parts.add("held damp, it loses up to " + length(year.set()) + " a side for good");
         }
@@ -158,11 +150,7 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
 
     private String ends(HandleYear whole) {
         String free = "unglued the whole scale would change by " + length(whole.lengthMismatch());
-        if (!shows(whole.endShort()) && !shows(whole.endLong())) {
-            return "flush at bolster and butt; " + free;
-        }
-        return "at bolster and butt up to " + length(whole.endShort()) + " short, " + length(whole.endLong())
-                + " long, each; " + free;
+        return either(whole.endShort(), "short", whole.endLong(), "long", "flush") + " at bolster and butt; " + free;
     }
 
     private static String heat(FitYear year) {
@@ -176,13 +164,24 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
     }
 
     private String length(Band band) {
-        return new BenchLength(band).text(units);
+        return new BenchLength(band).hundredths(units);
     }
 
     /** Value with its range. */
     private String sized(Band band) {
-        BenchLength length = new BenchLength(band);
-        return length.text(units) + (length.range().isEmpty() ? "" : " (" + length.range() + ")");
+        return length(band) + " (" + new BenchLength(band).hundredthsRange() + ")";
+    }
+
+    /** Those of two opposite movements that show, such as "0.14 mm above the face"; the word for none otherwise. */
+    private String either(Band one, String oneWord, Band other, String otherWord, String none) {
+        List<String> parts = new ArrayList<>();
+        if (shows(one)) {
+            parts.add(length(one) + " " + oneWord);
+        }
+        if (shows(other)) {
+            parts.add(length(other) + " " + otherWord);
+        }
+        return parts.isEmpty() ? none : String.join(", ", parts);
     }
 
     private static boolean shows(Band band) {

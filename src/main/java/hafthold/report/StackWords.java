@@ -10,6 +10,8 @@ import hafthold.simulate.StackYear;
 import hafthold.simulate.StackYear.PartYear;
 import hafthold.source.Evidence;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a stack on a tang does, row by row. */
 record StackWords(LengthUnits units, StackFit fit) {
@@ -31,6 +33,9 @@ record StackWords(LengthUnits units, StackFit fit) {
         rows.row("Stack", stack(year));
         for (PartYear part : year.parts()) {
             rows.row("", part(part));
+        }
+        if (year.parts().stream().anyMatch(StackWords::isEstimate)) {
+            rows.row("", "* at least one figure behind it is estimated or not known");
         }
         rows.row("Doubt", "comes from " + DriverWords.sentence(year.drivers()));
     }
@@ -69,13 +74,21 @@ record StackWords(LengthUnits units, StackFit fit) {
     private String part(PartYear part) {
         String movement = part.shrinks().value() <= SHOWS && part.grows().value() <= SHOWS
                 ? "stays"
-                : "shrinks " + sized(part.shrinks()) + ", grows " + sized(part.grows());
+                : Stream.of(
+                                part.shrinks().value() > SHOWS ? "shrinks " + sized(part.shrinks()) : "",
+                                part.grows().value() > SHOWS ? "grows " + sized(part.grows()) : "")
+                        .filter(text -> !text.isEmpty())
+                        .collect(Collectors.joining(", "));
         return SizeRange.millimetres(new Length(part.length())) + " " + part.name() + ": " + movement
-                + (part.evidence().compareTo(Evidence.PUBLISHED) > 0 ? " *" : "");
+                + (isEstimate(part) ? " *" : "");
+    }
+
+    private static boolean isEstimate(PartYear part) {
+        return part.evidence().compareTo(Evidence.PUBLISHED) > 0;
     }
 
     private String sized(Band band) {
         BenchLength length = new BenchLength(band);
-        return length.text(units) + (length.range().isEmpty() ? "" : " (" + length.range() + ")");
+        return length.hundredths(units) + " (" + length.hundredthsRange() + ")";
     }
 }

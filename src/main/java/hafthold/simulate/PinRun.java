@@ -46,7 +46,8 @@ record PinRun(
         double use = 0;
         for (int p = 0; p < made.size(); p++) {
             PartMotion part = made.get(p);
-            Optional<Double> strength = PinSplit.strength(parts.get(p).material(), doubt);
+            Optional<Double> strength =
+                    PinSplit.strength(parts.get(p).material(), parts.get(p).cut(), doubt);
             for (int hour = 0; hour < warmer.length; hour++) {
                 double wetter = part.moistureChange(hour);
                 along[hour] = fit.gapMetres(part.length().strain(wetter, warmer[hour]), warmer[hour]);

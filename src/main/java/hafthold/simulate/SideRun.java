@@ -81,7 +81,7 @@ final class SideRun {
         lengthOffsets = new SectionDrive(length, made, linersMade, tang, glue);
         lengthStresses = new SectionDrive(length, glued, linersGlued, tang, glue);
         strengthAcross = parts.stream()
-                .map(part -> PinSplit.strength(part.material(), doubt))
+                .map(part -> PinSplit.strength(part.material(), part.cut(), doubt))
                 .flatMap(Optional::stream)
                 .mapToDouble(Double::doubleValue)
                 .toArray();

@@ -40,9 +40,23 @@ public final class StackEngine {
 
     /** An engine for one knife in one place. */
     public StackEngine(TangStackKnife knife, Destination destination) {
+        this(knife, destination.air(), new LayerMoisture(destination));
+    }
+
+    private StackEngine(TangStackKnife knife, AirSeries air, LayerMoisture moisture) {
         this.knife = knife;
-        this.air = destination.air();
-        this.moisture = new LayerMoisture(destination);
+        this.air = air;
+        this.moisture = moisture;
+    }
+
+    /** An engine for another knife in the same place that shares what this one has solved. */
+    public StackEngine of(TangStackKnife other) {
+        return new StackEngine(other, air, moisture);
+    }
+
+    /** The year at the value of every input, without bands: for trying changes of the build. */
+    public StackYear yearWithoutBands() {
+        return answer(List.of(), new Spread<>(run(Doubt.NONE), List.of()));
     }
 
     /** The year with the band of every answer. */

@@ -1,0 +1,66 @@
+package hafthold.decide;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hafthold.knife.FullTangKnife;
+import hafthold.simulate.BondedEngine;
+import hafthold.simulate.FitYear;
+import hafthold.simulate.HandleYear;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+
+/** What holds of any bonded handle with its grain along the blade. */
+class FitProperties {
+    private static final String[] WOODS = {"walnut-black", "beech-european", "teak", "maple-sugar+lumen-resin"};
+    private static final String[] CUTS = {"flat", "rift", "quarter"};
+
+    /** Glue holds an edge back: it stays between flush and where it would be unglued, the tang line nearer to flush. */
+    @Property(tries = 25)
+    void aGluedEdgeStaysBetweenFlushAndFree(
+            @ForAll @IntRange(max = 3) int wood,
+            @ForAll @IntRange(max = 2) int cut,
+            @ForAll @IntRange(min = 10, max = 90) int made,
+            @ForAll @IntRange(min = 10, max = 90) int there) {
+        FitYear year = year(wood, cut, made, there);
+        HandleYear whole = year.whole();
+        double free = Math.max(whole.freeShy().value(), whole.freeProud().value());
+        double mid = Math.max(whole.edgeShy().value(), whole.edgeProud().value());
+        double tangLine =
+                Math.max(year.tangLineShy().value(), year.tangLineProud().value());
+        assertTrue(tangLine <= mid + 1e-9 && mid <= free + 1e-9, tangLine + " " + mid + " " + free);
+        assertTrue(free < 1e-6 || mid > 0.3 * free, "it is held at the tang only");
+    }
+
+    /** Drier and damper stand on opposite sides, and never both in air that does not change. */
+    @Property(tries = 15)
+    void steadyAirMovesAnEdgeOneWay(
+            @ForAll @IntRange(max = 3) int wood,
+            @ForAll @IntRange(min = 15, max = 80) int made,
+            @ForAll @IntRange(min = 15, max = 80) int there) {
+        HandleYear whole = year(wood, 0, made, there).whole();
+        assertEquals(0, Math.min(whole.edgeShy().value(), whole.edgeProud().value()), 1e-9);
+        assertTrue(there >= made || whole.edgeProud().value() < 1e-9);
+        assertTrue(there <= made || whole.edgeShy().value() < 1e-9);
+    }
+
+    /** A knife made in the air it lives in keeps its shape and bears nothing. */
+    @Property(tries = 8)
+    void nothingMovesInTheAirItWasMadeIn(
+            @ForAll @IntRange(max = 3) int wood,
+            @ForAll @IntRange(max = 2) int cut,
+            @ForAll @IntRange(min = 10, max = 90) int air) {
+        FitYear year = year(wood, cut, air, air);
+        assertEquals(
+                0, year.whole().freeShy().value() + year.whole().freeProud().value(), 2e-6);
+        assertEquals(0, year.glueUse().value(), 0.01);
+        assertEquals(0, year.crackUse().value(), 0.02);
+    }
+
+    private static FitYear year(int wood, int cut, int made, int there) {
+        FullTangKnife knife = (FullTangKnife)
+                FitOrders.fullTang(WOODS[wood], CUTS[cut], 110, made, FitOrders.pins(5, 0.05, "hard-epoxy", 20, 90));
+        return new BondedEngine(knife, FitOrders.steady(20, there / 100.0)).yearWithoutBands();
+    }
+}
