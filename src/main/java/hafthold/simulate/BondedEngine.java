@@ -207,7 +207,7 @@ public final class BondedEngine {
                     band(side -> side.end().above()),
                     pinBand(PinMovement::gap),
                     pinBand(PinMovement::squeeze),
-                    pinBand(PinMovement::splitUse),
+                    pinBand(PinMovement::largestSplitUse),
                     pinBand(pin -> pin.head().above()),
                     pinBand(pin -> pin.head().below()),
                     CommonYear.monthOfHour(value.get(worst).mid().worstHour()),
@@ -227,7 +227,7 @@ public final class BondedEngine {
 
         private static double crackUse(SideMovement side) {
             double pins = side.pins().stream()
-                    .mapToDouble(PinMovement::splitUse)
+                    .mapToDouble(PinMovement::largestSplitUse)
                     .max()
                     .orElse(0);
             return Math.max(pins, Math.max(side.middleUse(), side.tearUse()));
@@ -247,7 +247,7 @@ public final class BondedEngine {
                         band(side -> side.pins().get(index).across().below()),
                         band(side -> side.pins().get(index).head().above()),
                         band(side -> side.pins().get(index).head().below()),
-                        band(side -> side.pins().get(index).splitUse())));
+                        band(side -> side.pins().get(index).largestSplitUse())));
             }
             return pins;
         }
@@ -262,7 +262,9 @@ public final class BondedEngine {
                         spread.of(sides -> sides.get(index).mid().below()),
                         spread.of(sides -> sides.get(index).mid().above()),
                         spread.of(sides -> sides.get(index).free().below()),
-                        spread.of(sides -> sides.get(index).free().above())));
+                        spread.of(sides -> sides.get(index).free().above()),
+                        value.get(i).poses().get(0),
+                        value.get(i).poses().get(1)));
             }
             return years;
         }
@@ -273,7 +275,9 @@ public final class BondedEngine {
                     dailyBands(worst, SideMovement.Days::edge),
                     dailyBands(worst, SideMovement.Days::free),
                     boxed(days.glueUse()),
-                    boxed(days.middleUse()));
+                    boxed(days.middleUse()),
+                    boxed(days.tearUse()),
+                    boxed(days.pinUse()));
         }
 
         private List<Band> dailyBands(int side, java.util.function.Function<SideMovement.Days, double[]> of) {

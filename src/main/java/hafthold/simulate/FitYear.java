@@ -109,8 +109,18 @@ public record FitYear(
      *
      * @param name left, right or both
      * @param cut how it lies
+     * @param dryPose the widest section when its edge stands lowest
+     * @param wetPose the widest section when its edge stands highest
      */
-    public record SideYear(String name, Cut cut, Band edgeShy, Band edgeProud, Band freeShy, Band freeProud) {}
+    public record SideYear(
+            String name,
+            Cut cut,
+            Band edgeShy,
+            Band edgeProud,
+            Band freeShy,
+            Band freeProud,
+            SectionPose dryPose,
+            SectionPose wetPose) {}
 
     /**
      * The worse edge at one place along the handle.
@@ -137,8 +147,16 @@ public record FitYear(
      * @param freeEdge the same unglued
      * @param glueUse largest use of the glue's strength of the day
      * @param middleUse largest use of the scale's strength across the grain of the day
+     * @param tearUse the same of the scale's own wood at the glued edge
+     * @param pinUse the same beside the pins, the worst of them
      */
-    public record FitDays(List<Band> edge, List<Band> freeEdge, List<Double> glueUse, List<Double> middleUse) {
+    public record FitDays(
+            List<Band> edge,
+            List<Band> freeEdge,
+            List<Double> glueUse,
+            List<Double> middleUse,
+            List<Double> tearUse,
+            List<Double> pinUse) {
 
         /** Keeps its own copies. */
         public FitDays {
@@ -146,6 +164,8 @@ public record FitYear(
             freeEdge = List.copyOf(freeEdge);
             glueUse = List.copyOf(glueUse);
             middleUse = List.copyOf(middleUse);
+            tearUse = List.copyOf(tearUse);
+            pinUse = List.copyOf(pinUse);
         }
     }
 }

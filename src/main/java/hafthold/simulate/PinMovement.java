@@ -7,9 +7,14 @@ package hafthold.simulate;
  * @param across room across the handle
  * @param head head above the face; without swing for a hidden pin
  * @param filledRing room that something soft fills, so that no gap shows before it is stretched beyond
- * @param splitUse tension beside the hole over what the scale bears across its grain, 0 without squeeze
+ * @param splitUse tension beside the hole over what the scale bears across its grain, hour by hour, 0 without squeeze
  */
-record PinMovement(Swing along, Swing across, Swing head, double filledRing, double splitUse) {
+record PinMovement(Swing along, Swing across, Swing head, double filledRing, double[] splitUse) {
+
+    /** Largest of the uses. */
+    double largestSplitUse() {
+        return Swing.of(splitUse).above();
+    }
 
     /** Widest opening along the handle that shows, not negative. */
     double gapAlong() {

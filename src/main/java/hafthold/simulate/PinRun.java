@@ -43,7 +43,7 @@ record PinRun(
         double[] across = new double[warmer.length];
         Swing alongSwing = null;
         Swing acrossSwing = null;
-        double use = 0;
+        double[] use = new double[warmer.length];
         for (int p = 0; p < made.size(); p++) {
             PartMotion part = made.get(p);
             Optional<Double> strength =
@@ -54,7 +54,8 @@ record PinRun(
                 across[hour] = fit.gapMetres(part.width().strain(wetter, warmer[hour]), warmer[hour]);
                 if (strength.isPresent() && Math.min(along[hour], across[hour]) < 0) {
                     double tension = split.tensionPascals(-along[hour] / hardDiameter, -across[hour] / hardDiameter);
-                    use = Math.max(use, nearEdge * stiffer * doubt.lastingShare() * tension / strength.get());
+                    use[hour] =
+                            Math.max(use[hour], nearEdge * stiffer * doubt.lastingShare() * tension / strength.get());
                 }
             }
             alongSwing = p == 0 ? Swing.of(along) : alongSwing.with(Swing.of(along));

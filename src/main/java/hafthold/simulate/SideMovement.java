@@ -58,6 +58,9 @@ record SideMovement(
      * @param free mean offset of the unglued edge, m
      * @param glueUse largest use of the glue's strength
      * @param middleUse largest use of the scale's strength across the grain
+     * @param tearUse largest use of it at the glued edge
+     * @param pinUse largest use of it beside the pins
      */
-    record Days(double[] edge, double[] free, double[] glueUse, double[] middleUse) {}
+    record Days(
+            double[] edge, double[] free, double[] glueUse, double[] middleUse, double[] tearUse, double[] pinUse) {}
 }

@@ -98,7 +98,7 @@ final class SideRun {
         double[] freeEnd = lengthOffsets.year(SectionOutput.FREE_EDGE, sinceFinish);
         GlueUse glue = new GlueUse();
         glue.add(widthStresses);
-        double acrossPull = glue.peel2();
+        double[] acrossPull = glue.pull.clone();
         glue.add(lengthStresses);
         double[] middleUse = new double[air.size()];
         addMiddle(widthStresses, middleUse, weakest());
@@ -110,6 +110,8 @@ final class SideRun {
         List<SectionPose> poses = List.of(midSwing.leastHour(), midSwing.mostHour()).stream()
                 .map(h -> pose(h, atGlue[h], tangLine[h], mid[h], outer[h], free[h], centre[h], corner[h]))
                 .toList();
+        double[] tearUse = tearUse(splitsAnyWay() ? glue.pull : acrossPull);
+        List<PinMovement> pins = pins(centre, corner);
         double pinSpan = SectionPlan.handle(knife).pinSpacing().metres();
         double length = knife.build().scales().length().metres();
         return new SideMovement(
@@ -123,10 +125,16 @@ final class SideRun {
                 Swing.of(scaled(freeEnd, 2 * pinSpan / length)),
                 glue.load(),
                 Math.max(0, Swing.of(middleUse).most()),
-                tearUse(splitsAnyWay() ? glue.peel2() : acrossPull),
+                Swing.of(tearUse).above(),
                 set(),
-                pins(centre, corner),
-                new Days(dailyMean(mid), dailyMean(free), dailyMost(glue.use), dailyMost(middleUse)),
+                pins,
+                new Days(
+                        dailyMean(mid),
+                        dailyMean(free),
+                        dailyMost(glue.use),
+                        dailyMost(middleUse),
+                        dailyMost(tearUse),
+                        dailyMost(splitUse(pins))),
                 poses);
     }
 
@@ -139,10 +147,20 @@ final class SideRun {
     }
 
     /** Pull over what the scale bears at its glued edge; cross-cut stock is pulled along its grain and bears it. */
-    private double tearUse(double pull) {
-        return parts.stream().anyMatch(part -> part.cut() == Cut.CROSS)
-                ? 0
-                : weakest().map(strength -> pull / strength).orElse(0.0);
+    private double[] tearUse(double[] pull) {
+        double strength = parts.stream().anyMatch(part -> part.cut() == Cut.CROSS)
+                ? Double.POSITIVE_INFINITY
+                : weakest().orElse(Double.POSITIVE_INFINITY);
+        return scaled(pull, 1 / strength);
+    }
+
+    /** The worst pin of each hour. */
+    private double[] splitUse(List<PinMovement> pins) {
+        double[] use = new double[air.size()];
+        for (PinMovement pin : pins) {
+            Arrays.setAll(use, hour -> Math.max(use[hour], pin.splitUse()[hour]));
+        }
+        return use;
     }
 
     private boolean splitsAnyWay() {
@@ -255,6 +273,7 @@ final class SideRun {
     private final class GlueUse {
         private final Optional<GlueStrength> strength = GlueStrength.of(knife.adhesive(), doubt);
         private final double[] use = new double[air.size()];
+        private final double[] pull = new double[air.size()];
         private double shear1;
         private double shear2;
         private double peel1;
@@ -290,15 +309,12 @@ final class SideRun {
             shear2 = Math.max(shear2, Swing.of(shear).either());
             peel1 = Math.max(peel1, Swing.of(stresses.year(peelOver1, relaxed)).above());
             peel2 = Math.max(peel2, Swing.of(peel).above());
+            Arrays.setAll(pull, hour -> Math.max(pull[hour], peel[hour]));
             strength.ifPresent(glue -> {
                 for (int hour = 0; hour < use.length; hour++) {
                     use[hour] = Math.max(use[hour], glue.use(shear[hour], peel[hour], air.temperatureCelsius(hour)));
                 }
             });
-        }
-
-        double peel2() {
-            return peel2;
         }
 
         GlueLoad load() {
