@@ -46,6 +46,11 @@ public record Place(
         }
     }
 
+    /** Name and country for people; the name alone where both are one. */
+    public String fullName() {
+        return name.equals(country) ? name : name + ", " + country;
+    }
+
     /** Largest uncertainty of a month's mean humidity, percentage points of relative humidity. */
     public double humidityUncertaintyPoints() {
         return normals.meanCelsius().stream()

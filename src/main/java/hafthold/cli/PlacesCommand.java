@@ -39,8 +39,8 @@ final class PlacesCommand implements Runnable {
         } else {
             Place place = places.find(id);
             if (output.isText()) {
-                out.println(place.name() + ", " + place.country() + ": " + place.climateGroup() + " (" + place.koppen()
-                        + "), " + Math.round(place.elevationMetres()) + " m");
+                out.println(place.fullName() + ": " + place.climateGroup() + " (" + place.koppen() + "), "
+                        + Math.round(place.elevationMetres()) + " m");
                 out.println("Temperature: " + place.temperatureSourceKey() + ". Humidity: "
                         + place.humiditySourceKey() + ", "
                         + place.humidityKind().word().replace('_', ' ') + ", within "

@@ -21,11 +21,7 @@ public record Destination(
     /** A place of the tables, by its reference year. */
     public static Destination of(Place place, Setting setting) {
         return recorded(
-                place.id(),
-                place.name().equals(place.country()) ? place.name() : place.name() + ", " + place.country(),
-                setting,
-                place.referenceYear(),
-                place.humidityUncertaintyPoints() / 100);
+                place.id(), place.fullName(), setting, place.referenceYear(), place.humidityUncertaintyPoints() / 100);
     }
 
     /**
