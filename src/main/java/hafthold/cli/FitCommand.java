@@ -29,6 +29,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -109,8 +111,11 @@ final class FitCommand implements Callable<Integer> {
             throw new WrongUsageException("fit answers as text or json, not as csv");
         }
         TableSet set = tables.open();
-        MaterialLibrary library = MaterialLibrary.read(set);
-        KnifeFile read = KnifeFile.read(file, set, library);
+        // The library is the longer read; a fault of the knife's own file is told first all the same.
+        CompletableFuture<MaterialLibrary> shelf = CompletableFuture.supplyAsync(() -> MaterialLibrary.read(set));
+        BuildFile build = BuildFile.read(file);
+        MaterialLibrary library = of(shelf);
+        KnifeFile read = KnifeFile.of(build, file, set, library);
         List<Finding> findings = new ArrayList<>(read.findings());
         Destination destination = destination(read, set, findings);
         findings.addAll(FitFindings.of(read.knife(), destination));
@@ -121,6 +126,14 @@ final class FitCommand implements Callable<Integer> {
                 .forEach(caution -> spec.commandLine().getErr().println("mind: " + caution.text()));
         boolean adverse = fit.verdict() == Verdict.CHANGE || fit.verdict() == Verdict.REFUSE;
         return check && adverse ? ExitCode.ADVERSE_VERDICT : ExitCode.DONE;
+    }
+
+    private static MaterialLibrary of(CompletableFuture<MaterialLibrary> shelf) {
+        try {
+            return shelf.join();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof RuntimeException fault ? fault : e;
+        }
     }
 
     private String exampleText() {

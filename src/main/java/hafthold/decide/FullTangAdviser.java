@@ -22,7 +22,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Looks for changes of a build that bring it back within its limits, by running each through the engine.
@@ -71,19 +73,21 @@ final class FullTangAdviser {
         if (now == Verdict.STAYS || now == Verdict.UNKNOWN) {
             return List.of();
         }
-        List<Trial> kept = new ArrayList<>();
-        best(conditionTrials(knife)).ifPresent(kept::add);
-        best(recutTrials(knife)).ifPresent(kept::add);
-        if (out.contains(Reason.Kind.PIN_CRACK) || out.contains(Reason.Kind.PIN_GAP)) {
-            gentlest(pinTrials(knife)).ifPresent(kept::add);
-        }
-        if (out.contains(Reason.Kind.GLUE_LINE)
+        boolean pinned = out.contains(Reason.Kind.PIN_CRACK) || out.contains(Reason.Kind.PIN_GAP);
+        boolean bonded = out.contains(Reason.Kind.GLUE_LINE)
                 || out.contains(Reason.Kind.SCALE_SPLIT)
-                || out.contains(Reason.Kind.SOFTENING)) {
-            best(bondTrials(knife)).ifPresent(kept::add);
-            best(glueTrials(knife)).ifPresent(kept::add);
-        }
-        List<Trial> shopChanges = List.copyOf(kept);
+                || out.contains(Reason.Kind.SOFTENING);
+        List<Trial> shopChanges = Stream.<Supplier<Optional<Trial>>>of(
+                        () -> best(conditionTrials(knife)),
+                        () -> best(recutTrials(knife)),
+                        () -> pinned ? gentlest(pinTrials(knife)) : Optional.empty(),
+                        () -> bonded ? best(bondTrials(knife)) : Optional.empty(),
+                        () -> bonded ? best(glueTrials(knife)) : Optional.empty())
+                .parallel()
+                .map(Supplier::get)
+                .flatMap(Optional::stream)
+                .toList();
+        List<Trial> kept = new ArrayList<>(shopChanges);
         kept.addAll(materialTrials());
         if (shopChanges.stream().noneMatch(trial -> trial.verdict().compareTo(Verdict.CARE) <= 0)) {
             together(shopChanges).ifPresent(kept::add);
@@ -241,7 +245,7 @@ final class FullTangAdviser {
     }
 
     private List<Trial> materialTrials() {
-        return offer.scales().stream()
+        return offer.scales().parallelStream()
                 .filter(material -> !material.id().equals(knife.scale().id()))
                 .map(material ->
                         run(new Change.Material(material.id(), material.name()), KnifeChange.remade(knife, material)))

@@ -6,6 +6,7 @@ import hafthold.knife.GlueLine;
 import hafthold.knife.Pin;
 import hafthold.knife.Scales;
 import hafthold.knife.WorkState;
+import hafthold.knife.WorkState.MeasuredMoisture;
 import hafthold.knife.WorkState.SettledAir;
 import hafthold.material.Cut;
 import hafthold.material.Material;
@@ -17,6 +18,9 @@ import java.util.Optional;
 
 /** Full-tang knives with one thing made otherwise. */
 final class KnifeChange {
+    private static final double DRIEST = 0.05;
+    private static final double DAMPEST = 0.95;
+
     private KnifeChange() {}
 
     /** Glued and sanded after settling in other air. */
@@ -34,10 +38,14 @@ final class KnifeChange {
         return withScales(knife, scales(s, s.materialId(), Optional.of(cut)));
     }
 
-    /** Both scales of another material, cut as it is usually sold. */
+    /** Both scales of another material, cut as it is usually sold and settled in the same air. */
     static FullTangKnife remade(FullTangKnife knife, ScaleMaterial material) {
-        FullTangKnife recut =
-                withScales(knife, scales(knife.build().scales(), material.id(), Optional.of(material.usualCut())));
+        FullTangBuild b = knife.build();
+        Scales scales = scales(b.scales(), material.id(), Optional.of(material.usualCut()));
+        WorkState glueUp = settled(b.glueUp(), knife.scale());
+        WorkState made = settled(b.made(), knife.scale());
+        FullTangKnife recut = knife.with(new FullTangBuild(
+                b.order(), b.tang(), scales, b.liners(), b.bolsterId(), b.pins(), b.glue(), glueUp, made));
         return new FullTangKnife(
                 recut.build(),
                 recut.steel(),
@@ -46,6 +54,22 @@ final class KnifeChange {
                 recut.pinMetals(),
                 recut.adhesive(),
                 recut.finish());
+    }
+
+    /** The air in which stock that was measured would be at rest: another material holds other water in it. */
+    private static WorkState settled(WorkState state, ScaleMaterial measuredOn) {
+        if (state instanceof MeasuredMoisture measured
+                && measuredOn instanceof Material wood
+                && wood.water().isPresent()) {
+            double humidity = wood.water()
+                    .orElseThrow()
+                    .isotherm()
+                    .waterActivity(
+                            measured.moisture().fraction(), state.temperature().celsius());
+            return new SettledAir(
+                    new RelativeHumidity(Math.min(DAMPEST, Math.max(DRIEST, humidity))), state.temperature());
+        }
+        return state;
     }
 
     /** All pins of one diameter, hole and fill, in their places. */

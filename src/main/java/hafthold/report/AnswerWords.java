@@ -13,9 +13,20 @@ import java.util.Optional;
 /** Plain sentences about answers, in the bench's words. */
 final class AnswerWords {
     private final LengthUnits units;
+    private final boolean toHundredths;
 
     AnswerWords(LengthUnits units) {
+        this(units, false);
+    }
+
+    /**
+     * Words with or without fixed digits.
+     *
+     * @param toHundredths true for sizes to a hundredth of a millimetre, whatever their band
+     */
+    AnswerWords(LengthUnits units, boolean toHundredths) {
         this.units = units;
+        this.toHundredths = toHundredths;
     }
 
     /** Name with cut, as a sentence begins, such as "Quarter-sawn black walnut". */
@@ -122,7 +133,8 @@ final class AnswerWords {
 
     /** One reason in one clause, such as "pin heads stand 0.1 mm above the face, within what ... work allows". */
     String reason(Reason reason) {
-        String size = new BenchLength(reason.size()).text(units);
+        BenchLength length = new BenchLength(reason.size());
+        String size = toHundredths ? length.hundredths(units) : length.text(units);
         String what = switch (reason.kind()) {
             case EDGE_SHY -> "the edge falls " + size + " shy of the steel";
             case EDGE_PROUD -> "the edge stands " + size + " proud of the steel";

@@ -15,6 +15,7 @@ import hafthold.report.AnswerFigures.NumberKey;
 import hafthold.simulate.FitYear;
 import hafthold.simulate.FitYear.Driver;
 import hafthold.simulate.FitYear.PinYear;
+import hafthold.simulate.FitYear.PlaceYear;
 import hafthold.simulate.FitYear.SideYear;
 import hafthold.simulate.HandleYear;
 import hafthold.simulate.StackYear;
@@ -26,7 +27,7 @@ import java.util.Locale;
 
 /** One knife in one place as a JSON object: numbers unformatted, units at the end of the keys. */
 public final class FitJson {
-    private static final AnswerWords WORDS = new AnswerWords(LengthUnits.MM);
+    private static final AnswerWords WORDS = new AnswerWords(LengthUnits.MM, true);
     private static final double MILLI = 1e3;
     private static final double MEGA = 1e-6;
 
@@ -136,6 +137,16 @@ public final class FitJson {
             band(json, "edge_proud_mm", side.edgeProud(), MILLI);
             band(json, "free_shy_mm", side.freeShy(), MILLI);
             band(json, "free_proud_mm", side.freeProud(), MILLI);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("places");
+        for (PlaceYear place : year.places()) {
+            json.writeStartObject();
+            number(json, "along_mm", place.along().millimetres());
+            number(json, "width_mm", place.width().millimetres());
+            number(json, "edge_shy_mm", MILLI * place.edgeShy());
+            number(json, "edge_proud_mm", MILLI * place.edgeProud());
             json.writeEndObject();
         }
         json.writeEndArray();

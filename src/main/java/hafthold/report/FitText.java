@@ -24,6 +24,7 @@ import java.util.stream.Collectors;
 public record FitText(LengthUnits units) {
     static final int WIDTH = 100;
     private static final int SAID_REASONS = 3;
+    private static final double TENTHS = 10;
 
     /** The whole note, ending in a line feed. */
     public String of(KnifeFit fit) {
@@ -52,7 +53,7 @@ public record FitText(LengthUnits units) {
     }
 
     private String verdict(KnifeFit fit) {
-        AnswerWords words = new AnswerWords(units);
+        AnswerWords words = new AnswerWords(units, true);
         String name = fit instanceof FullTangFit ? AnswerWords.nameOf(fit.whole()) : "This stack";
         String text = name + " " + AnswerWords.verdictOf(fit.verdict()) + ".";
         List<Reason> reasons = fit.reasons().stream().limit(SAID_REASONS).toList();
@@ -116,7 +117,8 @@ public record FitText(LengthUnits units) {
 
     /** A moment of the work in words. */
     static String state(WorkState state) {
-        String warmth = AnswerWords.plain(state.temperature().celsius()) + " °C";
+        String warmth =
+                AnswerWords.plain(Math.round(TENTHS * state.temperature().celsius()) / TENTHS) + " °C";
         return state instanceof SettledAir air
                 ? warmth + " and " + AnswerWords.plain(air.humidity().percent()) + " % humidity"
                 : warmth + " and "

@@ -12,6 +12,7 @@ import hafthold.simulate.HandleYear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** What a full-tang knife does, row by row. */
 record FullTangWords(LengthUnits units, FullTangFit fit) {
@@ -30,7 +31,10 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
         rows.row("Handle", handle(build));
         rows.row("Edges", edges(year));
         if (year.sides().size() > 1) {
-            year.sides().forEach(side -> rows.row("  " + side.name(), side(side)));
+            year.sides().forEach(side -> rows.row("- " + side.name(), side(side)));
+        }
+        if (year.places().size() > 1) {
+            rows.row("", "Along the handle: " + places(year) + ".");
         }
         rows.row("Faces", faces(year));
         for (int i = 0; i < year.pins().size(); i++) {
@@ -55,9 +59,9 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
                 .liners()
                 .forEach(liner -> text.append(", ").append(liner.name()).append(" liner"));
         return text.append("; ")
-                .append(fit.knife().adhesive().name())
-                .append(" ")
                 .append(SizeRange.millimetres(build.glue().thickness()))
+                .append(" of ")
+                .append(fit.knife().adhesive().name())
                 .append("; ")
                 .append(fit.knife().finish().name())
                 .toString();
@@ -82,6 +86,14 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
                         + other.side().word() + ".";
     }
 
+    private String places(FitYear year) {
+        return year.places().stream()
+                .map(place -> SizeRange.millimetres(place.along()) + " from the bolster, "
+                        + SizeRange.millimetres(place.width()) + " wide: "
+                        + either(Band.exact(place.edgeShy()), "shy", Band.exact(place.edgeProud()), "proud", "flush"))
+                .collect(Collectors.joining("; "));
+    }
+
     private String side(SideYear side) {
         return AdviceWords.cutWord(side.cut()) + ": " + length(side.edgeShy()) + " shy, " + length(side.edgeProud())
                 + " proud; unglued " + length(side.freeShy()) + " and " + length(side.freeProud());
@@ -92,7 +104,7 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
         List<String> parts = new ArrayList<>();
         if (!year.pins().isEmpty()) {
             parts.add("pin heads "
-                    + either(whole.pinHeadProud(), "above the face", whole.pinHeadSunk(), "below it", "flush"));
+                    + either(whole.pinHeadProud(), "above the face", whole.pinHeadSunk(), "below the face", "flush"));
         }
         parts.add("the face " + either(year.domeHollow(), "hollow", year.domeRound(), "round", "flat"));
         if (shows(year.set())) {
@@ -189,10 +201,15 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
     }
 
     private static String use(Band use) {
-        return String.format(Locale.ROOT, "%.0f %% (%.0f–%.0f)", 100 * use.value(), 100 * use.low(), 100 * use.high());
+        return String.format(
+                Locale.ROOT,
+                "%.0f" + Paragraph.HOLD + "%% (%.0f–%.0f)",
+                100 * use.value(),
+                100 * use.low(),
+                100 * use.high());
     }
 
     private static String megapascals(Band pascals) {
-        return String.format(Locale.ROOT, "%.1f MPa", pascals.value() / 1e6);
+        return String.format(Locale.ROOT, "%.1f" + Paragraph.HOLD + "MPa", pascals.value() / 1e6);
     }
 }

@@ -29,6 +29,8 @@ record PinRun(
         double[] warmer,
         double stiffer) {
 
+    private static final double NEARLY = 0.7;
+
     PinMovement movement(int index, PinSplit split, double[] faceCentre, double[] faceEdge, BondedSection widest) {
         FullTangKnife knife = setup.knife();
         Pin pin = knife.build().pins().get(index);
@@ -67,6 +69,18 @@ record PinRun(
                 heads(pin, fit, faceCentre, faceEdge, widest),
                 fit.filler() == ClearanceFiller.SOFT ? fit.openClearanceMetres() : 0,
                 use);
+    }
+
+    /** Largest tension of the hours that are nearly the tightest, Pa times diameter. */
+    private static double tension(PinSplit split, double[] along, double[] across) {
+        double tightest = Math.max(Swing.of(along).below(), Swing.of(across).below());
+        double largest = 0;
+        for (int hour = 0; tightest > 0 && hour < along.length; hour++) {
+            if (Math.max(-along[hour], -across[hour]) >= NEARLY * tightest) {
+                largest = Math.max(largest, split.tensionPascals(-along[hour], -across[hour]));
+            }
+        }
+        return largest;
     }
 
     private Swing heads(Pin pin, PinFit fit, double[] faceCentre, double[] faceEdge, BondedSection widest) {

@@ -48,7 +48,16 @@ public record KnifeFile(
      * @throws InvalidTableException at the first fault, naming file, line, key, value and the nearest valid id
      */
     public static KnifeFile read(Path file, TableSet tables, MaterialLibrary library) {
-        BuildFile build = BuildFile.read(file);
+        return of(BuildFile.read(file), file, tables, library);
+    }
+
+    /**
+     * Looks up the ids of a build file that is read already.
+     *
+     * @param file where it was read from, named in messages
+     * @throws InvalidTableException at the first unknown id, naming file, line, key, value and the nearest valid id
+     */
+    public static KnifeFile of(BuildFile build, Path file, TableSet tables, MaterialLibrary library) {
         return new Lookup(file, tables, library).of(build);
     }
 
