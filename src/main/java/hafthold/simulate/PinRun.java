@@ -54,11 +54,9 @@ record PinRun(
                 double wetter = part.moistureChange(hour);
                 along[hour] = fit.gapMetres(part.length().strain(wetter, warmer[hour]), warmer[hour]);
                 across[hour] = fit.gapMetres(part.width().strain(wetter, warmer[hour]), warmer[hour]);
-                if (strength.isPresent() && Math.min(along[hour], across[hour]) < 0) {
-                    double tension = split.tensionPascals(-along[hour] / hardDiameter, -across[hour] / hardDiameter);
-                    use[hour] =
-                            Math.max(use[hour], nearEdge * stiffer * doubt.lastingShare() * tension / strength.get());
-                }
+            }
+            if (strength.isPresent()) {
+                addUse(use, split, along, across, nearEdge * stiffer * doubt.lastingShare() / strength.get() / hardDiameter);
             }
             alongSwing = p == 0 ? Swing.of(along) : alongSwing.with(Swing.of(along));
             acrossSwing = p == 0 ? Swing.of(across) : acrossSwing.with(Swing.of(across));
@@ -71,16 +69,28 @@ record PinRun(
                 use);
     }
 
-    /** Largest tension of the hours that are nearly the tightest, Pa times diameter. */
-    private static double tension(PinSplit split, double[] along, double[] across) {
-        double tightest = Math.max(Swing.of(along).below(), Swing.of(across).below());
-        double largest = 0;
-        for (int hour = 0; tightest > 0 && hour < along.length; hour++) {
-            if (Math.max(-along[hour], -across[hour]) >= NEARLY * tightest) {
-                largest = Math.max(largest, split.tensionPascals(-along[hour], -across[hour]));
+    /**
+     * Tension over strength hour by hour. Contacts are solved for the hours that are nearly the tightest; when the hole
+     * is looser the direction of the tightest hour stands in, so that a year needs few of them.
+     */
+    private static void addUse(double[] use, PinSplit split, double[] along, double[] across, double factor) {
+        Swing alongSwing = Swing.of(along);
+        Swing acrossSwing = Swing.of(across);
+        double tightest = Math.max(alongSwing.below(), acrossSwing.below());
+        if (tightest == 0) {
+            return;
+        }
+        int worst = acrossSwing.below() >= alongSwing.below() ? acrossSwing.leastHour() : alongSwing.leastHour();
+        double perSqueeze = split.tensionPascals(-along[worst], -across[worst]) / tightest;
+        for (int hour = 0; hour < use.length; hour++) {
+            double squeeze = Math.max(-along[hour], -across[hour]);
+            if (squeeze > 0) {
+                double tension = squeeze >= NEARLY * tightest
+                        ? split.tensionPascals(-along[hour], -across[hour])
+                        : squeeze * perSqueeze;
+                use[hour] = Math.max(use[hour], factor * tension);
             }
         }
-        return largest;
     }
 
     private Swing heads(Pin pin, PinFit fit, double[] faceCentre, double[] faceEdge, BondedSection widest) {

@@ -3,7 +3,10 @@ package hafthold.decide;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hafthold.knife.FullTangBuild;
 import hafthold.knife.FullTangKnife;
+import hafthold.knife.WorkState;
+import hafthold.quantity.RelativeHumidity;
 import hafthold.simulate.BondedEngine;
 import hafthold.simulate.FitYear;
 import hafthold.simulate.HandleYear;
@@ -56,6 +59,32 @@ class FitProperties {
                 0, year.whole().freeShy().value() + year.whole().freeProud().value(), 2e-6);
         assertEquals(0, year.glueUse().value(), 0.01);
         assertEquals(0, year.crackUse().value(), 0.02);
+    }
+
+    /** Stress counts from glue-up, steps count from sanding. */
+    @Property(tries = 6)
+    void gluedInTheAirOfThePlaceNothingBearsWhateverTheStepsDo(
+            @ForAll @IntRange(max = 3) int wood, @ForAll @IntRange(min = 20, max = 40) int there) {
+        FullTangKnife knife = (FullTangKnife) FitOrders.fullTang(WOODS[wood], "flat", 110, 70, "");
+        FullTangBuild b = knife.build();
+        WorkState glueUp = new WorkState.SettledAir(
+                new RelativeHumidity(there / 100.0), b.made().temperature());
+        FitYear year = new BondedEngine(
+                        knife.with(new FullTangBuild(
+                                b.order(),
+                                b.tang(),
+                                b.scales(),
+                                b.liners(),
+                                b.bolsterId(),
+                                b.pins(),
+                                b.glue(),
+                                glueUp,
+                                b.made())),
+                        FitOrders.steady(20, there / 100.0))
+                .yearWithoutBands();
+        assertEquals(0, year.glueUse().value(), 0.01);
+        assertEquals(0, year.middleUse().value(), 0.02);
+        assertTrue(year.whole().edgeShy().value() > 0.02e-3, "" + year.whole().edgeShy());
     }
 
     private static FitYear year(int wood, int cut, int made, int there) {

@@ -45,6 +45,7 @@ class FitScenariosTest {
         assertEquals(first.verdict(), followed.verdict());
         assertTrue(followed.verdict().compareTo(Verdict.CARE) <= 0, "" + followed.reasons());
         for (Advice advice : fit.advice()) {
+            assertEquals(advice.verdict(), bonded(advice.knife(), ARCTIC_HOME).verdict(), "" + advice.change());
             if (advice.change() instanceof Change.Condition condition) {
                 assertTrue(condition.moistureFraction() >= 0.05, "" + condition);
                 assertTrue(condition.humidity().fraction() >= 0.25, "" + condition);
