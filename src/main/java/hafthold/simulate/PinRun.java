@@ -56,7 +56,12 @@ record PinRun(
                 across[hour] = fit.gapMetres(part.width().strain(wetter, warmer[hour]), warmer[hour]);
             }
             if (strength.isPresent()) {
-                addUse(use, split, along, across, nearEdge * stiffer * doubt.lastingShare() / strength.get() / hardDiameter);
+                addUse(
+                        use,
+                        split,
+                        along,
+                        across,
+                        nearEdge * stiffer * doubt.lastingShare() / strength.get() / hardDiameter);
             }
             alongSwing = p == 0 ? Swing.of(along) : alongSwing.with(Swing.of(along));
             acrossSwing = p == 0 ? Swing.of(across) : acrossSwing.with(Swing.of(across));

@@ -116,10 +116,11 @@ final class InventedFit {
                         mm(0.1, 0.14, 0.18),
                         NONE,
                         new Band(0.6, 1.3, 2.8))),
-                List.of(new SideYear("both", Cut.FLAT, mm(0.11, 0.15, 0.2), NONE, mm(0.18, 0.24, 0.3), NONE)),
+                List.of(new SideYear(
+                        "both", Cut.FLAT, mm(0.11, 0.15, 0.2), NONE, mm(0.18, 0.24, 0.3), NONE, pose, pose)),
                 List.of(new PlaceYear(new Length(0), Length.ofMillimetres(26), 0.15e-3, 0)),
                 List.of(new Driver("swelling", 0.6), new Driver("hygrometer", 0.3), new Driver("sorption", 0.1)),
-                new FitDays(List.of(), List.of(), List.of(), List.of()),
+                new FitDays(List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
                 pose,
                 pose);
     }
