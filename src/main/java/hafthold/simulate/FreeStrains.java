@@ -1,0 +1,109 @@
+package hafthold.simulate;
+
+import hafthold.air.AirSeries;
+import hafthold.knife.FullTangKnife;
+import hafthold.knife.Handle;
+import hafthold.knife.WorkState;
+import hafthold.material.Cut;
+import hafthold.material.Hybrid;
+import hafthold.material.Material;
+import hafthold.mechanics.SectionInfluence;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * What would strain a scale and its liners if nothing held them, hour by hour since a moment of the work.
+ *
+ * @param knife whose scale it is
+ * @param scale motion of each part of the scale
+ * @param liners motion of each liner, from the tang outwards
+ * @param series what {@link SectionDrive} takes: moisture change of each layer of each part, of each liner, and warming
+ */
+record FreeStrains(FullTangKnife knife, List<PartMotion> scale, List<PartMotion> liners, double[][] series) {
+    private static final int HOURS_A_DAY = 24;
+
+    /** Stress that lasts less than this hardly relaxes (assumed). */
+    static final int RELAXATION_DAYS = 30;
+
+    /** Strains since glue-up or finish, under a doubt. */
+    static FreeStrains since(WorkState state, BondedEngine.Setup setup, List<Hybrid.Part> parts, Doubt doubt) {
+        FullTangKnife knife = setup.knife();
+        LayerMoisture moisture = setup.moisture();
+        Handle handle = SectionPlan.handle(knife);
+        AirSeries air = setup.destination().air();
+        List<PartMotion> scale = new ArrayList<>();
+        List<PartMotion> liners = new ArrayList<>();
+        List<double[]> series = new ArrayList<>();
+        for (Hybrid.Part part : parts) {
+            LayeredCourse course = moisture.scale(part.material(), part.cut(), handle, knife.finish(), doubt);
+            double from = moisture.stockFraction(part.material(), state, doubt);
+            PartMotion motion =
+                    PartMotion.of(part.material(), part.cut(), part.share().value(), from, course.mean(), 0, doubt);
+            scale.add(motion);
+            for (int k = 0; k < LayerMoisture.LAYERS; k++) {
+                series.add(change(course, k, motion));
+            }
+        }
+        for (Material liner : knife.liners()) {
+            LayeredCourse course = moisture.liner(liner, handle.tangWidth().metres() / 2, knife.finish(), doubt);
+            double from = moisture.stockFraction(liner, state, doubt);
+            PartMotion motion = PartMotion.of(liner, Cut.NONE, 1, from, course.mean(), 0, doubt);
+            liners.add(motion);
+            series.add(change(course, 0, motion));
+        }
+        double[] warmer = new double[air.size()];
+        Arrays.setAll(
+                warmer,
+                hour -> air.temperatureCelsius(hour) - state.temperature().celsius());
+        series.add(warmer);
+        return new FreeStrains(knife, scale, liners, series.toArray(new double[0][]));
+    }
+
+    private static double[] change(LayeredCourse course, int layer, PartMotion motion) {
+        double[] change = new double[course.mean().hours()];
+        Arrays.setAll(
+                change,
+                hour -> Math.min(course.fraction(layer, hour), motion.stillAboveFraction()) - motion.finishFraction());
+        return change;
+    }
+
+    /** Temperature above that of the moment, K. */
+    double[] warmer() {
+        return series[series.length - 1];
+    }
+
+    /** These strains acting on a section. */
+    SectionDrive on(SectionInfluence section) {
+        return new SectionDrive(
+                section, scale, liners, SectionPlan.expansion(knife.steel()), SectionPlan.expansion(knife.adhesive()));
+    }
+
+    /**
+     * The part of the strains that stresses: each series less what has relaxed of its mean over the last weeks, so that
+     * quick changes count in full and lasting ones by their lasting share.
+     *
+     * @param lastingShare share of a stress that is left after weeks
+     */
+    FreeStrains relaxed(double lastingShare) {
+        double[][] left = Arrays.stream(series)
+                .map(values -> relaxed(values, 1 - lastingShare))
+                .toArray(double[][]::new);
+        return new FreeStrains(knife, scale, liners, left);
+    }
+
+    private static double[] relaxed(double[] values, double gone) {
+        int window = Math.min(values.length, RELAXATION_DAYS * HOURS_A_DAY);
+        double sum = 0;
+        for (int back = 1; back <= window; back++) {
+            sum += values[values.length - back];
+        }
+        double[] result = new double[values.length];
+        for (int hour = 0; hour < values.length; hour++) {
+            int leaves = hour - window;
+            sum += values[hour] - values[leaves < 0 ? leaves + values.length : leaves];
+            result[hour] = values[hour] - gone * sum / window;
+        }
+        return result;
+    }
+}
