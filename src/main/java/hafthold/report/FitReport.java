@@ -1,0 +1,40 @@
+package hafthold.report;
+
+import hafthold.decide.FullTangFit;
+import hafthold.decide.KnifeFit;
+import hafthold.decide.StackFit;
+import hafthold.knife.FitLimits;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Everything that is written about one knife in one place.
+ *
+ * @param units units of movements
+ * @param limits classes of work, strictest first
+ * @param input the knife's file as it was given
+ * @param command the command that repeats the run
+ */
+public record FitReport(LengthUnits units, List<FitLimits> limits, String input, String command) {
+    /** Name of the page among the files. */
+    public static final String PAGE = "fit.html";
+
+    /** Keeps its own copy. */
+    public FitReport {
+        limits = List.copyOf(limits);
+    }
+
+    /** Text by file name: the pictures as SVG, then fit.json, .txt and .html. */
+    public Map<String, String> files(KnifeFit fit) {
+        Map<String, String> files = new LinkedHashMap<>();
+        List<ReportChart> charts = fit instanceof FullTangFit full
+                ? new FullTangCharts(limits).of(full)
+                : new StackCharts(limits).of((StackFit) fit);
+        charts.forEach(chart -> files.put(chart.id() + ".svg", chart.fileSvg()));
+        files.put("fit.json", FitJson.of(fit));
+        files.put("fit.txt", new FitText(units).of(fit));
+        files.put(PAGE, new FitPage(units, limits, input, command).of(fit));
+        return files;
+    }
+}
