@@ -129,22 +129,22 @@ final class FitCommand implements Callable<Integer> {
         KnifeFit fit = new KnifeJudge(LimitTable.read(set), offer(read.knife(), library))
                 .fit(read.knife(), destination, findings);
         spec.commandLine().getOut().print(format == OutputFormat.JSON ? FitJson.of(fit) : new FitText(units).of(fit));
+        List<Finding> cautions = List.copyOf(FitFindings.cautions(read.knife(), CautionTable.read(set)));
         if (folder != null) {
-            spec.commandLine().getErr().println("report: " + write(fit, LimitTable.read(set)));
+            spec.commandLine().getErr().println("report: " + write(fit, LimitTable.read(set), cautions));
         }
-        FitFindings.cautions(read.knife(), CautionTable.read(set))
-                .forEach(caution -> spec.commandLine().getErr().println("mind: " + caution.text()));
+        cautions.forEach(caution -> spec.commandLine().getErr().println("mind: " + caution.text()));
         boolean adverse = fit.verdict() == Verdict.CHANGE || fit.verdict() == Verdict.REFUSE;
         return check && adverse ? ExitCode.ADVERSE_VERDICT : ExitCode.DONE;
     }
 
     /** Writes page, pictures, text and figures, whole or not at all; returns the page. */
-    private Path write(KnifeFit fit, List<FitLimits> limits) {
-        String command =
-                "hafthold " + String.join(" ", spec.commandLine().getParseResult().originalArgs());
+    private Path write(KnifeFit fit, List<FitLimits> limits, List<Finding> cautions) {
+        String command = "hafthold "
+                + String.join(" ", spec.commandLine().getParseResult().originalArgs());
         try {
             new ReportFolder(folder)
-                    .write(new FitReport(units, limits, Files.readString(file), command).files(fit));
+                    .write(new FitReport(units, limits, cautions, Files.readString(file), command).files(fit));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -68,7 +68,8 @@ record BenchLength(Band metres) {
             return "–";
         }
         String range = range();
-        return millimetres() + (units == LengthUnits.INCH ? " / " + thou() + " thou" : "")
+        return millimetres()
+                + (units == LengthUnits.INCH ? " / " + thou() + " thou" : "")
                 + (range.isEmpty() ? "" : " (" + range + ")");
     }
 

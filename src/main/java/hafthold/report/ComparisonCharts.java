@@ -104,7 +104,8 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
                 limitMarks(),
                 Optional.of(ZeroLine.EDGE),
                 1);
-        return ReportChart.of(chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), ChartNumbers.edgeYear(drawn));
+        return ReportChart.of(
+                chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), ChartNumbers.edgeYear(drawn));
     }
 
     /** Moisture content through the year. */

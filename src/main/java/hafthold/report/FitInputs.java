@@ -68,8 +68,12 @@ final class FitInputs {
                 knife.steel().name() + ", " + size(build.tang().width()) + " wide, "
                         + size(build.tang().thickness()) + " thick at the bolster, "
                         + size(build.tang().buttThickness()) + " at the butt");
-        add("Scales", knife.scale().name() + ", " + cuts(knife) + ", " + size(build.scales().thickness()) + " thick, "
-                + size(build.scales().length()) + " long, edges eased " + size(build.scales().easing()));
+        add(
+                "Scales",
+                knife.scale().name() + ", " + cuts(knife) + ", "
+                        + size(build.scales().thickness()) + " thick, "
+                        + size(build.scales().length()) + " long, edges eased "
+                        + size(build.scales().easing()));
         add(
                 "Profile",
                 build.scales().profile().stream()
@@ -83,7 +87,9 @@ final class FitInputs {
                             + size(build.liners().get(i).thickness()));
         }
         for (int i = 0; i < build.pins().size(); i++) {
-            add("Pin " + (i + 1), pin(build.pins().get(i), knife.pinMetals().get(i).name()));
+            add(
+                    "Pin " + (i + 1),
+                    pin(build.pins().get(i), knife.pinMetals().get(i).name()));
         }
         add("Glue", knife.adhesive().name() + ", " + size(build.glue().thickness()));
         add("At glue-up", FitText.state(build.glueUp()));
@@ -94,7 +100,8 @@ final class FitInputs {
         add(
                 "Tang",
                 build.tang().kind().word() + ", " + knife.steel().name() + ", "
-                        + size(build.tang().width()) + " by " + size(build.tang().thickness()) + "; nut drawn up with "
+                        + size(build.tang().width()) + " by "
+                        + size(build.tang().thickness()) + "; nut drawn up with "
                         + Math.round(build.tang().preload().newtons()) + " N");
         add(
                 "Grip",
@@ -118,7 +125,8 @@ final class FitInputs {
 
     private static String pin(Pin pin, String metal) {
         return pin.kind().word() + ", " + metal + ", " + size(pin.diameter()) + " in a hole of " + size(pin.hole())
-                + ", " + size(pin.along()) + " from the bolster, " + size(pin.up()) + " up; ring " + pin.fill().word();
+                + ", " + size(pin.along()) + " from the bolster, " + size(pin.up()) + " up; ring "
+                + pin.fill().word();
     }
 
     private static String size(Length length) {

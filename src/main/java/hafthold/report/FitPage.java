@@ -6,7 +6,10 @@ import hafthold.decide.KnifeFit;
 import hafthold.decide.Reason;
 import hafthold.decide.StackFit;
 import hafthold.knife.FitLimits;
+import hafthold.source.Finding;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -15,27 +18,28 @@ import java.util.Set;
  *
  * @param units units of movements
  * @param limits classes of work, strictest first
+ * @param cautions what can hurt with the materials of the knife
  * @param input the knife's file as it was given, to be echoed
  * @param command the command that repeats the run
  */
-public record FitPage(LengthUnits units, List<FitLimits> limits, String input, String command) {
+public record FitPage(LengthUnits units, List<FitLimits> limits, List<Finding> cautions, String input, String command) {
     private static final Set<String> SITUATION = Set.of("Lives", "Made", "Handle");
 
     /** Keeps its own copy. */
     public FitPage {
         limits = List.copyOf(limits);
+        cautions = List.copyOf(cautions);
     }
 
     /** The whole page as HTML. */
     public String of(KnifeFit fit) {
-        PageFrame frame = new PageFrame(
-                fit.knife().build().order().name().orElse("A knife") + " for "
-                        + fit.destination().name());
+        PageFrame frame = new PageFrame(fit.knife().build().order().name().orElse("A knife") + " for "
+                + fit.destination().name());
         Markup page = frame.page();
         FitRows rows = FitRows.of(fit, units);
         page.open("p", "class", "lead verdict");
         ComparisonTables.stamp(page, fit.verdict());
-        page.text(" " + FitText.verdictSentence(fit)).close("p");
+        page.text(" " + FitText.verdictSentence(fit) + FitText.remedy(fit)).close("p");
         rows.writeSituation(page, SITUATION::contains);
         decides(page, fit);
         toDo(page, fit);
@@ -44,9 +48,11 @@ public record FitPage(LengthUnits units, List<FitLimits> limits, String input, S
         } else {
             new StackSections(limits, (StackFit) fit, rows).write(frame);
         }
+        List<Finding> findings = new ArrayList<>(fit.findings());
+        findings.addAll(cautions);
         Foundations.write(
                 page,
-                FindingDigest.of(fit.findings(), FitInputs.names(fit.knife())),
+                FindingDigest.of(findings, FitInputs.names(fit.knife())),
                 limits,
                 fit.knife().build().order().workClass());
         inputs(page, fit);
@@ -62,7 +68,7 @@ public record FitPage(LengthUnits units, List<FitLimits> limits, String input, S
             page.open("ol", "class", "reasons");
             for (Reason reason : fit.reasons()) {
                 String text = words.reason(reason);
-                page.element("li", text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1) + ".");
+                page.element("li", text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".");
             }
             page.close("ol");
         }
@@ -78,15 +84,20 @@ public record FitPage(LengthUnits units, List<FitLimits> limits, String input, S
                             ? "Nothing: build it as it is."
                             : "Nothing that was tried makes it better than it is.");
         } else {
-            PageFrame.openTable(
-                    page, "Changes that were tried, the most helpful first", List.of("Do", "Verdict then", "Effect"));
+            page.open("ol", "class", "reasons advice");
             for (Advice advice : fit.advice()) {
-                page.open("tr").element("th", AdviceWords.toDo(advice.change()) + ".", "scope", "row");
-                page.open("td");
+                page.open("li")
+                        .open("b")
+                        .text(AdviceWords.toDo(advice.change()) + ".")
+                        .trusted("</b> ");
                 ComparisonTables.stamp(page, advice.verdict());
-                page.close("td").element("td", AdviceWords.effect(advice)).close("tr");
+                String effects = AdviceWords.effects(advice);
+                if (!effects.isEmpty()) {
+                    page.open("br").element("small", effects);
+                }
+                page.close("li");
             }
-            PageFrame.closeTable(page);
+            page.close("ol");
             page.element("p", FitText.TRIED, "class", "note");
         }
         page.close("section");

@@ -65,7 +65,8 @@ public record FitText(LengthUnits units) {
         return text + " What decides: " + decides + "." + (also.isEmpty() ? "" : " Also: " + also + ".") + remedy(fit);
     }
 
-    private static String remedy(KnifeFit fit) {
+    /** Whether something that was tried mends it. */
+    static String remedy(KnifeFit fit) {
         boolean adverse = fit.verdict() == Verdict.CHANGE || fit.verdict() == Verdict.REFUSE;
         boolean mends =
                 fit.advice().stream().anyMatch(advice -> advice.verdict().compareTo(Verdict.CARE) <= 0);
@@ -97,10 +98,7 @@ public record FitText(LengthUnits units) {
             text.append(Paragraph.hanging(
                     "  - ", AdviceWords.toDo(advice.change()) + ": " + AdviceWords.effect(advice) + ".", WIDTH));
         }
-        text.append(Paragraph.hanging(
-                "  ",
-                TRIED,
-                WIDTH));
+        text.append(Paragraph.hanging("  ", TRIED, WIDTH));
         return text.toString();
     }
 

@@ -65,10 +65,10 @@ public record FullTangCharts(List<FitLimits> limits) {
                 "The widest section of the handle at both ends of its year. The dotted lines are where everything was"
                         + " level at final sanding, the dashed line where the edge would stand unglued. " + reading,
                 List.of(
-                        new SectionPanel(heading("Lowest", left.dryPose(), right.dryPose()), left.dryPose(),
-                                right.dryPose()),
-                        new SectionPanel(heading("Highest", left.wetPose(), right.wetPose()), left.wetPose(),
-                                right.wetPose())),
+                        new SectionPanel(
+                                heading("Lowest", left.dryPose(), right.dryPose()), left.dryPose(), right.dryPose()),
+                        new SectionPanel(
+                                heading("Highest", left.wetPose(), right.wetPose()), left.wetPose(), right.wetPose())),
                 twins ? scale : "left: " + AdviceWords.cutWord(left.cut()),
                 twins ? scale : "right: " + AdviceWords.cutWord(right.cut()),
                 "tang " + SizeRange.millimetres(new Length(left.dryPose().tangThickness()))
@@ -163,7 +163,9 @@ public record FullTangCharts(List<FitLimits> limits) {
     /** Use of strength through the year. */
     ReportChart stressYear(FullTangFit fit) {
         List<YearLine> lines = StrengthUse.of(fit).stream()
-                .map(use -> YearLine.of(use.name(), use.daily().stream().map(share -> 100 * share).toList()))
+                .map(use -> YearLine.of(
+                        use.name(),
+                        use.daily().stream().map(share -> 100 * share).toList()))
                 .toList();
         String reading = FullTangReadings.stress(fit);
         YearChart chart = new YearChart(
@@ -180,8 +182,7 @@ public record FullTangCharts(List<FitLimits> limits) {
                 chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), FullTangNumbers.stressYear(fit));
     }
 
-    private static List<Double> millimetres(
-            List<Band> one, List<Band> other, ToDoubleBiFunction<Double, Double> of) {
+    private static List<Double> millimetres(List<Band> one, List<Band> other, ToDoubleBiFunction<Double, Double> of) {
         return IntStream.range(0, one.size())
                 .mapToObj(day -> 1000
                         * of.applyAsDouble(one.get(day).value(), other.get(day).value()))

@@ -30,7 +30,8 @@ final class FullTangReadings {
         }
         return where
                 + sides.stream()
-                        .map(side -> side("the " + side.name() + " edge, " + AdviceWords.cutWord(side.cut()) + ",", side))
+                        .map(side ->
+                                side("the " + side.name() + " edge, " + AdviceWords.cutWord(side.cut()) + ",", side))
                         .collect(Collectors.joining(". "))
                 + ". Each scale is drawn at its own worst hours.";
     }
@@ -56,8 +57,9 @@ final class FullTangReadings {
     }
 
     static String edge(FitYear year) {
+        boolean opens = year.days().freeEdge().stream().anyMatch(day -> Math.abs(day.value()) > SHOWS);
         return ChartReadings.edge(year.whole())
-                + " The shade runs from there to where the edge would stand if nothing held it.";
+                + (opens ? " The shade runs from there to where the edge would stand if nothing held it." : "");
     }
 
     static String pins(FullTangFit fit) {
@@ -65,11 +67,10 @@ final class FullTangReadings {
         List<String> parts = new ArrayList<>();
         int tight = largest(pins.stream().map(PinYear::squeezeAcross).toList());
         int tightAlong = largest(pins.stream().map(PinYear::squeezeAlong).toList());
-        boolean along =
-                pins.get(tightAlong).squeezeAlong().value() > pins.get(tight).squeezeAcross().value();
-        Band squeeze = along
-                ? pins.get(tightAlong).squeezeAlong()
-                : pins.get(tight).squeezeAcross();
+        boolean along = pins.get(tightAlong).squeezeAlong().value()
+                > pins.get(tight).squeezeAcross().value();
+        Band squeeze =
+                along ? pins.get(tightAlong).squeezeAlong() : pins.get(tight).squeezeAcross();
         if (squeeze.value() > SHOWS) {
             parts.add("the hole closes most on pin " + ((along ? tightAlong : tight) + 1) + ", by " + length(squeeze)
                     + (along ? " along" : " across") + " the handle");
@@ -110,6 +111,6 @@ final class FullTangReadings {
     }
 
     private static String length(Band band) {
-        return new BenchLength(band).text(LengthUnits.MM);
+        return new BenchLength(band).hundredths(LengthUnits.MM);
     }
 }

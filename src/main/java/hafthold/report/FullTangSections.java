@@ -3,6 +3,7 @@ package hafthold.report;
 import hafthold.decide.FullTangFit;
 import hafthold.knife.FitLimits;
 import hafthold.knife.SizeRange;
+import hafthold.quantity.Band;
 import hafthold.simulate.FitYear.PlaceYear;
 import hafthold.simulate.FitYear.SideYear;
 import java.util.List;
@@ -49,13 +50,13 @@ record FullTangSections(LengthUnits units, List<FitLimits> limits, FullTangFit f
         if (fit.year().sides().size() > 1) {
             PageFrame.openTable(
                     page,
-                    "Each scale by itself, mm, the year's worst",
+                    "Each scale by itself, the year's worst",
                     List.of("Scale", "Cut", "Edge shy", "Edge proud", "Unglued shy", "Unglued proud"));
             for (SideYear side : fit.year().sides()) {
                 page.open("tr").element("th", side.name(), "scope", "row");
                 page.element("td", AdviceWords.cutWord(side.cut()));
                 List.of(side.edgeShy(), side.edgeProud(), side.freeShy(), side.freeProud())
-                        .forEach(band -> page.element("td", new BenchLength(band).cell(units), "class", "held"));
+                        .forEach(band -> page.element("td", cell(band), "class", "held"));
                 page.close("tr");
             }
             PageFrame.closeTable(page);
@@ -74,5 +75,10 @@ record FullTangSections(LengthUnits units, List<FitLimits> limits, FullTangFit f
             }
             PageFrame.closeTable(page);
         }
+    }
+
+    private String cell(Band band) {
+        BenchLength length = new BenchLength(band);
+        return length.hundredths(units) + (band.isExact() ? "" : " (" + length.hundredthsRange() + ")");
     }
 }

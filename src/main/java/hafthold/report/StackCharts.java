@@ -15,6 +15,7 @@ import hafthold.simulate.StackYear.PartYear;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -77,10 +78,10 @@ public record StackCharts(List<FitLimits> limits) {
         if (shrinks.isZero() && grows.isZero()) {
             return "No part moves far enough to speak of.";
         }
-        String name = most.name().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+        String name = most.name().substring(0, 1).toUpperCase(Locale.ROOT)
                 + most.name().substring(1);
-        return name + " moves most: it shrinks by " + shrinks.text(LengthUnits.MM) + " and grows by "
-                + grows.text(LengthUnits.MM) + " in the year.";
+        return name + " moves most: it shrinks by " + shrinks.hundredths(LengthUnits.MM) + " and grows by "
+                + grows.hundredths(LengthUnits.MM) + " in the year.";
     }
 
     /** Length of the parts against the steel through the year, and the room that opens. */
@@ -97,9 +98,21 @@ public record StackCharts(List<FitLimits> limits) {
                         YearLine.of("room that opens", millimetres(year.dailyGap(), -1)),
                         new YearLine(
                                 "all parts against the steel, if nothing presses",
-                                millimetres(year.dailyLength().stream().map(Band::value).toList(), 1),
-                                millimetres(year.dailyLength().stream().map(Band::low).toList(), 1),
-                                millimetres(year.dailyLength().stream().map(Band::high).toList(), 1),
+                                millimetres(
+                                        year.dailyLength().stream()
+                                                .map(Band::value)
+                                                .toList(),
+                                        1),
+                                millimetres(
+                                        year.dailyLength().stream()
+                                                .map(Band::low)
+                                                .toList(),
+                                        1),
+                                millimetres(
+                                        year.dailyLength().stream()
+                                                .map(Band::high)
+                                                .toList(),
+                                        1),
                                 OptionalDouble.empty())),
                 List.of(-0.05, 0.05),
                 LimitLines.of(
@@ -114,11 +127,11 @@ public record StackCharts(List<FitLimits> limits) {
         BenchLength growth = new BenchLength(year.growth());
         String loose = gap.isZero()
                 ? "The stack stays tight all year"
-                : "The stack is loosest in " + MonthWord.of(year.gapMonth()) + ", by " + gap.text(LengthUnits.MM);
+                : "The stack is loosest in " + MonthWord.of(year.gapMonth()) + ", by " + gap.hundredths(LengthUnits.MM);
         return loose
                 + (growth.isZero()
                         ? "."
-                        : "; in the damp its parts want to be " + growth.text(LengthUnits.MM)
+                        : "; in the damp its parts want to be " + growth.hundredths(LengthUnits.MM)
                                 + " longer than the steel.");
     }
 

@@ -51,7 +51,8 @@ final class StackNumbers {
     }
 
     private static MonthlyMeans means(StackYear year, ToDoubleFunction<Band> of) {
-        return MonthlyMeans.of(
-                year.dailyLength().stream().map(day -> 1000 * of.applyAsDouble(day)).toList());
+        return MonthlyMeans.of(year.dailyLength().stream()
+                .map(day -> 1000 * of.applyAsDouble(day))
+                .toList());
     }
 }

@@ -76,7 +76,10 @@ record ScaleOutline(SectionPose pose, int side, SectionView view) {
     private void face(StringBuilder path) {
         double edge = view.x(side, foot() + pose.scaleThickness(), pose.faceEdge());
         double middle = view.x(side, foot() + pose.scaleThickness(), pose.faceCentre());
-        path.append('Q').append(pair(2 * middle - edge, view.centre())).append(' ').append(point(3, false));
+        path.append('Q')
+                .append(pair(2 * middle - edge, view.centre()))
+                .append(' ')
+                .append(point(3, false));
     }
 
     /** Slopes at the points by the harmonic mean, which never overshoots. */

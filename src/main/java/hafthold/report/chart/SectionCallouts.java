@@ -56,8 +56,7 @@ record SectionCallouts(SvgSheet sheet, SectionLayout layout, SectionView view) {
         List<Callout> callouts = new ArrayList<>();
         for (int i = 0; i < PLACES.size(); i++) {
             int point = i + 1;
-            callouts.add(new Callout(
-                    PLACES.get(i), 1000 * scale.steps()[point], scale.x(point), scale.y(point)));
+            callouts.add(new Callout(PLACES.get(i), 1000 * scale.steps()[point], scale.x(point), scale.y(point)));
         }
         return callouts;
     }
@@ -67,8 +66,7 @@ record SectionCallouts(SvgSheet sheet, SectionLayout layout, SectionView view) {
         SectionPose pose = scale.pose();
         double y = view.top(pose.halfWidth(), pose.freeEdge());
         double outer = view.x(scale.side(), scale.foot() + pose.scaleThickness(), 0);
-        sheet.rule(
-                view.x(scale.side(), scale.foot(), 0), y, outer, y, Ink.TEXT, HouseStyle.dashed(1.4, 6, 4));
+        sheet.rule(view.x(scale.side(), scale.foot(), 0), y, outer, y, Ink.TEXT, HouseStyle.dashed(1.4, 6, 4));
         return new Callout(
                 "if not glued",
                 1000 * pose.freeEdge(),

@@ -59,8 +59,10 @@ public record SectionDrawing(
                 layout.height() - 6.0,
                 Anchor.MIDDLE,
                 Ink.MUTED,
-                "To scale; movement drawn " + exaggeration() + (exaggeration() == 1 ? " time" : " times") + " as large"
-                        + (format == SheetFormat.WIDE ? ". Numbers in mm: how far it really is." : "; numbers in mm"));
+                format == SheetFormat.WIDE
+                        ? "To scale, but movement is drawn " + exaggeration()
+                                + " times as large. Numbers in mm: how far it really moves."
+                        : "To scale, movement drawn " + exaggeration() + " times; mm");
         return sheet;
     }
 

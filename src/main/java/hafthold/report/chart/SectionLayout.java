@@ -60,9 +60,7 @@ record SectionLayout(SheetFormat format, List<SectionPanel> panels, double units
     }
 
     double middle(int index) {
-        return format == SheetFormat.WIDE
-                ? format.width() * (index + 0.5) / panels.size()
-                : format.width() / 2.0;
+        return format == SheetFormat.WIDE ? format.width() * (index + 0.5) / panels.size() : format.width() / 2.0;
     }
 
     double panelWidth() {

@@ -37,6 +37,12 @@ public record YearChart(
         int daysTogether) {
     private static final int NARROW_DAYS_TOGETHER = 3;
 
+    /** Places for words on a line, as shares from left to right, the most welcome first. */
+    private static final double[] PLACES = {1, 0, 0.5, 0.25, 0.75};
+
+    /** Share of the data's range that leaves room for the words of a limit. */
+    private static final double LIMITS_APART = 0.065;
+
     /** Keeps its own copies. */
     public YearChart {
         lines = List.copyOf(lines);
@@ -80,7 +86,7 @@ public record YearChart(
     private List<LimitMark> drawnLimits() {
         return zero.isPresent()
                 ? LimitMark.worthDrawing(
-                        limits, data().min().orElseThrow(), data().max().orElseThrow())
+                        limits, data().min().orElseThrow(), data().max().orElseThrow(), LIMITS_APART)
                 : limits;
     }
 
@@ -188,8 +194,8 @@ public record YearChart(
     }
 
     /**
-     * Sets the words of each limit where the lines leave most room: at the left, in the middle or at the right; not over
-     * the words of another.
+     * Sets the words of each limit where the lines leave most room, on its outer side while that is on the plot; not
+     * over the words of another.
      */
     private void limitWords(SvgSheet sheet, YearLayout layout, Span y) {
         double lineHeight = layout.format().fontSize() + 1.0;
@@ -201,7 +207,8 @@ public record YearChart(
                     * (layout.x().highest() - layout.x().lowest());
             double best = 0;
             double bestRoom = -1;
-            for (double start : new double[] {YearDays.DAYS - days - 4, 4, (YearDays.DAYS - days) / 2}) {
+            for (double share : PLACES) {
+                double start = 4 + share * (YearDays.DAYS - days - 8);
                 double at = layout.y(y, limit.value());
                 boolean isTaken = taken.stream()
                         .anyMatch(words -> Math.abs(words[1] - at) < lineHeight
@@ -214,7 +221,9 @@ public record YearChart(
             }
             double line = layout.y(y, limit.value());
             taken.add(new double[] {best, line, days});
-            double base = line - lineHeight < layout.top() ? line + lineHeight : line - 4;
+            boolean isBelow =
+                    zero.isPresent() && limit.value() < 0 && line + lineHeight < layout.top() + layout.plotHeight();
+            double base = isBelow || line - lineHeight < layout.top() ? line + lineHeight : line - 4;
             sheet.text(layout.x(best), base, Anchor.START, Ink.LIMIT, limit.label());
         }
     }

@@ -136,7 +136,15 @@ class YearChartTest {
     private static YearChart chart(List<YearLine> lines, boolean zero) {
         List<LimitMark> limits = List.of(new LimitMark("seasonal 0.12", -0.12), new LimitMark("retouch 0.25", -0.25));
         return new YearChart(
-                "x", "title", "description", "mm a side", lines, List.of(-0.02, 0.0, 0.02), limits, zero ? Optional.of(ZeroLine.EDGE) : Optional.empty(), 1);
+                "x",
+                "title",
+                "description",
+                "mm a side",
+                lines,
+                List.of(-0.02, 0.0, 0.02),
+                limits,
+                zero ? Optional.of(ZeroLine.EDGE) : Optional.empty(),
+                1);
     }
 
     private static List<Double> wave(double depth) {
