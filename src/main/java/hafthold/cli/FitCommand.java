@@ -6,6 +6,7 @@ import hafthold.decide.KnifeFit;
 import hafthold.decide.KnifeJudge;
 import hafthold.decide.Offer;
 import hafthold.decide.Verdict;
+import hafthold.knife.FitLimits;
 import hafthold.knife.FullTangKnife;
 import hafthold.knife.Knife;
 import hafthold.knife.TangStackKnife;
@@ -13,8 +14,10 @@ import hafthold.material.Family;
 import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
 import hafthold.report.FitJson;
+import hafthold.report.FitReport;
 import hafthold.report.FitText;
 import hafthold.report.LengthUnits;
+import hafthold.report.ReportFolder;
 import hafthold.simulate.Destination;
 import hafthold.source.Finding;
 import hafthold.table.BuildFile;
@@ -25,6 +28,9 @@ import hafthold.table.LimitTable;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.PlaceTable;
 import hafthold.table.TableSet;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -94,6 +100,12 @@ final class FitCommand implements Callable<Integer> {
             description = "mm, or inch for mm and thou (default: ${DEFAULT-VALUE})")
     private LengthUnits units;
 
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "also write a report into this folder: page, pictures, text and figures")
+    private Path folder;
+
     @Option(names = "--check", description = "exit with 4 when the verdict is change or refuse")
     private boolean check;
 
@@ -122,8 +134,11 @@ final class FitCommand implements Callable<Integer> {
         KnifeFit fit = new KnifeJudge(LimitTable.read(set), offer(read.knife(), library))
                 .fit(read.knife(), destination, findings);
         spec.commandLine().getOut().print(format == OutputFormat.JSON ? FitJson.of(fit) : new FitText(units).of(fit));
-        FitFindings.cautions(read.knife(), CautionTable.read(set))
-                .forEach(caution -> spec.commandLine().getErr().println("mind: " + caution.text()));
+        List<Finding> cautions = List.copyOf(FitFindings.cautions(read.knife(), CautionTable.read(set)));
+        if (folder != null) {
+            spec.commandLine().getErr().println("report: " + write(fit, LimitTable.read(set), cautions));
+        }
+        cautions.forEach(caution -> spec.commandLine().getErr().println("mind: " + caution.text()));
         boolean adverse = fit.verdict() == Verdict.CHANGE || fit.verdict() == Verdict.REFUSE;
         return check && adverse ? ExitCode.ADVERSE_VERDICT : ExitCode.DONE;
     }
@@ -134,6 +149,19 @@ final class FitCommand implements Callable<Integer> {
         } catch (CompletionException e) {
             throw e.getCause() instanceof RuntimeException fault ? fault : e;
         }
+    }
+
+    /** Writes page, pictures, text and figures, whole or not at all; returns the page. */
+    private Path write(KnifeFit fit, List<FitLimits> limits, List<Finding> cautions) {
+        String command = "hafthold "
+                + String.join(" ", spec.commandLine().getParseResult().originalArgs());
+        try {
+            new ReportFolder(folder)
+                    .write(new FitReport(units, limits, cautions, Files.readString(file), command).files(fit));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return folder.resolve(FitReport.PAGE);
     }
 
     private String exampleText() {

@@ -76,12 +76,17 @@ final class AdviceWords {
 
     /** What came of it, such as "edge 0.16 to 0.08 mm shy; then it moves with the seasons ...". */
     static String effect(Advice advice) {
-        String effects = advice.effects().stream()
+        String effects = effects(advice);
+        return (effects.isEmpty() ? "" : effects + "; ") + "verdict then: "
+                + advice.verdict().word();
+    }
+
+    /** What it does to each thing that shows a difference; empty where nothing does. */
+    static String effects(Advice advice) {
+        return advice.effects().stream()
                 .filter(AdviceWords::shows)
                 .map(AdviceWords::words)
                 .collect(Collectors.joining(", "));
-        return (effects.isEmpty() ? "" : effects + "; ") + "verdict then: "
-                + advice.verdict().word();
     }
 
     private static boolean shows(Advice.Effect effect) {

@@ -62,6 +62,17 @@ record BenchLength(Band metres) {
         return String.format(Locale.ROOT, "%.2f–%.2f", 1000 * metres.low(), 1000 * metres.high());
     }
 
+    /** The value with its range for a table headed in millimetres; a dash where nothing moves. */
+    String cell(LengthUnits units) {
+        if (isNothing()) {
+            return "–";
+        }
+        String range = range();
+        return millimetres()
+                + (units == LengthUnits.INCH ? " / " + thou() + " thou" : "")
+                + (range.isEmpty() ? "" : " (" + range + ")");
+    }
+
     /** Whether value and band print as zero. */
     boolean isNothing() {
         return rounded().signum() == 0 && metres.high() * 1000 < FINEST.doubleValue() * 1.5;

@@ -7,17 +7,16 @@ import hafthold.decide.Verdict;
 import hafthold.knife.FitLimits;
 import hafthold.quantity.Band;
 import hafthold.report.chart.LimitMark;
-import hafthold.report.chart.SheetFormat;
 import hafthold.report.chart.TravelChart;
 import hafthold.report.chart.TravelRow;
 import hafthold.report.chart.YearChart;
 import hafthold.report.chart.YearLine;
+import hafthold.report.chart.ZeroLine;
 import hafthold.simulate.HandleYear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -66,9 +65,11 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
                 "One row a material, best first. Bars to the left of the steel line: scale shy. To the right: scale"
                         + " proud. " + rankingReading(comparison),
                 "mm a side, the year's worst",
+                ZeroLine.EDGE,
+                "unglued",
                 rows,
                 limitMarks());
-        return picture(
+        return ReportChart.of(
                 chart.id(),
                 chart.title(),
                 rankingReading(comparison),
@@ -101,9 +102,10 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
                 lines,
                 List.of(-0.02, 0.0, 0.02),
                 limitMarks(),
-                true,
+                Optional.of(ZeroLine.EDGE),
                 1);
-        return picture(chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), ChartNumbers.edgeYear(drawn));
+        return ReportChart.of(
+                chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), ChartNumbers.edgeYear(drawn));
     }
 
     /** Moisture content through the year. */
@@ -129,9 +131,9 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
                 lines,
                 List.of(0.0, 10.0),
                 List.of(),
-                false,
+                Optional.empty(),
                 1);
-        return picture(
+        return ReportChart.of(
                 chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), ChartNumbers.moistureYear(drawn));
     }
 
@@ -149,9 +151,9 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
                 List.of(0.0, 100.0),
                 List.of(new LimitMark(
                         "workshop " + made + " %", comparison.madeHumidity().percent())),
-                false,
+                Optional.empty(),
                 AIR_DAYS_TOGETHER);
-        return picture(
+        return ReportChart.of(
                 chart.id(),
                 chart.title(),
                 reading,
@@ -172,9 +174,9 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
                 airLines(comparison, celsius),
                 List.of(10.0, 30.0),
                 List.of(),
-                false,
+                Optional.empty(),
                 AIR_DAYS_TOGETHER);
-        return picture(
+        return ReportChart.of(
                 chart.id(),
                 chart.title(),
                 reading,
@@ -185,17 +187,6 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
 
     private List<Ranked> drawn(Comparison comparison) {
         return ChosenAnswers.drawn(comparison, namedMaterial, MOST_LINES);
-    }
-
-    private static ReportChart picture(
-            String id,
-            String title,
-            String reading,
-            Function<SheetFormat, String> svg,
-            String fileSvg,
-            NumbersTable numbers) {
-        return new ReportChart(
-                id, title, reading, svg.apply(SheetFormat.WIDE), svg.apply(SheetFormat.NARROW), fileSvg, numbers);
     }
 
     private static TravelRow row(Ranked answer) {
@@ -219,15 +210,7 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
     }
 
     private List<LimitMark> limitMarks() {
-        List<LimitMark> marks = new ArrayList<>();
-        for (FitLimits limit : limits.subList(Math.max(0, limits.size() - DRAWN_LIMITS), limits.size())) {
-            String name = limit.name().replace('-', ' ');
-            double shy = limit.shy().millimetres();
-            double proud = limit.proud().millimetres();
-            marks.add(new LimitMark(name + " limit " + AnswerWords.plain(shy), -shy));
-            marks.add(new LimitMark(name + " limit " + AnswerWords.plain(proud), proud));
-        }
-        return marks;
+        return LimitLines.ofEdges(limits.subList(Math.max(0, limits.size() - DRAWN_LIMITS), limits.size()));
     }
 
     private String rankingReading(Comparison comparison) {

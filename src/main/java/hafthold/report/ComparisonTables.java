@@ -87,7 +87,7 @@ final class ComparisonTables {
                     year.pinSqueeze(),
                     year.pinHeadProud(),
                     year.pinHeadSunk())) {
-                page.element("td", cell(band), "class", "held");
+                page.element("td", new BenchLength(band).cell(units), "class", "held");
             }
             page.close("tr");
         }
@@ -118,15 +118,5 @@ final class ComparisonTables {
                     .open("br")
                     .element("small", month + (range.isEmpty() ? "" : ", " + range));
         }
-    }
-
-    private String cell(Band band) {
-        BenchLength length = new BenchLength(band);
-        if (length.isNothing()) {
-            return "–";
-        }
-        String thou = units == LengthUnits.INCH ? " / " + length.thou() + " thou" : "";
-        String range = length.range();
-        return length.millimetres() + thou + (range.isEmpty() ? "" : " (" + range + ")");
     }
 }

@@ -38,8 +38,13 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
 
     /** What can hurt, as a part of a text that is kept in a file; empty where nothing is said. */
     static String cautions(Comparison comparison) {
+        return cautions(FindingDigest.of(comparison));
+    }
+
+    /** Likewise, of findings already put together. */
+    static String cautions(List<FindingDigest> digests) {
         StringBuilder text = new StringBuilder();
-        FindingDigest.of(comparison).stream()
+        digests.stream()
                 .filter(digest -> digest.kind() == Finding.Kind.CAUTION)
                 .forEach(digest -> text.append(Paragraph.hanging("  - ", digest.lead() + digest.text(), WIDTH)));
         return text.isEmpty() ? "" : "\nMind\n" + text;

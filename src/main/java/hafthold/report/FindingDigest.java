@@ -36,6 +36,15 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
             names.put(answer.year().materialId(), answer.year().materialName());
             all.addAll(answer.year().findings());
         }
+        return of(all, names);
+    }
+
+    /**
+     * Findings by kind; equal sentences are told once.
+     *
+     * @param names names for people by the ids that findings speak of
+     */
+    static List<FindingDigest> of(List<Finding> all, Map<String, String> names) {
         Map<String, FindingDigest> merged = new LinkedHashMap<>();
         for (Finding.Kind kind : Finding.Kind.values()) {
             all.stream()

@@ -23,6 +23,11 @@ import java.util.stream.Collectors;
  */
 public record FitText(LengthUnits units) {
     static final int WIDTH = 100;
+
+    /** What stands behind every advice. */
+    static final String TRIED = "Each was tried by running the year with it. Stock is never advised below 5 % MC or"
+            + " outside 25 to 65 % humidity: that bound is a workshop's judgement.";
+
     private static final int SAID_REASONS = 3;
     private static final double TENTHS = 10;
 
@@ -37,10 +42,7 @@ public record FitText(LengthUnits units) {
                 .append("\n\n");
         text.append(Paragraph.hanging("", verdict(fit), WIDTH)).append('\n');
         TextColumns rows = new TextColumns(10, WIDTH - 12);
-        rows.row(
-                "Lives",
-                fit.destination().setting().id() + ": "
-                        + fit.destination().setting().rule());
+        rows.row("Lives", lives(fit));
         if (fit instanceof FullTangFit full) {
             new FullTangWords(units, full).write(rows);
         } else {
@@ -54,8 +56,7 @@ public record FitText(LengthUnits units) {
 
     private String verdict(KnifeFit fit) {
         AnswerWords words = new AnswerWords(units, true);
-        String name = fit instanceof FullTangFit ? AnswerWords.nameOf(fit.whole()) : "This stack";
-        String text = name + " " + AnswerWords.verdictOf(fit.verdict()) + ".";
+        String text = verdictSentence(fit);
         List<Reason> reasons = fit.reasons().stream().limit(SAID_REASONS).toList();
         if (reasons.isEmpty()) {
             return text + " Nothing moves further than show-piece work allows.";
@@ -65,11 +66,24 @@ public record FitText(LengthUnits units) {
         return text + " What decides: " + decides + "." + (also.isEmpty() ? "" : " Also: " + also + ".") + remedy(fit);
     }
 
-    private static String remedy(KnifeFit fit) {
+    /** Whether something that was tried mends it. */
+    static String remedy(KnifeFit fit) {
         boolean adverse = fit.verdict() == Verdict.CHANGE || fit.verdict() == Verdict.REFUSE;
         boolean mends =
                 fit.advice().stream().anyMatch(advice -> advice.verdict().compareTo(Verdict.CARE) <= 0);
         return adverse && mends ? " The first change under What to do brings it back." : "";
+    }
+
+    /** The verdict in one sentence. */
+    static String verdictSentence(KnifeFit fit) {
+        String name = fit instanceof FullTangFit ? AnswerWords.nameOf(fit.whole()) : "This stack";
+        return name + " " + AnswerWords.verdictOf(fit.verdict()) + ".";
+    }
+
+    /** Where the knife lives. */
+    static String lives(KnifeFit fit) {
+        return fit.destination().setting().id() + ": "
+                + fit.destination().setting().rule();
     }
 
     private static String toDo(KnifeFit fit) {
@@ -85,11 +99,7 @@ public record FitText(LengthUnits units) {
             text.append(Paragraph.hanging(
                     "  - ", AdviceWords.toDo(advice.change()) + ": " + AdviceWords.effect(advice) + ".", WIDTH));
         }
-        text.append(Paragraph.hanging(
-                "  ",
-                "Each was tried by running the year with it. Stock is never advised below 5 % MC or outside 25 to"
-                        + " 65 % humidity: that bound is a workshop's judgement.",
-                WIDTH));
+        text.append(Paragraph.hanging("  ", TRIED, WIDTH));
         return text.toString();
     }
 

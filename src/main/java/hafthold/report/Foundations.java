@@ -8,6 +8,8 @@ import java.util.List;
 /** The part of a page that says what its answers rest on, and what to mind. */
 final class Foundations {
     private static final int CLASSES = 4;
+    private static final String USUAL_WORK = "good-new";
+    private static final List<String> VERDICTS = List.of("stays", "care", "change");
     private static final String STANDING_CAUTION =
             "Sand with extraction and a mask. A loose or split handle is a hazard: take the knife out of use. Whether a handle is safe stays the maker's"
                     + " own judgement.";
@@ -15,14 +17,18 @@ final class Foundations {
     private Foundations() {}
 
     static void write(Markup page, Comparison comparison, List<FitLimits> limits) {
-        List<FindingDigest> digests = FindingDigest.of(comparison);
+        write(page, FindingDigest.of(comparison), limits, USUAL_WORK);
+    }
+
+    /** Likewise for work of a class, by whose limits it was judged. */
+    static void write(Markup page, List<FindingDigest> digests, List<FitLimits> limits, String workClass) {
         page.open("section").element("h2", "What this rests on");
         for (Finding.Kind kind : Finding.Kind.values()) {
             if (kind != Finding.Kind.CAUTION) {
                 list(page, FindingDigest.headingOf(kind), digests, kind);
             }
         }
-        words(page, limits);
+        words(page, limits, workClass);
         page.close("section");
         page.open("section", "class", "mind").element("h2", "Mind").open("ul");
         items(page, digests, Finding.Kind.CAUTION);
@@ -50,7 +56,7 @@ final class Foundations {
         });
     }
 
-    private static void words(Markup page, List<FitLimits> limits) {
+    private static void words(Markup page, List<FitLimits> limits, String workClass) {
         if (limits.size() != CLASSES) {
             return;
         }
@@ -63,9 +69,19 @@ final class Foundations {
                 page,
                 "Limits behind the verdicts",
                 List.of("Verdict", "All of it keeps", "Shy", "Proud", "Pin head", "Gap"));
-        row(page, "stays", limits.get(1));
-        row(page, "care", limits.get(2));
-        row(page, "change", limits.get(3));
+        List<String> names = limits.stream().map(FitLimits::name).toList();
+        int stays = names.indexOf(names.contains(workClass) ? workClass : USUAL_WORK);
+        row(page, "stays", limits.get(stays));
+        for (int i = 1; i < VERDICTS.size(); i++) {
+            boolean isLast = i == VERDICTS.size() - 1;
+            if (stays + i < CLASSES) {
+                row(page, VERDICTS.get(i), limits.get(isLast ? CLASSES - 1 : stays + i));
+            } else {
+                page.open("tr").element("th", VERDICTS.get(i), "scope", "row");
+                page.element("td", "something is worked too hard, or softens in the heat", "colspan", "5")
+                        .close("tr");
+            }
+        }
         page.open("tr").element("th", "refuse", "scope", "row");
         page.element("td", "not even " + name(limits.get(3)) + " work", "colspan", "5")
                 .close("tr");

@@ -1,5 +1,8 @@
 package hafthold.report;
 
+import hafthold.report.chart.SheetFormat;
+import java.util.function.Function;
+
 /**
  * A picture with everything that belongs to it.
  *
@@ -18,4 +21,22 @@ public record ReportChart(
         String wideSvg,
         String narrowSvg,
         String fileSvg,
-        NumbersTable numbers) {}
+        NumbersTable numbers) {
+
+    /**
+     * A picture in all its formats.
+     *
+     * @param svg draws it in a format
+     * @param fileSvg drawn for a file of its own
+     */
+    static ReportChart of(
+            String id,
+            String title,
+            String reading,
+            Function<SheetFormat, String> svg,
+            String fileSvg,
+            NumbersTable numbers) {
+        return new ReportChart(
+                id, title, reading, svg.apply(SheetFormat.WIDE), svg.apply(SheetFormat.NARROW), fileSvg, numbers);
+    }
+}

@@ -20,6 +20,11 @@ final class TextColumns {
         rows.add(Arrays.asList(cells.clone()));
     }
 
+    /** The cells of every row. */
+    List<List<String>> rows() {
+        return List.copyOf(rows);
+    }
+
     /** All rows, lines without blanks at their end. */
     String text() {
         List<Integer> widths = new ArrayList<>();

@@ -29,6 +29,8 @@ public enum Ink {
     PROUD(0x2b6f8f, 0x7dbbd8),
     /** The scale in a sketch. */
     SCALE(0xc8a878, 0x8d7149),
+    /** Glue and liners in a section. */
+    GLUE(0x6b4a1f, 0xe3c489),
     /** First line. */
     FIRST(0x14292b, 0xf4ede0),
     /** Second line. */

@@ -23,6 +23,25 @@ public record LimitMark(String label, double value) {
      * @param highest highest value of the data
      */
     static List<LimitMark> worthDrawing(List<LimitMark> limits, double lowest, double highest) {
+        return worthDrawing(limits, lowest, highest, 0);
+    }
+
+    /**
+     * Likewise; of limits on one side that lie nearer to each other than a share of the data's range only the furthest
+     * is kept, for their words would cover each other.
+     */
+    static List<LimitMark> worthDrawing(List<LimitMark> limits, double lowest, double highest, double apart) {
+        List<LimitMark> drawn = worth(limits, lowest, highest);
+        double room = apart * (Math.max(0, highest) - Math.min(0, lowest));
+        return drawn.stream()
+                .filter(limit -> drawn.stream()
+                        .noneMatch(other -> other.value() * limit.value() > 0
+                                && Math.abs(other.value()) > Math.abs(limit.value())
+                                && Math.abs(other.value() - limit.value()) < room))
+                .toList();
+    }
+
+    private static List<LimitMark> worth(List<LimitMark> limits, double lowest, double highest) {
         return limits.stream()
                 .filter(limit -> {
                     double reach = limit.value() < 0 ? -lowest : highest;

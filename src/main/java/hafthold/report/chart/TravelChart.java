@@ -17,11 +17,20 @@ import org.knowm.xchart.XYChart;
  * @param title title
  * @param description what the picture shows, for those who cannot see it
  * @param unit words under the axis
+ * @param zero what zero means and either side of it
+ * @param diamond what a diamond in a row marks
  * @param rows rows from top to bottom, at least one
  * @param limits limits, negative to the left
  */
 public record TravelChart(
-        String id, String title, String description, String unit, List<TravelRow> rows, List<LimitMark> limits) {
+        String id,
+        String title,
+        String description,
+        String unit,
+        ZeroLine zero,
+        String diamond,
+        List<TravelRow> rows,
+        List<LimitMark> limits) {
     private static final double NEAREST_END = 0.05;
 
     /** Keeps its own copies. */
@@ -160,15 +169,15 @@ public record TravelChart(
         double base = layout.top() + layout.plotHeight() + lineHeight;
         for (BigDecimal tick : x.ticks()) {
             boolean isZero = tick.signum() == 0;
-            String label = isZero ? "flush" : x.label(tick.abs());
+            String label = isZero ? zero.at() : x.label(tick.abs());
             double width = layout.format().widthOf(label);
             double start = layout.held(layout.x(x, tick.doubleValue()) - width / 2, width);
             sheet.text(start + width / 2, base, Anchor.MIDDLE, isZero ? Ink.TEXT : Ink.MUTED, label);
         }
-        double zero = layout.x(x, 0);
+        double middle = layout.x(x, 0);
         double top = layout.format().fontSize() + 2.0;
-        sheet.strongText(zero - 10, top, Anchor.END, Ink.SHY, "\u25c2 shy");
-        sheet.strongText(zero + 10, top, Anchor.START, Ink.PROUD, "proud \u25b8");
+        sheet.strongText(middle - 10, top, Anchor.END, Ink.SHY, "\u25c2 " + zero.below());
+        sheet.strongText(middle + 10, top, Anchor.START, Ink.PROUD, zero.above() + " \u25b8");
         sheet.text(layout.left() + layout.plotWidth() / 2.0, base + lineHeight, Anchor.MIDDLE, Ink.MUTED, unit);
     }
 
@@ -190,8 +199,10 @@ public record TravelChart(
     private void rowWords(SvgSheet sheet, TravelLayout layout) {
         for (int i = 0; i < rows.size(); i++) {
             double base = layout.labelBase(i);
-            String rank = Integer.toString(rows.get(i).rank());
-            sheet.text(layout.nameX() - 8, base, Anchor.END, Ink.MUTED, rank);
+            if (rows.get(i).rank() > 0) {
+                String rank = Integer.toString(rows.get(i).rank());
+                sheet.text(layout.nameX() - 8, base, Anchor.END, Ink.MUTED, rank);
+            }
             List<String> lines = LineBreak.lines(rows.get(i).label(), layout.nameCharacters());
             double lineHeight = layout.format().fontSize() - 0.5;
             double lineBase = base - (lines.size() - 1) * lineHeight / 2;
@@ -229,7 +240,7 @@ public record TravelChart(
                 .anyMatch(free -> free.isPresent());
         if (anyFree) {
             sheet.strongText(x + 6, base, Anchor.MIDDLE, Ink.MUTED, "\u25c7");
-            sheet.text(x + 16, base, Anchor.START, Ink.MUTED, "unglued");
+            sheet.text(x + 16, base, Anchor.START, Ink.MUTED, diamond);
         }
     }
 }

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 /**
  * One row of a {@link TravelChart}: how far something travels to either side of zero.
  *
- * @param rank number before the label
+ * @param rank number before the label, 0 for none
  * @param label what it is
  * @param note a word at the end of the row
  * @param left travel to the left, zero or more

@@ -6,6 +6,7 @@ import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -21,7 +22,7 @@ import org.knowm.xchart.XYChart;
  * @param lines one to five lines
  * @param inSight values that the upright axis holds whatever the data, so that charts of two places compare
  * @param limits level lines with labels
- * @param zero whether zero is the tang line, drawn heavy with shy below and proud above
+ * @param zero what zero means where it is drawn heavy, empty where it is a value like others
  * @param daysTogether so many days are drawn as their mean
  */
 public record YearChart(
@@ -32,9 +33,15 @@ public record YearChart(
         List<YearLine> lines,
         List<Double> inSight,
         List<LimitMark> limits,
-        boolean zero,
+        Optional<ZeroLine> zero,
         int daysTogether) {
     private static final int NARROW_DAYS_TOGETHER = 3;
+
+    /** Places for words on a line, as shares from left to right, the most welcome first. */
+    private static final double[] PLACES = {1, 0, 0.5, 0.25, 0.75};
+
+    /** Share of the data's range that leaves room for the words of a limit. */
+    private static final double LIMITS_APART = 0.065;
 
     /** Keeps its own copies. */
     public YearChart {
@@ -77,9 +84,9 @@ public record YearChart(
     }
 
     private List<LimitMark> drawnLimits() {
-        return zero
+        return zero.isPresent()
                 ? LimitMark.worthDrawing(
-                        limits, data().min().orElseThrow(), data().max().orElseThrow())
+                        limits, data().min().orElseThrow(), data().max().orElseThrow(), LIMITS_APART)
                 : limits;
     }
 
@@ -121,7 +128,7 @@ public record YearChart(
                 drawnLimits().stream()
                         .map(limit -> new double[] {0, limit.value(), YearDays.DAYS, limit.value()})
                         .toList());
-        if (zero) {
+        if (zero.isPresent()) {
             HouseStyle.strokes(chart, "zero", Ink.STEEL, HouseStyle.solid(2.4), List.of(new double[][] {
                 {0, 0, YearDays.DAYS, 0}
             }));
@@ -165,7 +172,8 @@ public record YearChart(
 
     private void axisWords(SvgSheet sheet, YearLayout layout, Span y) {
         for (BigDecimal tick : y.ticks()) {
-            String label = !zero ? y.label(tick) : tick.signum() == 0 ? "flush" : y.label(tick.abs());
+            String label = zero.map(line -> tick.signum() == 0 ? line.at() : y.label(tick.abs()))
+                    .orElse(y.label(tick));
             double base = layout.y(y, tick.doubleValue()) + layout.format().fontSize() * 0.35;
             sheet.text(layout.left() - 6.0, base, Anchor.END, Ink.MUTED, label);
         }
@@ -178,15 +186,20 @@ public record YearChart(
             sheet.text(layout.x(layout.startDay()), monthBase, Anchor.MIDDLE, Ink.MUTED, "made");
         }
         sheet.text(4, layout.top() - 12.0, Anchor.START, Ink.MUTED, unit);
-        if (zero) {
+        zero.ifPresent(line -> {
             double right = layout.left() + layout.plotWidth() - 4.0;
-            sheet.strongText(right, layout.top() + 14.0, Anchor.END, Ink.PROUD, "proud");
-            sheet.strongText(right, layout.top() + layout.plotHeight() - 6.0, Anchor.END, Ink.SHY, "shy");
-        }
+            sheet.strongText(right, layout.top() + 14.0, Anchor.END, Ink.PROUD, line.above());
+            sheet.strongText(right, layout.top() + layout.plotHeight() - 6.0, Anchor.END, Ink.SHY, line.below());
+        });
     }
 
-    /** Sets the words of each limit where the lines leave most room: at the left, in the middle or at the right. */
+    /**
+     * Sets the words of each limit where the lines leave most room, on its outer side while that is on the plot; not
+     * over the words of another.
+     */
     private void limitWords(SvgSheet sheet, YearLayout layout, Span y) {
+        double lineHeight = layout.format().fontSize() + 1.0;
+        List<double[]> taken = new ArrayList<>();
         for (LimitMark limit : drawnLimits()) {
             double width = layout.format().widthOf(limit.label());
             double days = width
@@ -194,14 +207,24 @@ public record YearChart(
                     * (layout.x().highest() - layout.x().lowest());
             double best = 0;
             double bestRoom = -1;
-            for (double start : new double[] {YearDays.DAYS - days - 4, 4, (YearDays.DAYS - days) / 2}) {
-                double room = room(limit.value(), start, start + days);
+            for (double share : PLACES) {
+                double start = 4 + share * (YearDays.DAYS - days - 8);
+                double at = layout.y(y, limit.value());
+                boolean isTaken = taken.stream()
+                        .anyMatch(words -> Math.abs(words[1] - at) < lineHeight
+                                && Math.abs(words[0] - start) < Math.max(days, words[2]));
+                double room = isTaken ? 0 : room(limit.value(), start, start + days);
                 if (room > bestRoom + 1e-9) {
                     best = start;
                     bestRoom = room;
                 }
             }
-            sheet.text(layout.x(best), layout.y(y, limit.value()) - 4, Anchor.START, Ink.LIMIT, limit.label());
+            double line = layout.y(y, limit.value());
+            taken.add(new double[] {best, line, days});
+            boolean isBelow =
+                    zero.isPresent() && limit.value() < 0 && line + lineHeight < layout.top() + layout.plotHeight();
+            double base = isBelow || line - lineHeight < layout.top() ? line + lineHeight : line - 4;
+            sheet.text(layout.x(best), base, Anchor.START, Ink.LIMIT, limit.label());
         }
     }
 

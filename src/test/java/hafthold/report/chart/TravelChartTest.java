@@ -97,6 +97,8 @@ class TravelChartTest {
                 "title",
                 "description",
                 "mm a side",
+                ZeroLine.EDGE,
+                "unglued",
                 rows,
                 List.of(
                         new LimitMark("normal seasonal limit 0.12", -0.12),

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TimeZone;
 import java.util.stream.IntStream;
@@ -106,7 +107,7 @@ class YearChartTest {
                 List.of(YearLine.of("<script>", wave(0.1))),
                 List.of(),
                 List.of(),
-                true,
+                Optional.of(ZeroLine.EDGE),
                 1);
         Document svg = parse(chart.svg(SheetFormat.NARROW));
         assertEquals("a <b> title", svg.selectFirst("title").text());
@@ -135,7 +136,15 @@ class YearChartTest {
     private static YearChart chart(List<YearLine> lines, boolean zero) {
         List<LimitMark> limits = List.of(new LimitMark("seasonal 0.12", -0.12), new LimitMark("retouch 0.25", -0.25));
         return new YearChart(
-                "x", "title", "description", "mm a side", lines, List.of(-0.02, 0.0, 0.02), limits, zero, 1);
+                "x",
+                "title",
+                "description",
+                "mm a side",
+                lines,
+                List.of(-0.02, 0.0, 0.02),
+                limits,
+                zero ? Optional.of(ZeroLine.EDGE) : Optional.empty(),
+                1);
     }
 
     private static List<Double> wave(double depth) {

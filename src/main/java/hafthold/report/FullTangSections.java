@@ -1,0 +1,84 @@
+package hafthold.report;
+
+import hafthold.decide.FullTangFit;
+import hafthold.knife.FitLimits;
+import hafthold.knife.SizeRange;
+import hafthold.quantity.Band;
+import hafthold.simulate.FitYear.PlaceYear;
+import hafthold.simulate.FitYear.SideYear;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The part of a page that is about a full-tang knife: section, year, pins, strength.
+ *
+ * @param units units of movements
+ * @param limits classes of work, strictest first
+ * @param fit the knife and its year
+ * @param rows the words of the bench note
+ */
+record FullTangSections(LengthUnits units, List<FitLimits> limits, FullTangFit fit, FitRows rows) {
+    private static final Set<String> EDGES = Set.of("Edges", "left", "right", "Faces");
+    private static final Set<String> STRENGTH = Set.of("Glue line", "Scale", "Ends", "Heat");
+
+    void write(PageFrame frame) {
+        Markup page = frame.page();
+        FullTangCharts charts = new FullTangCharts(limits);
+        page.open("section").element("h2", "Edges and faces");
+        frame.chart(charts.section(fit));
+        rows.write(page, EDGES::contains);
+        frame.chart(charts.edgeYear(fit));
+        places(page);
+        page.close("section");
+        page.open("section").element("h2", "Pins");
+        if (fit.year().pins().isEmpty()) {
+            page.element("p", "This handle has no pins: glue alone holds the scales.");
+        } else {
+            frame.chart(charts.pins(fit));
+            rows.write(page, lead -> lead.startsWith("Pin "));
+        }
+        page.close("section");
+        page.open("section").element("h2", "What bears it");
+        frame.chart(charts.stressYear(fit));
+        rows.write(page, STRENGTH::contains);
+        rows.write(page, "Doubt"::equals);
+        page.close("section");
+    }
+
+    /** Edges where the profile changes, and those of each side where they differ. */
+    private void places(Markup page) {
+        if (fit.year().sides().size() > 1) {
+            PageFrame.openTable(
+                    page,
+                    "Each scale by itself, the year's worst",
+                    List.of("Scale", "Cut", "Edge shy", "Edge proud", "Unglued shy", "Unglued proud"));
+            for (SideYear side : fit.year().sides()) {
+                page.open("tr").element("th", side.name(), "scope", "row");
+                page.element("td", AdviceWords.cutWord(side.cut()));
+                List.of(side.edgeShy(), side.edgeProud(), side.freeShy(), side.freeProud())
+                        .forEach(band -> page.element("td", cell(band), "class", "held"));
+                page.close("tr");
+            }
+            PageFrame.closeTable(page);
+        }
+        if (fit.year().places().size() > 1) {
+            PageFrame.openTable(
+                    page,
+                    "Along the handle, the worse edge half way up, mm",
+                    List.of("From the bolster", "Width of tang", "Shy", "Proud"));
+            for (PlaceYear place : fit.year().places()) {
+                page.open("tr").element("th", SizeRange.millimetres(place.along()), "scope", "row");
+                page.element("td", SizeRange.millimetres(place.width()));
+                page.element("td", ChartNumbers.fixed(1000 * place.edgeShy(), 2));
+                page.element("td", ChartNumbers.fixed(1000 * place.edgeProud(), 2))
+                        .close("tr");
+            }
+            PageFrame.closeTable(page);
+        }
+    }
+
+    private String cell(Band band) {
+        BenchLength length = new BenchLength(band);
+        return length.hundredths(units) + (band.isExact() ? "" : " (" + length.hundredthsRange() + ")");
+    }
+}
