@@ -8,6 +8,7 @@ import hafthold.report.LengthUnits;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.TableSet;
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -57,14 +58,15 @@ final class CompareCommand implements Runnable {
     public void run() {
         TableSet set = tables.open();
         MaterialLibrary library = MaterialLibrary.read(set);
+        Optional<String> named = rack.firstNamed(library);
         ComparisonRun run = new ComparisonRun(
-                set, order.conditions(set, library), rack.candidates(library), order.defaults(), rack.firstNamed());
+                set, order.conditions(set, library), rack.candidates(library), order.defaults(), named);
         Comparison comparison = run.comparison();
         spec.commandLine()
                 .getOut()
                 .print(
                         switch (format) {
-                            case TEXT -> new ComparisonText(units, rack.firstNamed()).of(comparison);
+                            case TEXT -> new ComparisonText(units, named).of(comparison);
                             case JSON -> ComparisonJson.of(comparison);
                             case CSV -> ComparisonCsv.of(comparison);
                         });

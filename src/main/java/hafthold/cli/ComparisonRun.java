@@ -8,6 +8,7 @@ import hafthold.report.ComparisonReport;
 import hafthold.report.LengthUnits;
 import hafthold.report.ReportFolder;
 import hafthold.simulate.Conditions;
+import hafthold.source.Evidence;
 import hafthold.source.Finding;
 import hafthold.table.CautionTable;
 import hafthold.table.LimitTable;
@@ -56,8 +57,14 @@ record ComparisonRun(
         return cautions;
     }
 
-    /** Says on the error stream what can hurt; the result stream stays a result. */
+    /** Says on the error stream what stands in for what is not known, and what can hurt. */
     void warn(PrintWriter err) {
+        candidates.stream()
+                .map(Candidate::material)
+                .filter(material -> material.evidence() == Evidence.UNKNOWN)
+                .flatMap(material -> material.findings().stream())
+                .distinct()
+                .forEach(finding -> err.println("note: " + finding.text()));
         cautions().forEach(caution -> err.println("mind: " + caution.text()));
     }
 

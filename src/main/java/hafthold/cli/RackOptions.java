@@ -7,6 +7,7 @@ import hafthold.table.MaterialLibrary;
 import hafthold.table.MaterialRow;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Option;
 
 /** Which materials, and how they are cut. */
@@ -16,7 +17,8 @@ final class RackOptions {
             paramLabel = "MATERIAL",
             split = ",",
             description = "ids, separated by commas; without it the whole rack. Any wood takes any treatment:"
-                    + " walnut-black+lumen-resin")
+                    + " walnut-black+lumen-resin. A wood that no table has takes the figures of its nearest class, or"
+                    + " of the one you name: tropical-dense:bloodwood")
     private List<String> materials = List.of();
 
     @Option(
@@ -45,7 +47,7 @@ final class RackOptions {
     }
 
     /** The first material that was named, if any. */
-    java.util.Optional<String> firstNamed() {
-        return materials.stream().findFirst();
+    Optional<String> firstNamed(MaterialLibrary library) {
+        return materials.stream().findFirst().map(id -> library.find(id).id());
     }
 }

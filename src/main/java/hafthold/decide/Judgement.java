@@ -22,11 +22,15 @@ import java.util.function.Function;
  * <p>A bonded knife is judged by its glue line and by tension across the grain in the same way, by what softens in the
  * heat, and, where neither glue nor scale would hold, by the ends of the scale as if it were loose. For fussier or
  * easier work than good-new the verdicts move by a class; what keeps no class is refused all the same.
+ *
+ * <p>Of a material of which nothing is known the verdict is that on its stand-in, unless the ends of its band lie three
+ * classes of work apart: then there is none.
  */
 public final class Judgement {
     private static final int CARE_CLASS = 2;
     private static final int CHANGE_CLASS = 3;
     private static final double CARE_CRACK_USE = 2.0 / 3.0;
+    private static final int TOO_MANY_CLASSES = 3;
 
     private static final int STAYS_CLASS = 1;
     private static final double NARROW_MARGIN_KELVIN = 10;
@@ -61,17 +65,25 @@ public final class Judgement {
 
     /** The verdict on a year. */
     public Verdict verdict(HandleYear year) {
-        return year.evidence() == Evidence.UNKNOWN ? Verdict.UNKNOWN : verdict(standings(year));
+        return answer(year, standings(year));
     }
 
     /** The verdict on a bonded knife. */
     public Verdict verdict(FitYear year) {
-        return year.whole().evidence() == Evidence.UNKNOWN ? Verdict.UNKNOWN : verdict(standings(year));
+        return answer(year.whole(), standings(year));
     }
 
     /** The verdict on a stack of parts. */
     public Verdict verdict(StackYear year) {
-        return year.whole().evidence() == Evidence.UNKNOWN ? Verdict.UNKNOWN : verdict(standings(year));
+        return answer(year.whole(), standings(year));
+    }
+
+    /** Where nothing is known of a material itself, the verdict on its class, unless the band spans three classes. */
+    private Verdict answer(HandleYear year, List<Standing> standings) {
+        int least = standings.stream().mapToInt(Standing::leastIndex).max().orElseThrow();
+        int most = standings.stream().mapToInt(Standing::mostIndex).max().orElseThrow();
+        boolean open = year.evidence() == Evidence.UNKNOWN && most - least + 1 >= TOO_MANY_CLASSES;
+        return open ? Verdict.UNKNOWN : verdict(standings);
     }
 
     private Verdict verdict(List<Standing> standings) {
@@ -168,7 +180,12 @@ public final class Judgement {
     private static Standing softening(Band margin) {
         int index = margin.value() < 0 ? CHANGE_CLASS : margin.value() < NARROW_MARGIN_KELVIN ? CARE_CLASS : 0;
         return new Standing(
-                Reason.Kind.SOFTENING, margin, index, Math.max(0, 1 - margin.value() / (2 * NARROW_MARGIN_KELVIN)));
+                Reason.Kind.SOFTENING,
+                margin,
+                index,
+                index,
+                index,
+                Math.max(0, 1 - margin.value() / (2 * NARROW_MARGIN_KELVIN)));
     }
 
     private List<Standing> standings(HandleYear year) {
@@ -198,23 +215,35 @@ public final class Judgement {
     }
 
     private Standing standing(Reason.Kind kind, Band size, Function<FitLimits, Double> limit) {
+        return new Standing(
+                kind,
+                size,
+                index(size.low(), limit),
+                index(size.value(), limit),
+                index(size.high(), limit),
+                size.value() / limit.apply(classes.get(CARE_CLASS)));
+    }
+
+    private int index(double size, Function<FitLimits, Double> limit) {
         int index = 0;
-        while (index < classes.size() && size.value() > limit.apply(classes.get(index))) {
+        while (index < classes.size() && size > limit.apply(classes.get(index))) {
             index++;
         }
-        return new Standing(kind, size, index, size.value() / limit.apply(classes.get(CARE_CLASS)));
+        return index;
     }
 
     private static Standing use(Reason.Kind kind, Band use) {
         int index = use.value() > 1 ? CHANGE_CLASS : use.value() > CARE_CRACK_USE ? CARE_CLASS : 0;
-        return new Standing(kind, use, index, use.value());
+        return new Standing(kind, use, index, index, index, use.value());
     }
 
     /**
      * Where one movement stands.
      *
+     * @param leastIndex as {@code index}, for the low end of a movement
      * @param index strictest class kept, the number of classes where none is
+     * @param mostIndex as {@code index}, for the high end of a movement
      * @param use size over the seasonal limit
      */
-    private record Standing(Reason.Kind kind, Band size, int index, double use) {}
+    private record Standing(Reason.Kind kind, Band size, int leastIndex, int index, int mostIndex, double use) {}
 }

@@ -33,6 +33,7 @@ public final class MaterialLibrary {
     private final Map<String, Map<Entry, Figure>> sheets;
     private final Map<String, Treatment> treatments;
     private final Map<String, List<CsvRow>> hybridParts = new LinkedHashMap<>();
+    private final WoodNames woodNames;
 
     private MaterialLibrary(TableSet tables) {
         for (CsvTable table : tables.read("materials.csv", MaterialRow.COLUMNS)) {
@@ -42,6 +43,7 @@ public final class MaterialLibrary {
                 rows.put(keys.once(row, "id", material.id()), material);
             }
         }
+        woodNames = new WoodNames(tables, rows);
         sheets = SheetTable.read(tables);
         treatments = TreatmentTable.read(tables);
         for (CsvTable table : tables.read("hybrids.csv", HYBRID_COLUMNS)) {
@@ -79,7 +81,7 @@ public final class MaterialLibrary {
     /**
      * Composes a material.
      *
-     * @param id id of a row, or SPECIES+TREATMENT
+     * @param id id of a row, or SPECIES+TREATMENT; species as for {@link #plain}
      * @throws UnknownIdException when no table has it
      * @throws InvalidTableException when its figures are not enough to compute with
      */
@@ -107,19 +109,42 @@ public final class MaterialLibrary {
     /**
      * Composes a plain material.
      *
-     * @param id id of a row that is neither treated nor hybrid
-     * @throws UnknownIdException when no table has it
+     * @param id id of a row that is neither treated nor hybrid; the name of a listed wood; or the name of another wood,
+     *     which takes the figures of its nearest class and knows nothing of its own
+     * @throws UnknownIdException when no table has it and it does not say that it is a wood
      */
     public Material plain(String id) {
         MaterialRow row = rows.get(id);
-        if (row == null || row.family() == Family.HYBRID) {
-            throw new UnknownIdException(
-                    "material",
-                    id,
-                    new TreeSet<>(rows.keySet()),
-                    "hafthold materials lists them all; for a wood that is not listed take its class, such as"
-                            + " hardwood-dense");
+        if (row != null && row.family() != Family.HYBRID) {
+            return composed(row);
         }
+        return woodNames
+                .listed(id)
+                .map(this::composed)
+                .or(() -> woodNames.unlisted(id).map(this::standIn))
+                .orElseThrow(() -> new UnknownIdException(
+                        "material",
+                        id,
+                        new TreeSet<>(rows.keySet()),
+                        "hafthold materials lists them all; a wood that is not listed goes as wood:NAME, or under its"
+                                + " class, such as hardwood-dense:NAME"));
+    }
+
+    private Material standIn(UnlistedWood wood) {
+        Material like = composed(wood.row());
+        return new Material(
+                like.id(),
+                like.name(),
+                like.family(),
+                Evidence.UNKNOWN,
+                like.usualCut(),
+                like.sheet(),
+                like.water(),
+                like.thermalExpansionPerKelvin(),
+                List.of(wood.finding()));
+    }
+
+    private Material composed(MaterialRow row) {
         Map<Entry, Figure> figures = new LinkedHashMap<>();
         String sorption = "";
         String swelling = "";
@@ -134,7 +159,7 @@ public final class MaterialLibrary {
             swelling = ancestor.swelling().isEmpty() ? swelling : ancestor.swelling();
         }
         Set<Entry> borrowed = new LinkedHashSet<>(figures.keySet());
-        borrowed.removeAll(sheets.getOrDefault(id, Map.of()).keySet());
+        borrowed.removeAll(sheets.getOrDefault(row.id(), Map.of()).keySet());
         List<Finding> findings = borrowed.isEmpty() ? List.of() : List.of(inheritance(row, borrowed));
         return new MaterialAssembly(row, sorption, swelling, new PropertySheet(figures), findings).build();
     }

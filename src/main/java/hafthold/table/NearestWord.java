@@ -8,6 +8,8 @@ import java.util.Optional;
 
 /** Finds what was probably meant by a word that is not on the list. */
 public final class NearestWord {
+    private static final int LONG_WORD = 8;
+
     private NearestWord() {}
 
     /**
@@ -21,6 +23,19 @@ public final class NearestWord {
                         .thenComparing(Comparator.naturalOrder()))
                 .filter(word -> (word.contains(wanted) && !wanted.isEmpty())
                         || distance(wanted, word) <= Math.max(wanted.length(), word.length()) / 2);
+    }
+
+    /**
+     * True where a word is most likely a slip of the pen beside one of a list, or a part of one: two letters changed, one
+     * in a word of fewer than eight.
+     */
+    static boolean isSlip(String typed, Collection<String> words) {
+        String wanted = typed.toLowerCase(Locale.ROOT).replace(' ', '-');
+        return words.stream()
+                .anyMatch(word -> (word + '-').startsWith(wanted + '-')
+                        || ('-' + word).endsWith('-' + wanted)
+                        || letters(wanted, word) <= (Math.min(wanted.length(), word.length()) < LONG_WORD ? 1 : 2)
+                        || (word.indexOf('-') > 0 && letters(wanted, word.substring(0, word.indexOf('-'))) <= 1));
     }
 
     /** "one of a, b, c", and what was probably meant. */

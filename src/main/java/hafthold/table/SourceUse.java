@@ -16,6 +16,7 @@ public final class SourceUse {
         collect(uses, tables, "alternatives.csv", "source", "material", "property", "axis");
         collect(uses, tables, "treatments.csv", "source", "treatment", "property");
         collect(uses, tables, "hybrids.csv", "source", "hybrid", "part");
+        collect(uses, tables, "wood-names.csv", "source", "name", "wood_class");
         collect(uses, tables, "finishes.csv", "source", "id");
         collect(uses, tables, "limits.csv", "source", "class");
         collect(uses, tables, "places.csv", "temperature_source", "id");
