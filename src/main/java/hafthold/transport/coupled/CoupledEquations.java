@@ -55,8 +55,7 @@ final class CoupledEquations {
     }
 
     private static FaceFlow faceFlow(Face face, CoupledSlab slab) {
-        return new FaceFlow(
-                face, slab.material().storage(), slab.saturation(), slab.latentHeatJoulesPerKilogram());
+        return new FaceFlow(face, slab.material().storage(), slab.saturation(), slab.latentHeatJoulesPerKilogram());
     }
 
     private static Mechanism[] mechanisms(CoupledSlab slab, double[] inverseGap) {
@@ -75,11 +74,7 @@ final class CoupledEquations {
         }
         if (material.liquid() != LiquidConductivity.NONE) {
             all.add(new Mechanism(
-                    material.liquid()::seconds,
-                    (w, t) -> -storage.suctionPascals(w, t),
-                    1,
-                    0,
-                    inverseGap));
+                    material.liquid()::seconds, (w, t) -> -storage.suctionPascals(w, t), 1, 0, inverseGap));
         }
         if (material.diffusivity() != WaterDiffusivity.NONE) {
             all.add(new Mechanism(material.diffusivity()::squareMetresPerSecond, (w, t) -> w, 1, 0, inverseGap));
@@ -217,7 +212,8 @@ final class CoupledEquations {
         double c = capacity.waterJoulesPerKilogramKelvin();
         for (int i = 0; i < volume.length; i++) {
             y[2 * i] = volume[i] * u[2 * i];
-            y[2 * i + 1] = volume[i] * c * stateTemperature[i] * u[2 * i] + heatCapacity(i, stateWater[i]) * u[2 * i + 1];
+            y[2 * i + 1] =
+                    volume[i] * c * stateTemperature[i] * u[2 * i] + heatCapacity(i, stateWater[i]) * u[2 * i + 1];
         }
     }
 

@@ -28,8 +28,7 @@ public final class CoupledProfile {
     }
 
     /** The same water content and temperature at every depth. */
-    public static CoupledProfile even(
-            GradedGrid grid, double waterKilogramsPerCubicMetre, double temperatureCelsius) {
+    public static CoupledProfile even(GradedGrid grid, double waterKilogramsPerCubicMetre, double temperatureCelsius) {
         double[] water = new double[grid.size()];
         double[] temperature = new double[grid.size()];
         Arrays.fill(water, waterKilogramsPerCubicMetre);

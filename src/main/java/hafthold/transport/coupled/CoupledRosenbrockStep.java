@@ -137,7 +137,8 @@ final class CoupledRosenbrockStep {
         equations.content(u, water, temperature, out);
         double byWater = 0;
         for (int i = 0; i < water.length; i++) {
-            // What the matrix added to the water gained, at the temperature it was linearised at, and the change of that.
+            // What the matrix added to the water gained, at the temperature it was linearised at, and the change of
+            // that.
             byWater += temperature[i] * (out[2 * i] - right[2 * i]) + half * start.rate[2 * i] * u[2 * i + 1];
         }
         double[] in = income[number];

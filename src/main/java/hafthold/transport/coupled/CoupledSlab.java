@@ -33,8 +33,7 @@ public record CoupledSlab(
     /** Rejects a negative latent heat. */
     public CoupledSlab {
         if (!(latentHeatJoulesPerKilogram >= 0)) {
-            throw new IllegalArgumentException(
-                    "latent heat is zero or more J/kg, got " + latentHeatJoulesPerKilogram);
+            throw new IllegalArgumentException("latent heat is zero or more J/kg, got " + latentHeatJoulesPerKilogram);
         }
     }
 

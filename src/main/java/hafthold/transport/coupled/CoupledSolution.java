@@ -18,8 +18,7 @@ public final class CoupledSolution {
      * @throws IllegalArgumentException when the times do not rise
      * @throws ArithmeticException when no step is short enough, which sound material functions never cause
      */
-    public static CoupledHistory through(
-            CoupledSlab slab, CoupledProfile start, Accuracy accuracy, double... seconds) {
+    public static CoupledHistory through(CoupledSlab slab, CoupledProfile start, Accuracy accuracy, double... seconds) {
         return record(run(slab, start, accuracy), start, seconds, 0);
     }
 
@@ -42,7 +41,8 @@ public final class CoupledSolution {
         double before = 0;
         for (double time : seconds) {
             if (!(time > before)) {
-                throw new IllegalArgumentException("times must rise from zero, got " + time + " s after " + before + " s");
+                throw new IllegalArgumentException(
+                        "times must rise from zero, got " + time + " s after " + before + " s");
             }
             if (evenSteps > 0) {
                 run.passEvenly(time, evenSteps);

@@ -13,8 +13,10 @@ public record HeatCapacity(double dryJoulesPerCubicMetreKelvin, double waterJoul
     /** Rejects capacities without physical sense. */
     public HeatCapacity {
         if (!(dryJoulesPerCubicMetreKelvin > 0) || !(waterJoulesPerKilogramKelvin >= 0)) {
-            throw new IllegalArgumentException("a heat capacity needs a positive dry part and water of zero or more, got "
-                    + dryJoulesPerCubicMetreKelvin + " J/(m3 K), " + waterJoulesPerKilogramKelvin + " J/(kg K)");
+            throw new IllegalArgumentException(
+                    "a heat capacity needs a positive dry part and water of zero or more, got "
+                            + dryJoulesPerCubicMetreKelvin + " J/(m3 K), " + waterJoulesPerKilogramKelvin
+                            + " J/(kg K)");
         }
     }
 

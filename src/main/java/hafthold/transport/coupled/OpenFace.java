@@ -25,9 +25,10 @@ public record OpenFace(
     public OpenFace {
         if (!(vapourResistanceSquareMetreSecondPascalsPerKilogram > 0)
                 || !(heatTransferWattsPerSquareMetreKelvin >= 0)) {
-            throw new IllegalArgumentException("an open face needs a positive resistance and heat transfer of zero or more,"
-                    + " got " + vapourResistanceSquareMetreSecondPascalsPerKilogram + " m2 s Pa/kg, "
-                    + heatTransferWattsPerSquareMetreKelvin + " W/(m2 K)");
+            throw new IllegalArgumentException(
+                    "an open face needs a positive resistance and heat transfer of zero or more,"
+                            + " got " + vapourResistanceSquareMetreSecondPascalsPerKilogram + " m2 s Pa/kg, "
+                            + heatTransferWattsPerSquareMetreKelvin + " W/(m2 K)");
         }
     }
 }

@@ -13,8 +13,8 @@ public record SealedFace(double heatCapacityJoulesPerSquareMetreKelvin) implemen
     /** Rejects a negative capacity. */
     public SealedFace {
         if (!(heatCapacityJoulesPerSquareMetreKelvin >= 0)) {
-            throw new IllegalArgumentException("a sealed face stores zero or more J/(m2 K), got "
-                    + heatCapacityJoulesPerSquareMetreKelvin);
+            throw new IllegalArgumentException(
+                    "a sealed face stores zero or more J/(m2 K), got " + heatCapacityJoulesPerSquareMetreKelvin);
         }
     }
 }

@@ -17,7 +17,8 @@ public interface Surroundings {
     }
 
     /** Air that stays as it is. */
-    static Surroundings steady(double temperatureCelsius, double relativeHumidityFraction, SaturationPressure saturation) {
+    static Surroundings steady(
+            double temperatureCelsius, double relativeHumidityFraction, SaturationPressure saturation) {
         return new SteadyAir(temperatureCelsius, relativeHumidityFraction * saturation.pascals(temperatureCelsius));
     }
 

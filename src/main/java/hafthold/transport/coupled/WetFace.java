@@ -28,9 +28,11 @@ public record WetFace(
         if (!(resistanceSquareMetreSecondPascalsPerKilogram > 0)
                 || !(heatTransferWattsPerSquareMetreKelvin >= 0)
                 || !(waterCelsius >= 0 && waterCelsius <= 100)) {
-            throw new IllegalArgumentException("a wet face needs a positive resistance, heat transfer of zero or more and"
-                    + " water between 0 and 100 C, got " + resistanceSquareMetreSecondPascalsPerKilogram + " m2 s Pa/kg, "
-                    + heatTransferWattsPerSquareMetreKelvin + " W/(m2 K), " + waterCelsius + " C");
+            throw new IllegalArgumentException(
+                    "a wet face needs a positive resistance, heat transfer of zero or more and"
+                            + " water between 0 and 100 C, got " + resistanceSquareMetreSecondPascalsPerKilogram
+                            + " m2 s Pa/kg, "
+                            + heatTransferWattsPerSquareMetreKelvin + " W/(m2 K), " + waterCelsius + " C");
         }
     }
 }

@@ -29,8 +29,8 @@ final class En15026Material {
 
     private static double conductivity(double w, double t) {
         double d = w - 73;
-        return Math.exp(
-                -39.2619 + d * (0.0704 + d * (-1.7420e-4 + d * (-2.7953e-6 + d * (-1.1566e-7 + d * 2.5969e-9)))));
+        return Math.exp(-39.2619
+                + d * (0.0704 + d * (-1.7420e-4 + d * (-2.7953e-6 + d * (-1.1566e-7 + d * 2.5969e-9)))));
     }
 
     /**

@@ -15,7 +15,8 @@ class En15026Test {
     private static final double DAY = 86_400;
     private static final double DEPTH = 40;
     private static final SaturationPressure SATURATION = new HylandWexlerSaturationPressure();
-    private static final CoupledHistory HISTORY = solve(Integer.getInteger("g", 260), Double.parseDouble(System.getProperty("f", "1e-4")), 1e-3);
+    private static final CoupledHistory HISTORY =
+            solve(Integer.getInteger("g", 260), Double.parseDouble(System.getProperty("f", "1e-4")), 1e-3);
 
     static CoupledHistory solve(int gaps, double finestGap, double error) {
         PorousMaterial material = En15026Material.functions();
@@ -60,7 +61,8 @@ class En15026Test {
 
     @Test
     void booksOfWaterAndHeatClose() {
-        System.out.println(HISTORY.waterBalanceResidual() + " " + HISTORY.heatBalanceResidual() + " " + HISTORY.steps());
+        System.out.println(
+                HISTORY.waterBalanceResidual() + " " + HISTORY.heatBalanceResidual() + " " + HISTORY.steps());
         assertTrue(HISTORY.waterBalanceResidual() < 1e-10, () -> "water " + HISTORY.waterBalanceResidual());
         assertTrue(HISTORY.heatBalanceResidual() < 1e-10, () -> "heat " + HISTORY.heatBalanceResidual());
     }
