@@ -65,6 +65,16 @@ class FitScenariosTest {
         assertGluedStaysInside(fit.whole());
     }
 
+    /** The same movement is judged by the work that was ordered; what would break is not. */
+    @ParameterizedTest
+    @CsvSource({"show-piece, CHANGE", "good-new, CARE", "seasonal, STAYS"})
+    void fussierWorkIsJudgedHarder(String work, Verdict verdict) {
+        Knife tropics = FitOrders.fullTang("walnut-black", "flat", 110, 8, 55, SIX, work);
+        assertEquals(verdict, FitOrders.fit(tropics, FitOrders.steady(28, 0.80)).verdict());
+        Knife arctic = FitOrders.fullTang("walnut-black", "flat", 110, 8, 55, SIX, work);
+        assertEquals(Verdict.CHANGE, FitOrders.fit(arctic, ARCTIC_HOME).verdict(), "its pins split it");
+    }
+
     /** 2. In a flat cooled to 55 % about flush. */
     @Test
     void walnutInACooledFlatStays() {
