@@ -83,6 +83,13 @@ class FitScenariosTest {
         assertEquals(List.of(), fit.advice());
     }
 
+    /** Held back far beyond its yield strain in the damp, wood stays smaller; where it only shrinks it does not. */
+    @Test
+    void dampThatIsHeldBackLeavesASet() {
+        assertTrue(bonded(walnut(25), FitOrders.swinging(25, 0.3, 0.97)).year().set().value() > 0.05e-3);
+        assertEquals(0, bonded(walnut(55), ARCTIC_HOME).year().set().value(), 0);
+    }
+
     /** 3. End-grain look, 110 mm, 12 to 8 % MC: 1.1 mm overall, 0.7 mm between pins 70 mm apart; along it 0.03 mm. */
     @Test
     void theEndGrainLookIsRefusedAndResawnAlongTheGrainIsFine() {
