@@ -86,7 +86,11 @@ class FitScenariosTest {
     /** Held back far beyond its yield strain in the damp, wood stays smaller; where it only shrinks it does not. */
     @Test
     void dampThatIsHeldBackLeavesASet() {
-        assertTrue(bonded(walnut(25), FitOrders.swinging(25, 0.3, 0.97)).year().set().value() > 0.05e-3);
+        assertTrue(bonded(walnut(25), FitOrders.swinging(25, 0.3, 0.97))
+                        .year()
+                        .set()
+                        .value()
+                > 0.05e-3);
         assertEquals(0, bonded(walnut(55), ARCTIC_HOME).year().set().value(), 0);
     }
 
