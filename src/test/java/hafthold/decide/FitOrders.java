@@ -32,9 +32,23 @@ final class FitOrders {
     /** Full tang, 26 mm wide, settled at a humidity at 20 C; pins as lines of the file. */
     static Knife fullTang(
             String material, String cut, int lengthMillimetres, int thickMillimetres, int madePercent, String pins) {
+        return fullTang(material, cut, lengthMillimetres, thickMillimetres, madePercent, pins, "good-new");
+    }
+
+    /** The same for a class of work. */
+    static Knife fullTang(
+            String material,
+            String cut,
+            int lengthMillimetres,
+            int thickMillimetres,
+            int madePercent,
+            String pins,
+            String work) {
         return knife(String.join(
                 "\n",
                 pins.isEmpty() ? "pins = []" : "",
+                "[knife]",
+                "work = \"" + work + "\"",
                 "[tang]",
                 "width = \"26 mm\"",
                 "[scales]",

@@ -65,12 +65,33 @@ class FitScenariosTest {
         assertGluedStaysInside(fit.whole());
     }
 
+    /** The same movement is judged by the work that was ordered; what would break is not. */
+    @ParameterizedTest
+    @CsvSource({"show-piece, CHANGE", "good-new, CARE", "seasonal, STAYS"})
+    void fussierWorkIsJudgedHarder(String work, Verdict verdict) {
+        Knife tropics = FitOrders.fullTang("walnut-black", "flat", 110, 8, 55, SIX, work);
+        assertEquals(verdict, FitOrders.fit(tropics, FitOrders.steady(28, 0.80)).verdict());
+        Knife arctic = FitOrders.fullTang("walnut-black", "flat", 110, 8, 55, SIX, work);
+        assertEquals(Verdict.CHANGE, FitOrders.fit(arctic, ARCTIC_HOME).verdict(), "its pins split it");
+    }
+
     /** 2. In a flat cooled to 55 % about flush. */
     @Test
     void walnutInACooledFlatStays() {
         FullTangFit fit = bonded(walnut(55), FitOrders.steady(24, 0.55));
         assertEquals(Verdict.STAYS, fit.verdict());
         assertEquals(List.of(), fit.advice());
+    }
+
+    /** Held back far beyond its yield strain in the damp, wood stays smaller; where it only shrinks it does not. */
+    @Test
+    void dampThatIsHeldBackLeavesASet() {
+        assertTrue(bonded(walnut(25), FitOrders.swinging(25, 0.3, 0.97))
+                        .year()
+                        .set()
+                        .value()
+                > 0.05e-3);
+        assertEquals(0, bonded(walnut(55), ARCTIC_HOME).year().set().value(), 0);
     }
 
     /** 3. End-grain look, 110 mm, 12 to 8 % MC: 1.1 mm overall, 0.7 mm between pins 70 mm apart; along it 0.03 mm. */
