@@ -1,6 +1,8 @@
 package hafthold.cli;
 
+import hafthold.knife.UnfitBuildException;
 import hafthold.quantity.QuantityFormatException;
+import hafthold.simulate.OutsideModelsException;
 import hafthold.table.InvalidTableException;
 import hafthold.table.UnknownIdException;
 import java.io.UncheckedIOException;
@@ -38,11 +40,15 @@ final class FaultReport implements IExecutionExceptionHandler, IParameterExcepti
     private static int codeOf(Exception fault) {
         if (fault instanceof UnknownIdException
                 || fault instanceof QuantityFormatException
+                || fault instanceof UnfitBuildException
                 || fault instanceof WrongUsageException) {
             return ExitCode.WRONG_USAGE;
         }
         if (fault instanceof InvalidTableException || fault instanceof UncheckedIOException) {
             return ExitCode.INVALID_INPUT;
+        }
+        if (fault instanceof OutsideModelsException) {
+            return ExitCode.OUTSIDE_MODELS;
         }
         return ExitCode.INTERNAL_ERROR;
     }

@@ -1,5 +1,6 @@
 package hafthold.simulate;
 
+import hafthold.knife.WorkState;
 import hafthold.material.Cut;
 import hafthold.material.Hybrid;
 import hafthold.material.Material;
@@ -28,7 +29,7 @@ public final class HandleEngine {
 
     private final Conditions order;
     private final Conditions conditions;
-    private final MoistureYears moisture;
+    private final LayerMoisture moisture;
     private final Map<Lay, Double> cracks = new ConcurrentHashMap<>();
 
     /** A material as it lies. */
@@ -38,7 +39,7 @@ public final class HandleEngine {
     public HandleEngine(Conditions order) {
         this.order = order;
         this.conditions = order.at(order.destination().thinned(Resolution.STANDARD.airStrayFraction()));
-        this.moisture = new MoistureYears(conditions);
+        this.moisture = new LayerMoisture(conditions.destination());
     }
 
     /** The year of a material in a cut; for a hybrid the cut of each part is its own. */
@@ -56,28 +57,39 @@ public final class HandleEngine {
     public ScaleTrace trace(ScaleMaterial material, Cut cut) {
         List<Hybrid.Part> parts = partsOf(material, cut);
         Hybrid.Part leading = parts.get(0);
-        MoistureYears hourly = new MoistureYears(order);
+        LayerMoisture hourly = new LayerMoisture(order.destination());
         return new ScaleTrace(
                 order,
                 motions(parts, hourly, Doubt.NONE),
-                leading.material().water().map(water -> hourly.history(leading.material(), leading.cut(), 0)));
+                leading.material()
+                        .water()
+                        .map(water -> hourly.scaleHistory(
+                                leading.material(), leading.cut(), order.handle(), order.finish())));
     }
 
     private FreeMovement movement(List<Hybrid.Part> parts, Doubt doubt) {
         return FreeMovement.of(motions(parts, moisture, doubt), conditions);
     }
 
-    private List<PartMotion> motions(List<Hybrid.Part> parts, MoistureYears moisture, Doubt doubt) {
+    private List<PartMotion> motions(List<Hybrid.Part> parts, LayerMoisture moisture, Doubt doubt) {
         return parts.stream()
                 .map(part -> PartMotion.of(
                         part.material(),
                         part.cut(),
                         part.share().value(),
-                        moisture.finishFraction(part.material(), doubt),
-                        moisture.course(part.material(), part.cut(), doubt),
+                        moisture.stockFraction(part.material(), made(), doubt),
+                        course(part, moisture, doubt),
                         crackPerStrain(part.material(), part.cut()),
                         doubt))
                 .toList();
+    }
+
+    private MoistureCourse course(Hybrid.Part part, LayerMoisture moisture, Doubt doubt) {
+        return moisture.scaleMean(part.material(), part.cut(), order.handle(), order.finish(), doubt);
+    }
+
+    private WorkState made() {
+        return new WorkState.SettledAir(order.madeHumidity(), order.madeTemperature());
     }
 
     private double crackPerStrain(Material material, Cut cut) {
@@ -98,7 +110,7 @@ public final class HandleEngine {
 
     private HandleYear answer(ScaleMaterial material, Cut cut, List<Hybrid.Part> parts, Spread<FreeMovement> spread) {
         Material wettest = parts.get(0).material();
-        MoistureCourse course = moisture.course(wettest, parts.get(0).cut(), Doubt.NONE);
+        MoistureCourse course = course(parts.get(0), moisture, Doubt.NONE);
         List<Band> days = new ArrayList<>();
         for (int day = 0; day < spread.value().dailyEdge().length; day++) {
             int today = day;
@@ -112,7 +124,7 @@ public final class HandleEngine {
                 material.name(),
                 material.family(),
                 material instanceof Hybrid ? Cut.NONE : cut,
-                moisture.finishFraction(wettest, Doubt.NONE),
+                moisture.stockFraction(wettest, made(), Doubt.NONE),
                 course.least(),
                 course.most(),
                 shy,

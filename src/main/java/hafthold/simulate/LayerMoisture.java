@@ -9,6 +9,8 @@ import hafthold.material.Cut;
 import hafthold.material.Finish;
 import hafthold.material.Material;
 import hafthold.material.WaterUptake;
+import hafthold.transport.EdgeUptake;
+import hafthold.transport.MoistureHistory;
 import hafthold.transport.PeriodicMoisture;
 import hafthold.transport.Slab;
 import hafthold.transport.StillAirFilm;
@@ -16,17 +18,20 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Moisture layer by layer of whatever a knife for one destination is made of; each year is computed once and kept for
- * every doubt and every change of the build that shares it.
+ * Moisture, layer by layer where asked for, of whatever a knife for one destination is made of; each year is computed once
+ * and kept for every doubt and every change of the build that shares it.
  *
- * <p>As in {@link MoistureYears} only the diffusivity needs a year of its own: a factor on the isotherm stretches
- * moisture contents, damper air shifts them.
+ * <p>Only a doubt about the diffusivity needs a year of its own. A factor on the isotherm stretches moisture contents; air
+ * that is damper all year round shifts them by what the isotherm says at the year's mean air, since a constant part of
+ * the forcing passes through a slab unchanged.
  */
 final class LayerMoisture {
     /** Equal layers of a scale. */
     static final int LAYERS = 8;
 
     private static final double LARGEST_MEAN_HUMIDITY = 0.98;
+    /** A year whose start is known no better than this is not settled, kg/kg: ten times what the solver promises. */
+    private static final double UNSETTLED_FRACTION = 10 * PeriodicMoisture.REPEATS_FRACTION;
 
     private final AirSeries air;
     private final double humidityDoubt;
@@ -70,18 +75,73 @@ final class LayerMoisture {
                                 settled.temperature().celsius());
     }
 
-    /** A scale that takes up water by its outer face, edges and ends. */
+    /** A scale that takes up water by its outer face, edges and ends, in {@link #LAYERS} layers. */
     LayeredCourse scale(Material material, Cut cut, Handle handle, Finish finish, Doubt doubt) {
+        return scale(material, cut, handle, finish, LAYERS, doubt);
+    }
+
+    /** The mean of such a scale alone, at less cost. */
+    MoistureCourse scaleMean(Material material, Cut cut, Handle handle, Finish finish, Doubt doubt) {
+        return scale(material, cut, handle, finish, 0, doubt).mean();
+    }
+
+    /**
+     * Everything about the moisture of such a scale, everything at its value.
+     *
+     * @throws java.util.NoSuchElementException when the material takes up no water
+     */
+    MoistureHistory scaleHistory(Material material, Cut cut, Handle handle, Finish finish) {
+        WaterUptake water = material.water().orElseThrow();
+        return year(
+                        water,
+                        new Key(
+                                material.id(),
+                                handle.scaleThickness().metres(),
+                                uptakeFactor(water, cut, handle),
+                                resistance(handle, finish),
+                                0))
+                .history();
+    }
+
+    private LayeredCourse scale(Material material, Cut cut, Handle handle, Finish finish, int layers, Doubt doubt) {
         return material.water()
                 .map(water -> course(
                         material,
                         water,
                         handle.scaleThickness().metres(),
-                        MoistureYears.uptakeFactor(water, cut, handle),
-                        finish.resistance().value(),
-                        LAYERS,
+                        uptakeFactor(water, cut, handle),
+                        resistance(handle, finish),
+                        layers,
                         doubt))
-                .orElseGet(() -> still(LAYERS));
+                .orElseGet(() -> still(layers));
+    }
+
+    /** Diffusivity through the scale as it lies, its edges and ends counted in, over that through the material. */
+    private static double uptakeFactor(WaterUptake water, Cut cut, Handle handle) {
+        double along = water.alongRatio().value();
+        double across = water.acrossRatio().value();
+        double throughScale = cut.thickness().mean(along, across, 1);
+        return throughScale
+                * EdgeUptake.factor(
+                        handle.scaleThickness().metres(),
+                        handle.tangWidth().metres() / 2,
+                        handle.length().metres() / 2,
+                        cut.width().mean(along, across, 1) / throughScale,
+                        cut.length().mean(along, across, 1) / throughScale);
+    }
+
+    /** Film and finish of the face, thinner in effect as edges and ends are open and finished too. */
+    private static double resistance(Handle handle, Finish finish) {
+        return resistance(finish)
+                / EdgeUptake.exposedAreaRatio(
+                        handle.scaleThickness().metres(),
+                        handle.tangWidth().metres() / 2,
+                        handle.length().metres() / 2);
+    }
+
+    private static double resistance(Finish finish) {
+        return StillAirFilm.RESISTANCE_SQUARE_METRE_SECOND_PASCALS_PER_KILOGRAM
+                + finish.resistance().value();
     }
 
     /**
@@ -92,13 +152,7 @@ final class LayerMoisture {
     LayeredCourse liner(Material material, double halfWidthMetres, Finish finish, Doubt doubt) {
         return material.water()
                 .map(water -> course(
-                        material,
-                        water,
-                        halfWidthMetres,
-                        water.acrossRatio().value(),
-                        finish.resistance().value(),
-                        1,
-                        doubt))
+                        material, water, halfWidthMetres, water.acrossRatio().value(), resistance(finish), 1, doubt))
                 .orElseGet(() -> still(1));
     }
 
@@ -118,7 +172,7 @@ final class LayerMoisture {
                                         water.alongRatio().value(),
                                         water.acrossRatio().value(),
                                         1),
-                        finish.resistance().value(),
+                        resistance(finish),
                         1,
                         doubt))
                 .orElseGet(() -> still(1));
@@ -141,8 +195,7 @@ final class LayerMoisture {
         double speed = doubt.diffusivityFactor(material) * uptake;
         LayeredCourse year = years.computeIfAbsent(
                 new Key(material.id(), thickness, speed, resistance, layers),
-                key -> LayeredCourse.of(
-                        PeriodicMoisture.of(slab(water, key), air, layers).history(), 1, 0));
+                key -> LayeredCourse.of(year(water, key).history(), 1, 0));
         return year.with(doubt.sorptionFactor(material), shift(water, doubt));
     }
 
@@ -152,7 +205,18 @@ final class LayerMoisture {
                 water.dryDensity().value(),
                 water.isotherm(),
                 water.diffusivity().times(key.speed()),
-                StillAirFilm.RESISTANCE_SQUARE_METRE_SECOND_PASCALS_PER_KILOGRAM + key.resistance());
+                key.resistance());
+    }
+
+    /** The year that repeats; one that does not is no answer. */
+    private PeriodicMoisture year(WaterUptake water, Key key) {
+        PeriodicMoisture year = PeriodicMoisture.of(slab(water, key), air, key.layers());
+        if (year.repeatsWithinFraction() > UNSETTLED_FRACTION) {
+            throw new OutsideModelsException("the moisture of " + key.material() + " does not come round to where the"
+                    + " year began: it is still off by " + 100 * year.repeatsWithinFraction() + " % after "
+                    + Math.round(year.spinUpYears()) + " years; check its diffusivity and sorption figures");
+        }
+        return year;
     }
 
     private double shift(WaterUptake water, Doubt doubt) {

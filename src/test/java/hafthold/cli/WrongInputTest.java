@@ -25,6 +25,7 @@ class WrongInputTest {
                 "--place singapore --material walnut-blak | did you mean walnut-black?",
                 "--place singapore --material walnut-black+lumen-rosin | did you mean lumen-resin?",
                 "--place singapore --made-rh 550% | from 0 to 100",
+                "--place singapore --made-rh 0% | a humidity from 3 % to 99 %",
                 "--place singapore --thickness 8 | the unit is missing",
                 "--place singapore --thickness 0mm | scale thickness must be more than 0",
                 "--place singapore --width=-26mm | tang width must be more than 0",
