@@ -104,7 +104,7 @@ public record FitPage(LengthUnits units, List<FitLimits> limits, List<Finding> c
     }
 
     private void inputs(Markup page, KnifeFit fit) {
-        page.open("section").element("h2", "What was reckoned with");
+        page.open("section", "class", "inputs").element("h2", "What was reckoned with");
         PageFrame.openTable(page, "Inputs, with what was taken where the file says nothing", List.of("Input", "Value"));
         for (FitInputs.Input input : FitInputs.of(fit)) {
             page.open("tr")

@@ -2,9 +2,7 @@ package hafthold.report;
 
 import hafthold.decide.FullTangFit;
 import hafthold.knife.FitLimits;
-import hafthold.knife.SizeRange;
 import hafthold.quantity.Band;
-import hafthold.simulate.FitYear.PlaceYear;
 import hafthold.simulate.FitYear.SideYear;
 import java.util.List;
 import java.util.Set;
@@ -28,7 +26,7 @@ record FullTangSections(LengthUnits units, List<FitLimits> limits, FullTangFit f
         frame.chart(charts.section(fit));
         rows.write(page, EDGES::contains);
         frame.chart(charts.edgeYear(fit));
-        places(page);
+        sides(page);
         page.close("section");
         page.open("section").element("h2", "Pins");
         if (fit.year().pins().isEmpty()) {
@@ -45,8 +43,8 @@ record FullTangSections(LengthUnits units, List<FitLimits> limits, FullTangFit f
         page.close("section");
     }
 
-    /** Edges where the profile changes, and those of each side where they differ. */
-    private void places(Markup page) {
+    /** Each scale by itself where the two differ. */
+    private void sides(Markup page) {
         if (fit.year().sides().size() > 1) {
             PageFrame.openTable(
                     page,
@@ -58,20 +56,6 @@ record FullTangSections(LengthUnits units, List<FitLimits> limits, FullTangFit f
                 List.of(side.edgeShy(), side.edgeProud(), side.freeShy(), side.freeProud())
                         .forEach(band -> page.element("td", cell(band), "class", "held"));
                 page.close("tr");
-            }
-            PageFrame.closeTable(page);
-        }
-        if (fit.year().places().size() > 1) {
-            PageFrame.openTable(
-                    page,
-                    "Along the handle, the worse edge half way up, mm",
-                    List.of("From the bolster", "Width of tang", "Shy", "Proud"));
-            for (PlaceYear place : fit.year().places()) {
-                page.open("tr").element("th", SizeRange.millimetres(place.along()), "scope", "row");
-                page.element("td", SizeRange.millimetres(place.width()));
-                page.element("td", ChartNumbers.fixed(1000 * place.edgeShy(), 2));
-                page.element("td", ChartNumbers.fixed(1000 * place.edgeProud(), 2))
-                        .close("tr");
             }
             PageFrame.closeTable(page);
         }

@@ -147,6 +147,19 @@ class FitCommandTest {
                 Bench.run("fit", folder.resolve("nothing.toml").toString()).code());
     }
 
+    @Test
+    void outWritesAReportAndSaysWhere() throws IOException {
+        Path report = folder.resolve("report");
+        Bench fit = Bench.run("fit", example(), "--out", report.toString());
+        assertEquals(ExitCode.DONE, fit.code(), fit.err());
+        assertTrue(fit.err().contains("report: " + report.resolve("fit.html")), fit.err());
+        for (String name : new String[] {"fit.html", "fit.json", "fit.txt", "section.svg", "pins.svg"}) {
+            assertTrue(Files.size(report.resolve(name)) > 1000, name);
+        }
+        assertTrue(Files.readString(report.resolve("fit.txt")).startsWith(fit.out()));
+        assertTrue(Bench.run("fit", "--help").out().contains("--out=DIR"));
+    }
+
     private String example() throws IOException {
         return file(Bench.run("fit", "--example").out());
     }

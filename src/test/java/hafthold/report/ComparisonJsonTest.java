@@ -144,7 +144,7 @@ class ComparisonJsonTest {
     }
 
     /** Every value by its path, such as results/0/edge_shy_mm/low; an empty array counts as one value. */
-    private static Map<String, String> leaves(String text) {
+    static Map<String, String> leaves(String text) {
         Map<String, String> leaves = new LinkedHashMap<>();
         try (JsonParser json = new JsonFactory().createParser(text)) {
             json.nextToken();

@@ -14,6 +14,12 @@ import java.util.Locale;
  * @param view of the section
  */
 record SectionCallouts(SvgSheet sheet, SectionLayout layout, SectionView view) {
+    /** The widest words beside a face. */
+    static final String WIDEST = "face out";
+
+    /** From a face to its words. */
+    static final double AWAY = 12;
+
     private static final double SHOWS = 0.005;
     private static final List<String> PLACES = List.of("by tang", "half way", "outer");
 
@@ -100,14 +106,14 @@ record SectionCallouts(SvgSheet sheet, SectionLayout layout, SectionView view) {
         SectionPose pose = scale.pose();
         double moved = 1000 * pose.faceCentre();
         double x = view.x(scale.side(), scale.foot() + pose.scaleThickness(), pose.faceCentre());
-        double away = scale.side() * 12;
+        double away = scale.side() * AWAY;
         double face = view.x(scale.side(), scale.foot() + pose.scaleThickness(), 0);
         double start = scale.side() < 0 ? Math.min(x, face) : Math.max(x, face);
         Anchor anchor = scale.side() < 0 ? Anchor.END : Anchor.START;
         Callout callout = new Callout("", moved, x, view.centre());
         sheet.rule(x, view.centre(), start + away * 0.8, view.centre(), Ink.TEXT, HouseStyle.solid(0.8));
         sheet.shape(dot(x, view.centre()), Ink.TEXT);
-        String way = Math.abs(moved) < SHOWS ? "face" : moved < 0 ? "face in" : "face out";
+        String way = Math.abs(moved) < SHOWS ? "face" : moved < 0 ? "face in" : WIDEST;
         sheet.text(start + away, view.centre() - layout.line() + 6, anchor, Ink.MUTED, way);
         sheet.strongText(start + away, view.centre() + 6, anchor, callout.ink(), callout.number());
     }

@@ -19,9 +19,15 @@ record SectionLayout(SheetFormat format, List<SectionPanel> panels, double units
         SectionPose pose = panels.get(0).left();
         double through = pose.tangThickness() + 2 * (pose.betweenThickness() + pose.scaleThickness());
         boolean isWide = format == SheetFormat.WIDE;
-        double widthRoom = isWide ? 226 : 190;
-        double heightRoom = isWide ? 340 : 270;
-        return new SectionLayout(format, panels, Math.min(widthRoom / through, heightRoom / (2 * pose.halfWidth())));
+        double panel = isWide ? format.width() / (double) panels.size() : format.width();
+        double room = panel / 2 - format.widthOf(SectionCallouts.WIDEST) - SectionCallouts.AWAY - 2;
+        double out = SectionView.exaggeration(panels)
+                * SectionView.poses(panels)
+                        .mapToDouble(each -> Math.max(0, Math.max(each.faceCentre(), each.faceEdge())))
+                        .max()
+                        .orElse(0);
+        double height = isWide ? 340 : 270;
+        return new SectionLayout(format, panels, Math.min(room / (through / 2 + out), height / (2 * pose.halfWidth())));
     }
 
     double line() {

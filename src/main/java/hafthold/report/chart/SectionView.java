@@ -31,11 +31,11 @@ record SectionView(double middle, double centre, double unitsPerMetre, int exagg
         return panels.stream().flatMap(panel -> Stream.of(panel.left(), panel.right()));
     }
 
-    /** How far the highest edge is drawn above flush, user units. */
+    /** How far the highest edge, glued or not, is drawn above flush, user units. */
     double highest(List<SectionPanel> panels) {
         return poses(panels)
                         .flatMapToDouble(pose -> DoubleStream.of(
-                                0, pose.edgeAtGlue(), pose.tangLine(), pose.edgeMid(), pose.edgeOuter()))
+                                0, pose.edgeAtGlue(), pose.edgeMid(), pose.edgeOuter(), pose.freeEdge()))
                         .max()
                         .orElse(0)
                 * unitsPerMetre
