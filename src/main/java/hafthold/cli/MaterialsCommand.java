@@ -1,18 +1,26 @@
 package hafthold.cli;
 
+import hafthold.material.Axis;
 import hafthold.material.Hybrid;
 import hafthold.material.Material;
 import hafthold.material.Property;
+import hafthold.material.PropertySheet.Entry;
 import hafthold.material.ScaleMaterial;
 import hafthold.report.Listing;
+import hafthold.report.WorthMeasuring;
 import hafthold.source.Figure;
+import hafthold.table.AlternativeTable;
+import hafthold.table.AlternativeTable.Alternative;
 import hafthold.table.CautionTable;
 import hafthold.table.FinishTable;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.MaterialRow;
 import hafthold.table.TableSet;
+import hafthold.table.Treatment;
 import java.io.PrintWriter;
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -26,7 +34,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = {
             "Lists the materials on the rack, or shows the sheet of one with the source of every figure.",
-            "Any wood takes any treatment: walnut-black+lumen-resin."
+            "Any wood takes any treatment: walnut-black+lumen-resin. A wood that no table has is shown under its"
+                    + " nearest class, or under the one you name: tropical-dense:bloodwood."
         })
 final class MaterialsCommand implements Runnable {
     @Spec
@@ -64,9 +73,10 @@ final class MaterialsCommand implements Runnable {
         if (output.isText()) {
             heading(out, material, library.rows());
         }
-        output.print(out, figures(material));
+        List<Alternative> notChosen = notChosen(AlternativeTable.read(set), material);
+        output.print(out, figures(material, library.treatmentOf(id), notChosen));
         if (output.isText()) {
-            remarks(out, material, CautionTable.read(set));
+            remarks(out, material, notChosen, CautionTable.read(set));
         }
     }
 
@@ -107,26 +117,70 @@ final class MaterialsCommand implements Runnable {
         out.println();
     }
 
-    private static Listing figures(ScaleMaterial material) {
+    private static Listing figures(ScaleMaterial material, Optional<Treatment> treatment, List<Alternative> notChosen) {
         Listing.Builder listing = Listing.of(
-                "figures", "of", "property", "axis", "low", "value", "high", "unit", "evidence", "source", "locator");
+                "figures",
+                "of",
+                "property",
+                "axis",
+                "low",
+                "value",
+                "high",
+                "unit",
+                "evidence",
+                "source",
+                "locator",
+                "chosen");
         for (Material part : parts(material)) {
-            part.sheet().figures().forEach((entry, figure) -> {
-                Property property = entry.property();
-                listing.row(
-                        part.id(),
-                        property.word(),
-                        entry.axis().word(),
-                        inTableUnit(figure.band().low(), property),
-                        inTableUnit(figure.value(), property),
-                        inTableUnit(figure.band().high(), property),
-                        property.unit(),
+            part.sheet().figures().forEach((entry, figure) -> row(listing, part.id(), entry, figure, "yes"));
+        }
+        treatment.ifPresent(made -> made.figures()
+                .forEach((property, figure) -> listing.row(
+                        made.id(),
+                        property,
+                        Axis.ANY.word(),
+                        figure.band().low(),
+                        figure.value(),
+                        figure.band().high(),
+                        "-",
                         figure.evidence().word(),
                         figure.sourceKey(),
-                        locator(figure));
-            });
-        }
+                        locator(figure),
+                        "yes")));
+        notChosen.forEach(other -> row(listing, other.material(), other.entry(), other.figure(), "no"));
         return listing.build();
+    }
+
+    private static void row(Listing.Builder listing, String of, Entry entry, Figure figure, String chosen) {
+        Property property = entry.property();
+        listing.row(
+                of,
+                property.word(),
+                entry.axis().word(),
+                inTableUnit(figure.band().low(), property),
+                inTableUnit(figure.value(), property),
+                inTableUnit(figure.band().high(), property),
+                property.unit(),
+                figure.evidence().word(),
+                figure.sourceKey(),
+                locator(figure),
+                chosen);
+    }
+
+    /** What other sources say of the same figures: of a material's own, and of a class where it was borrowed from. */
+    private static List<Alternative> notChosen(List<Alternative> all, ScaleMaterial material) {
+        return all.stream()
+                .filter(other -> parts(material).stream().anyMatch(part -> concerns(other, part)))
+                .toList();
+    }
+
+    private static boolean concerns(Alternative other, Material material) {
+        String plain = material.id().replaceAll("\\+.*", "");
+        return other.material().equals(plain)
+                || material.sheet()
+                        .figure(other.entry().property(), other.entry().axis())
+                        .filter(figure -> (figure.locator() + ":").startsWith("as " + other.material() + ":"))
+                        .isPresent();
     }
 
     private static List<Material> parts(ScaleMaterial material) {
@@ -145,9 +199,21 @@ final class MaterialsCommand implements Runnable {
         return Double.parseDouble(String.format(java.util.Locale.ROOT, "%.9g", value));
     }
 
-    private static void remarks(PrintWriter out, ScaleMaterial material, CautionTable cautions) {
+    private static void remarks(
+            PrintWriter out, ScaleMaterial material, List<Alternative> notChosen, CautionTable cautions) {
         out.println();
+        notChosen.forEach(other -> out.println("Not chosen: " + other.material() + " "
+                + other.entry().property().word() + " " + other.entry().axis().word() + " "
+                + BigDecimal.valueOf(inTableUnit(
+                                other.figure().value(), other.entry().property()))
+                        .stripTrailingZeros()
+                        .toPlainString()
+                + " "
+                + other.entry().property().unit() + " (" + other.figure().sourceKey() + "): " + other.whyNot() + "."));
         material.findings().forEach(finding -> out.println("Estimated: " + finding.text()));
+        for (Material part : parts(material)) {
+            WorthMeasuring.of(part).forEach(line -> out.println("To do better, " + part.name() + ": " + line + "."));
+        }
         cautions.about(material).forEach(caution -> out.println("Caution: " + caution.text()));
     }
 }

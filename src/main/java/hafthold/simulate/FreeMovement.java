@@ -20,6 +20,7 @@ import java.util.List;
  * @param pinCrackUse tension across the grain beside the pin over the strength, 0 without squeeze
  * @param pinHeadProud pin head above the face
  * @param pinHeadSunk pin head below the face
+ * @param joint worst differences between the parts of a hybrid
  * @param worstSample sample of the year with the largest edge offset, either way
  * @param dailyEdge mean edge offset of each day, positive proud
  */
@@ -34,6 +35,7 @@ record FreeMovement(
         double pinCrackUse,
         double pinHeadProud,
         double pinHeadSunk,
+        JointExtremes joint,
         int worstSample,
         double[] dailyEdge) {
     private static final double DAY_SECONDS = 86400;
@@ -84,6 +86,7 @@ record FreeMovement(
                 extremes.crackUse(),
                 extremes.headProud(),
                 extremes.headSunk(),
+                JointExtremes.of(parts, conditions),
                 shy > proud ? shySample : proudSample,
                 daily);
     }

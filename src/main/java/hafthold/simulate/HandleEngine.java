@@ -118,13 +118,15 @@ public final class HandleEngine {
         }
         Band shy = spread.of(FreeMovement::edgeShy);
         Band proud = spread.of(FreeMovement::edgeProud);
+        double finish = moisture.stockFraction(wettest, made(), Doubt.NONE);
         List<Finding> findings = new ArrayList<>(material.findings());
+        findings.addAll(PartingFindings.of(material, spread, conditions, course, finish));
         return new HandleYear(
                 material.id(),
                 material.name(),
                 material.family(),
                 material instanceof Hybrid ? Cut.NONE : cut,
-                moisture.stockFraction(wettest, made(), Doubt.NONE),
+                finish,
                 course.least(),
                 course.most(),
                 shy,

@@ -20,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -71,6 +72,12 @@ public final class MaterialLibrary {
     /** All rows in table order. */
     public List<MaterialRow> rows() {
         return List.copyOf(rows.values());
+    }
+
+    /** The treatment that an id SPECIES+TREATMENT speaks of. */
+    public Optional<Treatment> treatmentOf(String id) {
+        int plus = id.indexOf(TREATED);
+        return plus < 0 ? Optional.empty() : Optional.ofNullable(treatments.get(id.substring(plus + 1)));
     }
 
     /** Treatments by id, in table order. */

@@ -9,7 +9,10 @@ import hafthold.source.Evidence;
 import hafthold.source.Figure;
 import hafthold.source.Finding;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What a resin or other treatment does to any wood.
@@ -22,8 +25,14 @@ import java.util.List;
  * @param name name for people
  * @param antiSwelling anti-swelling efficiency, fraction, below 1
  * @param earlyUptake early rate of water uptake over that of the plain wood, positive
+ * @param figures all that the table states of it, by property, SI
  */
-public record Treatment(String id, String name, Figure antiSwelling, Figure earlyUptake) {
+public record Treatment(String id, String name, Figure antiSwelling, Figure earlyUptake, Map<String, Figure> figures) {
+
+    /** Keeps its own copy, in order. */
+    public Treatment {
+        figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
+    }
 
     /** The treated wood; moisture contents stay per dry mass of the wood alone. */
     public Material applyTo(Material wood, String treatedName) {

@@ -43,7 +43,7 @@ final class TreatmentTable {
             if (!own.containsKey(ANTI_SWELLING) || !own.containsKey(EARLY_UPTAKE)) {
                 throw last.fault("property", "rows " + ANTI_SWELLING + " and " + EARLY_UPTAKE + " for treatment " + id);
             }
-            treatments.put(id, new Treatment(id, names.get(id), own.get(ANTI_SWELLING), own.get(EARLY_UPTAKE)));
+            treatments.put(id, new Treatment(id, names.get(id), own.get(ANTI_SWELLING), own.get(EARLY_UPTAKE), own));
         }
         return treatments;
     }

@@ -36,8 +36,8 @@ record UnlistedWood(String id, String name, MaterialRow woodClass, String why) {
                 Finding.Kind.ESTIMATE,
                 id,
                 "No table has '" + name + "'. The class " + woodClass.id() + " (" + woodClass.name()
-                        + ") stands in for it, " + why + "; its band spans the woods of that class. Better: name the"
-                        + " class yourself, such as tropical-dense:" + id.replaceAll(".*:", "")
-                        + ", or measure a slip of it.");
+                        + ") stands in for it, " + why + "; its band spans the woods of that class. Better: "
+                        + (id.contains(":") ? "" : "name the class yourself, such as hardwood-dense:" + id + ", or ")
+                        + "measure a slip of it.");
     }
 }
