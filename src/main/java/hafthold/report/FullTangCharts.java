@@ -130,12 +130,20 @@ public record FullTangCharts(List<FitLimits> limits) {
                         + " right: a gap opens. " + reading,
                 "mm of diameter, the year's worst",
                 PIN,
-                "room when made",
+                "as drilled",
                 rows,
                 LimitLines.of(
-                        LimitLines.from(limits, fit.knife().build().order().workClass()), FitLimits::gap, 1));
+                        firstAndLast(LimitLines.from(
+                                limits, fit.knife().build().order().workClass())),
+                        FitLimits::gap,
+                        1));
         return ReportChart.of(
                 chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), FullTangNumbers.pins(fit));
+    }
+
+    /** Two at most, for more words than that do not fit over the rows. */
+    private static List<FitLimits> firstAndLast(List<FitLimits> classes) {
+        return classes.size() < 2 ? classes : List.of(classes.get(0), classes.get(classes.size() - 1));
     }
 
     private static TravelRow row(int rank, String label, Pin pin, Band squeeze, Band gap) {

@@ -102,7 +102,7 @@ final class FullTangNumbers {
                 "mm, the year's worst: value (low to high)",
                 List.of(
                         "Pin",
-                        "Room when made",
+                        "Room as drilled",
                         "Tight across",
                         "Gap across",
                         "Tight along",

@@ -74,7 +74,7 @@ class FullTangChartsTest {
     @Test
     void markTheRoomThatAPinWasGiven() {
         String pins = CHARTS.pins(InventedKnives.WALNUT).wideSvg();
-        assertTrue(pins.contains("room when made"));
+        assertTrue(pins.contains("as drilled"));
         assertTrue(pins.contains("4 mm in 4.1 mm, open, across"));
         assertEquals(
                 "0.100",

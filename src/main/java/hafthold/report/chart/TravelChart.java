@@ -225,7 +225,14 @@ public record TravelChart(
         String doubt = isWide ? "how far that may be off" : "may be off";
         double base = layout.height() - 6.0;
         double middle = base - layout.format().fontSize() * 0.35;
-        double x = isWide ? layout.left() : 8;
+        boolean anyFree = rows.stream()
+                .flatMap(row -> Stream.of(row.freeLeft(), row.freeRight()))
+                .anyMatch(free -> free.isPresent());
+        double length = 2 * (26 + 12)
+                + layout.format().widthOf(reach + doubt)
+                + (anyFree ? 16 + layout.format().widthOf(diamond) : 0);
+        double x =
+                Math.max(2, Math.min(isWide ? layout.left() : 8, layout.format().width() - length - 16));
         sheet.rule(x, middle, x + 10, middle, Ink.SHY, HouseStyle.solid(layout.barHeight()));
         sheet.rule(x + 10, middle, x + 20, middle, Ink.PROUD, HouseStyle.solid(layout.barHeight()));
         sheet.text(x + 26, base, Anchor.START, Ink.MUTED, reach);
@@ -235,9 +242,6 @@ public record TravelChart(
         sheet.rule(x + 20, middle - 4, x + 20, middle + 4, Ink.TEXT, HouseStyle.solid(1.4));
         sheet.text(x + 26, base, Anchor.START, Ink.MUTED, doubt);
         x += 26 + layout.format().widthOf(doubt) + 12;
-        boolean anyFree = rows.stream()
-                .flatMap(row -> Stream.of(row.freeLeft(), row.freeRight()))
-                .anyMatch(free -> free.isPresent());
         if (anyFree) {
             sheet.strongText(x + 6, base, Anchor.MIDDLE, Ink.MUTED, "\u25c7");
             sheet.text(x + 16, base, Anchor.START, Ink.MUTED, diamond);

@@ -62,6 +62,17 @@ class TravelChartTest {
                 "flat-sawn wood of a very long name indeed, resin in the pores and dyed",
                 new Band(0.2, 0.3, 0.5),
                 Band.exact(0)));
+        rows = List.of(
+                rows.get(0),
+                new TravelRow(
+                        0,
+                        "with a diamond",
+                        "",
+                        Band.exact(0),
+                        Band.exact(0.1),
+                        OptionalDouble.empty(),
+                        OptionalDouble.of(0.2),
+                        true));
         for (SheetFormat format : SheetFormat.values()) {
             for (Element text : YearChartTest.parse(chart(rows).svg(format)).select("text")) {
                 double width = format.widthOf(text.text());
@@ -98,7 +109,7 @@ class TravelChartTest {
                 "description",
                 "mm a side",
                 ZeroLine.EDGE,
-                "unglued",
+                "as drilled",
                 rows,
                 List.of(
                         new LimitMark("normal seasonal limit 0.12", -0.12),
