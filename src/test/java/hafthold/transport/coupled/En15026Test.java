@@ -3,7 +3,6 @@ package hafthold.transport.coupled;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hafthold.air.HylandWexlerSaturationPressure;
 import hafthold.air.SaturationPressure;
 import hafthold.numeric.GradedGrid;
 import org.junit.jupiter.api.Test;
@@ -14,8 +13,8 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 class En15026Test {
     private static final double DAY = 86_400;
     private static final double DEPTH = 40;
-    private static final SaturationPressure SATURATION = new HylandWexlerSaturationPressure();
-    private static final CoupledHistory HISTORY = solve(Integer.getInteger("g", 260), Double.parseDouble(System.getProperty("f", "1e-4")), 1e-3);
+    private static final SaturationPressure SATURATION = new BuildingStandardSaturation();
+    private static final CoupledHistory HISTORY = solve(400, 3e-5, 1e-3);
 
     static CoupledHistory solve(int gaps, double finestGap, double error) {
         PorousMaterial material = En15026Material.functions();
