@@ -14,6 +14,9 @@ import java.util.List;
  * gains include c_w T dw/dt: water that settles takes the temperature it meets, which turns d(C T)/dt into C dT/dt.
  */
 final class CoupledEquations {
+    /** Part of a step over which surroundings are differenced: small against the step, large against rounding. */
+    private static final double DRIFT_SHARE = 1e-4;
+
     private final double[] place;
     private final double[] volume;
     private final double[] metal;
@@ -124,16 +127,15 @@ final class CoupledEquations {
 
     /** Change of all gains with time while the state of the last {@link #gains} stands still, times the step. */
     void drift(double seconds, double step, Gains now, Gains later, Gains out) {
-        double share = 1e-5;
         Arrays.fill(now.rate, 0);
         Arrays.fill(later.rate, 0);
         outside(seconds, now);
-        outside(seconds + share * step, later);
+        outside(seconds + DRIFT_SHARE * step, later);
         for (int i = 0; i < out.rate.length; i++) {
-            out.rate[i] = (later.rate[i] - now.rate[i]) / share;
+            out.rate[i] = (later.rate[i] - now.rate[i]) / DRIFT_SHARE;
         }
-        out.waterIn = (later.waterIn - now.waterIn) / share;
-        out.heatIn = (later.heatIn - now.heatIn) / share;
+        out.waterIn = (later.waterIn - now.waterIn) / DRIFT_SHARE;
+        out.heatIn = (later.heatIn - now.heatIn) / DRIFT_SHARE;
         out.heatWithWater = 0;
         for (int i = 0; i < w.length; i++) {
             double carried = capacity.waterJoulesPerKilogramKelvin() * t[i] * out.rate[2 * i];

@@ -10,8 +10,8 @@ final class CoupledRun {
     private static final double ORDER = 3;
     /** First step tried, as a share of the time to pass. */
     private static final double FIRST_SHARE = 1e-6;
-    /** Steps shorter than this share of the time passed mean that no step is short enough. */
-    private static final double LEAST_SHARE = 1e-13;
+    /** So many refusals in a row, each at least a tenth shorter, mean that no step is short enough. */
+    private static final int MOST_REFUSALS = 100;
 
     private final CoupledEquations equations;
     private final CoupledRosenbrockStep step;
@@ -58,11 +58,12 @@ final class CoupledRun {
     }
 
     private void passStraightTo(double stop) {
+        int refusals = 0;
         while (seconds < stop) {
             double left = stop - seconds;
             // The last two steps are evened out, so that none is a splinter.
             double tried = length >= left ? left : Math.min(length, 0.5 * left);
-            if (!(tried > LEAST_SHARE * stop)) {
+            if (refusals > MOST_REFUSALS) {
                 throw new ArithmeticException("heat and moisture found no step short enough at " + seconds
                         + " s: material functions or surroundings may be unsound");
             }
@@ -72,9 +73,11 @@ final class CoupledRun {
             factor = Math.max(SHORTEST_FACTOR, Math.min(LONGEST_FACTOR, factor));
             if (error <= 1) {
                 accept(tried == left ? stop : seconds + tried);
+                refusals = 0;
                 length = tried < length ? Math.max(length, tried * factor) : tried * factor;
             } else {
                 steps++;
+                refusals++;
                 length = tried * Math.min(factor, SAFETY);
             }
         }
