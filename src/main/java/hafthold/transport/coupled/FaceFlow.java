@@ -7,7 +7,9 @@ final class FaceFlow {
     private final Face face;
     private final PointFunction vapourPressure;
     private final PointFunction missingPressure;
+    private final SaturationPressure saturation;
     private final double latentHeat;
+    private boolean condensing;
 
     /** Water lost, kg/(m2 s). */
     double water;
@@ -29,6 +31,7 @@ final class FaceFlow {
 
     FaceFlow(Face face, MoistureStorage storage, SaturationPressure saturation, double latentHeat) {
         this.face = face;
+        this.saturation = saturation;
         this.latentHeat = latentHeat;
         vapourPressure = (w, t) -> storage.relativeHumidityFraction(w, t) * saturation.pascals(t);
         missingPressure = (w, t) -> (storage.relativeHumidityFraction(w, t) - 1) * saturation.pascals(t);
@@ -38,9 +41,11 @@ final class FaceFlow {
         if (face instanceof OpenFace open) {
             double airPressure = open.surroundings().vapourPascals(seconds);
             double kelvin = t - open.surroundings().temperatureCelsius(seconds);
-            water = (vapourPressure.at(w, t) - airPressure)
-                    / open.vapourResistanceSquareMetreSecondPascalsPerKilogram();
-            heat = open.heatTransferWattsPerSquareMetreKelvin() * kelvin + latentHeat * water;
+            double resistance = open.vapourResistanceSquareMetreSecondPascalsPerKilogram();
+            double arriving = (airPressure - vapourPressure.at(w, t)) / resistance;
+            condensing = airPressure > saturation.pascals(t);
+            water = condensing ? missingPressure.at(w, t) / resistance : -arriving;
+            heat = open.heatTransferWattsPerSquareMetreKelvin() * kelvin - latentHeat * arriving;
         } else if (face instanceof WetFace wet) {
             water = missingPressure.at(w, t) / wet.resistanceSquareMetreSecondPascalsPerKilogram();
             heat = wet.heatTransferWattsPerSquareMetreKelvin() * (t - wet.waterCelsius());
@@ -50,10 +55,12 @@ final class FaceFlow {
     void evaluateSlopes(double w, double t) {
         if (face instanceof OpenFace open) {
             double resistance = open.vapourResistanceSquareMetreSecondPascalsPerKilogram();
-            waterByWater = vapourPressure.slopeWithWater(w, t) / resistance;
-            waterByTemperature = vapourPressure.slopeWithTemperature(w, t) / resistance;
-            heatByWater = latentHeat * waterByWater;
-            heatByTemperature = open.heatTransferWattsPerSquareMetreKelvin() + latentHeat * waterByTemperature;
+            PointFunction held = condensing ? missingPressure : vapourPressure;
+            waterByWater = held.slopeWithWater(w, t) / resistance;
+            waterByTemperature = held.slopeWithTemperature(w, t) / resistance;
+            heatByWater = latentHeat * vapourPressure.slopeWithWater(w, t) / resistance;
+            heatByTemperature = open.heatTransferWattsPerSquareMetreKelvin()
+                    + latentHeat * vapourPressure.slopeWithTemperature(w, t) / resistance;
         } else if (face instanceof WetFace wet) {
             double resistance = wet.resistanceSquareMetreSecondPascalsPerKilogram();
             waterByWater = missingPressure.slopeWithWater(w, t) / resistance;

@@ -5,8 +5,11 @@ package hafthold.transport.coupled;
  *
  * <pre>
  * g = [phi(w,T) p_sat(T) - p_air] / Z         water as vapour
- * h_T (T - T_air) + h_s g                     heat
+ * h_T (T - T_air) + h_s g                     heat, h_s the slab's latent heat
  * </pre>
+ *
+ * <p>Where air is so moist that it condenses on the face, p_air > p_sat(T), the face takes up no more than under water,
+ * g = [phi(w,T) - 1] p_sat(T) / Z; the rest runs off and leaves its heat.
  *
  * @param vapourResistanceSquareMetreSecondPascalsPerKilogram Z, film and finish in series, m2 s Pa/kg, positive; infinity
  *     where no water passes
