@@ -25,7 +25,9 @@ import java.util.Optional;
  */
 final class StackAdviser {
     private static final List<Integer> HUMIDITY_PERCENT = List.of(55, 50, 45, 40, 35, 30, 25);
-    private static final List<Integer> PRELOAD_NEWTONS = List.of(500, 1000, 2000);
+    /** 1000 N is about a firm hand on the spanner of a 5 mm thread; more would rest on assumed figures of leather. */
+    private static final List<Integer> PRELOAD_NEWTONS = List.of(500, 1000);
+
     private static final double DRIEST_MOISTURE = 0.05;
     private static final int MOST_MATERIALS = 2;
     private static final double WORTH_SAYING = 0.9;
