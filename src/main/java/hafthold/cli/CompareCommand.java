@@ -71,8 +71,7 @@ final class CompareCommand implements Runnable {
                             case CSV -> ComparisonCsv.of(comparison);
                         });
         if (folder != null) {
-            String command = "hafthold "
-                    + String.join(" ", spec.commandLine().getParseResult().originalArgs());
+            String command = TypedCommand.of(spec.commandLine().getParseResult());
             spec.commandLine().getErr().println("report: " + run.write(folder, comparison, units, command));
         }
         run.warn(spec.commandLine().getErr());

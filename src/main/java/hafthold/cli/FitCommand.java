@@ -153,8 +153,7 @@ final class FitCommand implements Callable<Integer> {
 
     /** Writes page, pictures, text and figures, whole or not at all; returns the page. */
     private Path write(KnifeFit fit, List<FitLimits> limits, List<Finding> cautions) {
-        String command = "hafthold "
-                + String.join(" ", spec.commandLine().getParseResult().originalArgs());
+        String command = TypedCommand.of(spec.commandLine().getParseResult());
         try {
             new ReportFolder(folder)
                     .write(new FitReport(units, limits, cautions, Files.readString(file), command).files(fit));

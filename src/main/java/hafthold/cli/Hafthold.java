@@ -17,6 +17,7 @@ import picocli.CommandLine.Command;
             FitCommand.class,
             TraceCommand.class,
             DemoCommand.class,
+            RemakeCommand.class,
             PlacesCommand.class,
             MaterialsCommand.class,
             SourcesCommand.class

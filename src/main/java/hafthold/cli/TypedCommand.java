@@ -1,0 +1,25 @@
+package hafthold.cli;
+
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import picocli.CommandLine.ParseResult;
+
+/** The command of a run as it can be typed again. */
+final class TypedCommand {
+    private static final Pattern PLAIN = Pattern.compile("[\\p{L}\\p{N}_./,:=+@%-]+");
+
+    private TypedCommand() {}
+
+    /** The whole command, with what an order file held written out and spaces kept together by quotes. */
+    static String of(ParseResult parsed) {
+        return parsed.expandedArgs().stream()
+                .map(TypedCommand::quoted)
+                .collect(Collectors.joining(" ", parsed.commandSpec().qualifiedName() + " ", ""));
+    }
+
+    private static String quoted(String word) {
+        return PLAIN.matcher(word).matches()
+                ? word
+                : '"' + word.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+    }
+}
