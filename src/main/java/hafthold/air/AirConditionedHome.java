@@ -2,6 +2,8 @@ package hafthold.air;
 
 import hafthold.source.PublishedModel;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A home heated in the cold and cooled in the warm: as {@link UncooledHome}, temperature and humidity held below limits.
@@ -24,11 +26,23 @@ public record AirConditionedHome(UncooledHome home, double coolingCelsius, doubl
             throw new IllegalArgumentException("cooling needs a temperature from the heating's to 32 C and a cap from"
                     + " 0.3 to 1, got " + coolingCelsius + " C and " + humidityCapFraction);
         }
+        if (home.home().humidityFloorFraction() > humidityCapFraction) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "a humidifier that holds %.0f %% works against air conditioning that allows %.0f %%",
+                    100 * home.home().humidityFloorFraction(),
+                    100 * humidityCapFraction));
+        }
     }
 
     /** 24.5 C and 55 %. */
     public static AirConditionedHome usual() {
         return new AirConditionedHome(UncooledHome.usual(), 24.5, 0.55);
+    }
+
+    /** The same home with its humidity held below another limit. */
+    public AirConditionedHome capped(double capFraction) {
+        return new AirConditionedHome(home, coolingCelsius, capFraction);
     }
 
     @Override
@@ -45,14 +59,20 @@ public record AirConditionedHome(UncooledHome home, double coolingCelsius, doubl
     public String rule() {
         return String.format(
                 Locale.ROOT,
-                "As a home without cooling, but never above %.1f C and %.0f %%.",
+                "As a home without cooling, but never above %.1f C and %.0f %%%s.",
                 coolingCelsius,
-                100 * humidityCapFraction);
+                100 * humidityCapFraction,
+                home.home().humidifierWords());
     }
 
     @Override
     public String basis() {
         return "the balance of the heated home; 24 to 25 C and 50 to 60 % are judged usual for cooling";
+    }
+
+    @Override
+    public Optional<Setting> inHome(UnaryOperator<HeatedHome> change) {
+        return Optional.of(new AirConditionedHome(home.inHomeLike(change), coolingCelsius, humidityCapFraction));
     }
 
     @Override

@@ -3,6 +3,8 @@ package hafthold.air;
 import hafthold.numeric.PeriodicFilter;
 import hafthold.source.PublishedModel;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A closed case or drawer in a home: room temperature, and the room's humidity with a half time.
@@ -42,13 +44,19 @@ public record DisplayCase(UncooledHome home, double halfTimeDays) implements Set
     public String rule() {
         return String.format(
                 Locale.ROOT,
-                "In a home without cooling; the case follows the room's humidity with a half time of %.0f days.",
+                "In a home without cooling%s; the case follows the room's humidity with a half time of %.0f days.",
+                home.home().humidifierWords(),
                 halfTimeDays);
     }
 
     @Override
     public String basis() {
         return "first-order exchange of a case with its room (from memory); ten days is judged usual for wood";
+    }
+
+    @Override
+    public Optional<Setting> inHome(UnaryOperator<HeatedHome> change) {
+        return Optional.of(new DisplayCase(home.inHomeLike(change), halfTimeDays));
     }
 
     @Override

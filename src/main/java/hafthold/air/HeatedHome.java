@@ -2,6 +2,8 @@ package hafthold.air;
 
 import hafthold.source.PublishedModel;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A home that is heated in the cold and left alone in the warm: T_in = max(heating, T_out), p_in = p_out + dp(T_out), with
@@ -34,6 +36,11 @@ public record HeatedHome(double heatingCelsius, IndoorMoistureExcess excess, dou
         return new HeatedHome(20.5, IndoorMoistureExcess.typicalHome(), 0);
     }
 
+    /** The same home with more or less vapour added indoors. */
+    public HeatedHome livedIn(IndoorMoistureExcess otherExcess) {
+        return new HeatedHome(heatingCelsius, otherExcess, humidityFloorFraction);
+    }
+
     /** The same home with a humidifier that holds at least this humidity, such as 0.35. */
     public HeatedHome humidified(double floorFraction) {
         return new HeatedHome(heatingCelsius, excess, floorFraction);
@@ -57,14 +64,24 @@ public record HeatedHome(double heatingCelsius, IndoorMoistureExcess excess, dou
                 heatingCelsius,
                 excess.frostPascals(),
                 excess.summerPascals(),
-                humidityFloorFraction > 0
-                        ? String.format(Locale.ROOT, "; a humidifier holds %.0f %%", 100 * humidityFloorFraction)
-                        : "");
+                humidifierWords());
+    }
+
+    /** What is to be said of the humidifier at the end of a rule; nothing where there is none. */
+    String humidifierWords() {
+        return humidityFloorFraction > 0
+                ? String.format(Locale.ROOT, "; a humidifier holds %.0f %%", 100 * humidityFloorFraction)
+                : "";
     }
 
     @Override
     public String basis() {
         return "vapour balance; EN ISO 13788 class 2 (second-hand) at half, which is judged typical of homes";
+    }
+
+    @Override
+    public Optional<Setting> inHome(UnaryOperator<HeatedHome> change) {
+        return Optional.of(change.apply(this));
     }
 
     @Override

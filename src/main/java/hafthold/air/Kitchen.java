@@ -2,6 +2,8 @@ package hafthold.air;
 
 import hafthold.source.PublishedModel;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A kitchen: the home without cooling with more vapour all day, and steam for an hour at 7, 12 and 18 o'clock.
@@ -41,14 +43,20 @@ public record Kitchen(UncooledHome home, double excessFactor, double steamPascal
         return String.format(
                 Locale.ROOT,
                 "As a home without cooling with %.0f times its vapour, and %.0f Pa more for an hour at 7, 12 and 18"
-                        + " o'clock.",
+                        + " o'clock%s.",
                 excessFactor,
-                steamPascals);
+                steamPascals,
+                home.home().humidifierWords());
     }
 
     @Override
     public String basis() {
         return "EN ISO 13788 class 2 (second-hand) in full; the steam is judged";
+    }
+
+    @Override
+    public Optional<Setting> inHome(UnaryOperator<HeatedHome> change) {
+        return Optional.of(new Kitchen(home.inHomeLike(change), excessFactor, steamPascals));
     }
 
     @Override
@@ -61,7 +69,12 @@ public record Kitchen(UncooledHome home, double excessFactor, double steamPascal
             double vapour = days.meanVapourPascals(i)
                     + excess.pascals(mean)
                     + (isCooking((int) days.clockHour(i)) ? steamPascals : 0);
-            room.set(i, home.home().temperature(mean, home.warmerKelvin()), vapour, 0, 1);
+            room.set(
+                    i,
+                    home.home().temperature(mean, home.warmerKelvin()),
+                    vapour,
+                    home.home().humidityFloorFraction(),
+                    1);
         }
         return room.air();
     }

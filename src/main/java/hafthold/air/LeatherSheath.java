@@ -3,6 +3,8 @@ package hafthold.air;
 import hafthold.numeric.PeriodicFilter;
 import hafthold.source.PublishedModel;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A knife kept and carried in a leather sheath: outdoors for some hours of the day, in the home for the rest; leather
@@ -48,16 +50,22 @@ public record LeatherSheath(UncooledHome home, double carriedFromHour, double ca
     public String rule() {
         return String.format(
                 Locale.ROOT,
-                "Carried outdoors from %.0f to %.0f o'clock, else in a home without cooling; the leather follows with a"
+                "Carried outdoors from %.0f to %.0f o'clock, else in a home without cooling%s; the leather follows with a"
                         + " half time of %.0f h at 20 C.",
                 carriedFromHour,
                 carriedToHour,
+                home.home().humidifierWords(),
                 halfTimeHours);
     }
 
     @Override
     public String basis() {
         return "first-order lag of humidity in leather, slower in the cold; hours and half time are judged";
+    }
+
+    @Override
+    public Optional<Setting> inHome(UnaryOperator<HeatedHome> change) {
+        return Optional.of(new LeatherSheath(home.inHomeLike(change), carriedFromHour, carriedToHour, halfTimeHours));
     }
 
     @Override

@@ -3,6 +3,7 @@ package hafthold.air;
 import hafthold.source.Finding;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** Where a knife lives: the rule that turns the outdoor air of a place into the air about the knife. */
 public sealed interface Setting
@@ -36,6 +37,11 @@ public sealed interface Setting
      * @return air at the same instants, relative humidity within 0 to 1
      */
     AirSeries inside(AirSeries outdoor);
+
+    /** The same setting in another home; empty where no home is part of it. */
+    default Optional<Setting> inHome(UnaryOperator<HeatedHome> change) {
+        return Optional.empty();
+    }
 
     /** What a report has to say about this choice. */
     default Finding finding() {

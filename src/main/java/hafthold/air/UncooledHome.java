@@ -2,6 +2,8 @@ package hafthold.air;
 
 import hafthold.source.PublishedModel;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A home heated in the cold and without cooling in the warm: as {@link HeatedHome}, but T_in = max(heating, T_out + some
@@ -43,16 +45,27 @@ public record UncooledHome(HeatedHome home, double warmerKelvin) implements Sett
         return String.format(
                 Locale.ROOT,
                 "Heated to %.1f C, in the warm %.1f K above outdoors; the day's outdoor vapour plus %.0f Pa in frost,"
-                        + " %.0f Pa at 20 C.",
+                        + " %.0f Pa at 20 C%s.",
                 home.heatingCelsius(),
                 warmerKelvin,
                 home.excess().frostPascals(),
-                home.excess().summerPascals());
+                home.excess().summerPascals(),
+                home.humidifierWords());
     }
 
     @Override
     public String basis() {
         return "the balance of the heated home; 1 to 2 K for sun, people and appliances is judged";
+    }
+
+    /** The same, home by home. */
+    UncooledHome inHomeLike(UnaryOperator<HeatedHome> change) {
+        return new UncooledHome(change.apply(home), warmerKelvin);
+    }
+
+    @Override
+    public Optional<Setting> inHome(UnaryOperator<HeatedHome> change) {
+        return Optional.of(inHomeLike(change));
     }
 
     @Override

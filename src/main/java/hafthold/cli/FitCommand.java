@@ -84,6 +84,9 @@ final class FitCommand implements Callable<Integer> {
     private String setting;
 
     @Mixin
+    private AirOptions air;
+
+    @Mixin
     private TableOptions tables;
 
     @Option(
@@ -127,7 +130,7 @@ final class FitCommand implements Callable<Integer> {
         CompletableFuture<MaterialLibrary> shelf = CompletableFuture.supplyAsync(() -> MaterialLibrary.read(set));
         BuildFile build = BuildFile.read(file);
         MaterialLibrary library = of(shelf);
-        KnifeFile read = KnifeFile.of(build, file, set, library);
+        KnifeFile read = KnifeFile.of(build, file, set, library, air.reading());
         List<Finding> findings = new ArrayList<>(read.findings());
         Destination destination = destination(read, set, findings);
         findings.addAll(FitFindings.of(read.knife(), destination));
@@ -175,7 +178,28 @@ final class FitCommand implements Callable<Integer> {
         if (place != null && climate != null) {
             throw new WrongUsageException("--place and --climate exclude each other: name one of them");
         }
-        Setting lives = setting != null
+        Setting lives = air.fitted(settingOf(read, findings));
+        if (place != null) {
+            return Destination.of(PlaceTable.read(set).find(place), lives);
+        }
+        if (climate != null) {
+            HourlyFile recorded = air.recorded(climate);
+            findings.addAll(air.findings());
+            return recorded(recorded, lives);
+        }
+        if (read.place().isPresent()) {
+            return Destination.of(read.place().get(), lives);
+        }
+        HourlyFile recorded = read.climate()
+                .orElseThrow(
+                        () -> new WrongUsageException("where does the knife go? The file names no place: add place ="
+                                + " \"...\" under [knife], or give --place or --climate"));
+        findings.addAll(recorded.findings());
+        return recorded(recorded, lives);
+    }
+
+    private Setting settingOf(KnifeFile read, List<Finding> findings) {
+        return setting != null
                 ? OrderOptions.settingOf(setting)
                 : read.setting().orElseGet(() -> {
                     findings.add(new Finding(
@@ -184,20 +208,6 @@ final class FitCommand implements Callable<Integer> {
                             "The file says nothing of where the knife lives there, so heated-home is taken."));
                     return HeatedHome.usual();
                 });
-        if (place != null) {
-            return Destination.of(PlaceTable.read(set).find(place), lives);
-        }
-        if (climate != null) {
-            return recorded(KnifeFile.hourly(climate), lives);
-        }
-        if (read.place().isPresent()) {
-            return Destination.of(read.place().get(), lives);
-        }
-        return recorded(
-                read.climate()
-                        .orElseThrow(() -> new WrongUsageException("where does the knife go? The file names no place:"
-                                + " add place = \"...\" under [knife], or give --place or --climate")),
-                lives);
     }
 
     private static Destination recorded(HourlyFile air, Setting lives) {

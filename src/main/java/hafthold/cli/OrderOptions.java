@@ -8,10 +8,8 @@ import hafthold.simulate.Conditions;
 import hafthold.simulate.Destination;
 import hafthold.source.Figure;
 import hafthold.source.Finding;
-import hafthold.table.EpwReader;
 import hafthold.table.FinishTable;
 import hafthold.table.HourlyFile;
-import hafthold.table.LoggerCsvReader;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.PlaceTable;
 import hafthold.table.TableSet;
@@ -19,7 +17,6 @@ import hafthold.table.UnknownIdException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -42,8 +39,8 @@ final class OrderOptions {
     @Option(
             names = "--climate",
             paramLabel = "FILE",
-            description = "instead of a place, a year of hourly outdoor air: EPW, or CSV with hour or time,"
-                    + " temperature_c, rh_percent")
+            description = "instead of a place, a year of recorded outdoor air: EPW, or a logger's CSV with hour or"
+                    + " time, temperature_c (or _f), rh_percent")
     private Path climate;
 
     @Option(
@@ -78,6 +75,9 @@ final class OrderOptions {
     @Mixin
     private HandleOptions handle;
 
+    @Mixin
+    private AirOptions air;
+
     /** The order in the engine's words. */
     Conditions conditions(TableSet tables, MaterialLibrary library) {
         return new Conditions(
@@ -90,9 +90,9 @@ final class OrderOptions {
                 expansion(library, USUAL_PIN));
     }
 
-    /** What was taken for want of a word. */
+    /** What was taken for want of a word, and what was done to recorded air; asked for after the conditions. */
     List<Finding> defaults() {
-        List<Finding> defaults = new ArrayList<>();
+        List<Finding> defaults = new ArrayList<>(air.findings());
         for (String name : List.of(
                 "--setting",
                 "--made-rh",
@@ -118,15 +118,18 @@ final class OrderOptions {
         return defaults;
     }
 
+    /** What was done to recorded air; asked for after the conditions. */
+    List<Finding> notes() {
+        return air.findings();
+    }
+
     private Destination destination(TableSet tables) {
-        Setting lives = settingOf(setting);
+        Setting lives = air.fitted(settingOf(setting));
         if (place != null && climate != null) {
             throw new WrongUsageException("--place and --climate exclude each other: name one of them");
         }
         if (climate != null) {
-            HourlyFile file = climate.toString().toLowerCase(Locale.ROOT).endsWith(".epw")
-                    ? EpwReader.read(climate)
-                    : LoggerCsvReader.read(climate);
+            HourlyFile file = air.recorded(climate);
             return Destination.recorded(file.name(), file.name(), lives, file.air(), FILE_HUMIDITY_DOUBT);
         }
         if (place == null) {

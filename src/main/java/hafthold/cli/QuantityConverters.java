@@ -5,6 +5,7 @@ import hafthold.quantity.Length;
 import hafthold.quantity.QuantityFormatException;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
+import hafthold.quantity.VapourPressure;
 import java.util.Arrays;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -21,6 +22,7 @@ final class QuantityConverters {
         commandLine.registerConverter(Length.class, reading(Length::parse));
         commandLine.registerConverter(Temperature.class, reading(Temperature::parse));
         commandLine.registerConverter(RelativeHumidity.class, reading(RelativeHumidity::parse));
+        commandLine.registerConverter(VapourPressure.class, reading(VapourPressure::parse));
         commandLine.registerConverter(Cut.class, QuantityConverters::cut);
     }
 

@@ -49,6 +49,7 @@ final class TraceCommand implements Runnable {
         Candidate scale = candidates.get(0);
         ScaleTrace trace = new HandleEngine(order.conditions(set, library)).trace(scale.material(), scale.cut());
         spec.commandLine().getOut().print(TraceCsv.of(trace));
+        order.notes().forEach(note -> spec.commandLine().getErr().println("note: " + note.text()));
         spec.commandLine().getErr().println("unglued: edge_offset_mm equals free_offset_mm");
     }
 }

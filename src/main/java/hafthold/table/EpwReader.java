@@ -3,7 +3,6 @@ package hafthold.table;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import hafthold.air.AirSeries;
 import hafthold.air.CommonYear;
 import hafthold.air.HylandWexlerSaturationPressure;
 import hafthold.air.SaturationPressure;
@@ -14,26 +13,26 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 
 /**
- * Reads an EPW weather file, the open format of hourly typical years: eight header lines, then 8760 rows, or 8784 with
- * 29 February, which is left out.
+ * Reads an EPW weather file, the open format of typical years: eight header lines, then 8760 rows, or 8784 with 29
+ * February, which is left out; twice as many of half-hours, as the header's last line says.
  *
- * <p>Of each row it reads month, day, hour (columns 2 to 4), dry bulb, dew point, relative humidity (7 to 9). A row of
- * hour h holds at h o'clock, hour 24 being the midnight that follows. 99.9 stands for a missing temperature, 999 for a
- * missing humidity; a missing humidity is worked out from the dew point when that is there. Humidity above 100 (the format
- * allows 110) is taken as 100. Gaps of up to 6 hours are filled on a straight line and counted.
+ * <p>Of each row it reads month, day, hour and minute (columns 2 to 5), dry bulb, dew point, relative humidity (7 to 9).
+ * Times are local standard time, as the format has it; the time zone of the header is not needed. A row of hour h holds at
+ * h o'clock, hour 24 being the midnight that follows; of shorter steps the hour's mean is taken. 99.9 stands for a missing
+ * temperature, 999 for a missing humidity; a missing humidity is worked out from the dew point when that is there.
+ * Humidity above 100 (the format allows 110) is taken as 100. Gaps of up to 6 hours are bridged and counted, longer ones
+ * only where asked for.
  */
 public final class EpwReader {
     private static final int HEADER_LINES = 8;
     private static final int LEAP_HOURS = CommonYear.HOURS + CommonYear.HOURS_A_DAY;
-    private static final int LONGEST_GAP_HOURS = 6;
+    private static final int MINUTES = 60;
     private static final double MISSING_TEMPERATURE = 99.9;
     private static final double MISSING_HUMIDITY = 999;
-    private static final double STEP_SECONDS = 3600;
     private static final List<String> COLUMNS = List.of(
             "year",
             "month",
@@ -48,30 +47,40 @@ public final class EpwReader {
 
     private final SaturationPressure saturation = new HylandWexlerSaturationPressure();
     private final String file;
-    private final double[] temperature = new double[CommonYear.HOURS];
-    private final double[] humidity = new double[CommonYear.HOURS];
-
+    private final HourlyYear year;
+    private final HourBuckets readings = new HourBuckets();
     private final BitSet seen = new BitSet(CommonYear.HOURS);
+    private int stepsAnHour = 1;
+    private long missing;
 
-    private EpwReader(String file) {
+    private EpwReader(String file, HourlyReading may) {
         this.file = file;
-        Arrays.fill(temperature, Double.NaN);
-        Arrays.fill(humidity, Double.NaN);
+        this.year = new HourlyYear(file, may);
+    }
+
+    /**
+     * Reads a file without long gaps.
+     *
+     * @throws InvalidTableException when it is no EPW file or lacks too much
+     */
+    public static HourlyFile read(Path path) {
+        return read(path, HourlyReading.STRICT);
     }
 
     /**
      * Reads a file.
      *
+     * @param may how much it may lack; part of a year is none
      * @throws InvalidTableException when it is no EPW file or lacks too much
      */
-    public static HourlyFile read(Path path) {
+    public static HourlyFile read(Path path, HourlyReading may) {
         String file = String.valueOf(path.getFileName());
         if (!Files.isReadable(path)) {
             throw new InvalidTableException(path.toString(), "cannot be read; expected an EPW weather file");
         }
         // Station names may be written in any old code page; the figures are plain ASCII.
         try (Reader text = Files.newBufferedReader(path, StandardCharsets.ISO_8859_1)) {
-            return read(file, text);
+            return read(file, text, may);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -82,19 +91,22 @@ public final class EpwReader {
      *
      * @param file name shown in messages
      * @param text closed by the caller
+     * @param may how much it may lack
      * @throws InvalidTableException when it is no EPW file or lacks too much
      */
-    public static HourlyFile read(String file, Reader text) throws IOException {
-        return new EpwReader(file).parse(new BufferedReader(text));
+    public static HourlyFile read(String file, Reader text, HourlyReading may) throws IOException {
+        return new EpwReader(file, may).parse(new BufferedReader(text));
     }
 
     private HourlyFile parse(BufferedReader text) throws IOException {
         String name = location(text.readLine());
         for (int line = 2; line <= HEADER_LINES; line++) {
-            if (text.readLine() == null) {
+            String header = text.readLine();
+            if (header == null) {
                 throw new InvalidTableException(
                         file, "ends in its header; expected eight header lines and 8760 hourly rows");
             }
+            stepsAnHour = line == HEADER_LINES ? steps(header) : 1;
         }
         int rows = 0;
         try {
@@ -106,12 +118,30 @@ public final class EpwReader {
         } catch (CsvParseException e) {
             throw new InvalidTableException(file, "is no readable table: " + e.getMessage());
         }
-        if (rows != CommonYear.HOURS && rows != LEAP_HOURS) {
+        if (rows != stepsAnHour * CommonYear.HOURS && rows != stepsAnHour * LEAP_HOURS) {
             throw new InvalidTableException(
-                    file, "has " + rows + " hourly rows; expected 8760, or 8784 in a leap year");
+                    file,
+                    stepsAnHour == 1
+                            ? "has " + rows + " hourly rows; expected 8760, or 8784 in a leap year"
+                            : "has " + rows + " rows; expected " + stepsAnHour + " an hour as its header says, "
+                                    + stepsAnHour * CommonYear.HOURS + ", or " + stepsAnHour * LEAP_HOURS
+                                    + " in a leap year");
         }
-        int filled = Math.max(close(temperature, "dry_bulb_c"), close(humidity, "rh_percent"));
-        return new HourlyFile(name, new AirSeries(STEP_SECONDS, temperature, humidity), filled);
+        if (missing > 0) {
+            year.note("Rows of " + file + " marked as missing: " + missing + ".");
+        }
+        return year.of(name, readings);
+    }
+
+    /** Records an hour: third cell of the line that starts with DATA PERIODS. */
+    private int steps(String header) {
+        String[] cells = header.split(",", -1);
+        String cell = cells.length > 2 && cells[0].strip().equalsIgnoreCase("DATA PERIODS") ? cells[2].strip() : "1";
+        if (cell.matches("[1-9]|[1-5]\\d|60") && MINUTES % Integer.parseInt(cell) == 0) {
+            return Integer.parseInt(cell);
+        }
+        throw new InvalidTableException(
+                file, HEADER_LINES, "records per hour", cell, "a number that divides 60, such as 1 or 2");
     }
 
     private String location(String first) {
@@ -137,18 +167,30 @@ public final class EpwReader {
         if (day > days) {
             return;
         }
-        int sample = ((CommonYear.firstDay(month) + day - 1) * CommonYear.HOURS_A_DAY + hour) % CommonYear.HOURS;
-        if (seen.get(sample)) {
+        int minutes = stepsAnHour == 1 ? MINUTES : minutes(row);
+        int start = (CommonYear.firstDay(month) + day - 1) * CommonYear.HOURS_A_DAY + hour - 1;
+        int step = start * MINUTES + minutes;
+        if (seen.get(step)) {
             throw row.fault("hour", "each hour of the year once");
         }
-        seen.set(sample);
+        seen.set(step);
         double dryBulb = row.number("dry_bulb_c", -90, MISSING_TEMPERATURE);
         // 99.9 marks a gap; nothing between the warmest air on record and it is air.
         if (dryBulb != MISSING_TEMPERATURE && dryBulb > 70) {
             throw row.fault("dry_bulb_c", "a temperature from -90 to 70 C, or 99.9 where it is missing");
         }
-        temperature[sample] = dryBulb == MISSING_TEMPERATURE ? Double.NaN : dryBulb;
-        humidity[sample] = humidity(row, dryBulb);
+        double fraction = humidity(row, dryBulb);
+        if (dryBulb == MISSING_TEMPERATURE || Double.isNaN(fraction)) {
+            missing++;
+        } else {
+            readings.add(start + (double) minutes / MINUTES, dryBulb, fraction);
+        }
+    }
+
+    /** Minutes from the start of the hour to the end of the step; some writers put 0 for the last one. */
+    private static int minutes(CsvRow row) {
+        int minutes = (int) row.number("minute", 0, MINUTES);
+        return minutes == 0 ? MINUTES : minutes;
     }
 
     private double humidity(CsvRow row, double dryBulb) {
@@ -164,16 +206,5 @@ public final class EpwReader {
             return Double.NaN;
         }
         return Math.min(1, saturation.pascals(dewPoint) / saturation.pascals(dryBulb));
-    }
-
-    private int close(double[] column, String name) {
-        int start = HourlyGaps.tooLong(column, LONGEST_GAP_HOURS);
-        if (start >= 0) {
-            throw new InvalidTableException(
-                    file,
-                    "column " + name + " lacks more than " + LONGEST_GAP_HOURS + " hours on end from hour " + start
-                            + " of the year; expected gaps of " + LONGEST_GAP_HOURS + " hours at most");
-        }
-        return HourlyGaps.fill(column);
     }
 }

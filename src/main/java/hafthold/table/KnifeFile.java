@@ -51,25 +51,36 @@ public record KnifeFile(
         return of(BuildFile.read(file), file, tables, library);
     }
 
+    /** Looks up the ids of a build file that is read already; the recorded air that it names must lack nothing. */
+    public static KnifeFile of(BuildFile build, Path file, TableSet tables, MaterialLibrary library) {
+        return of(build, file, tables, library, HourlyReading.STRICT);
+    }
+
     /**
      * Looks up the ids of a build file that is read already.
      *
      * @param file where it was read from, named in messages
+     * @param may how much the recorded air that it names may lack
      * @throws InvalidTableException at the first unknown id, naming file, line, key, value and the nearest valid id
      */
-    public static KnifeFile of(BuildFile build, Path file, TableSet tables, MaterialLibrary library) {
-        return new Lookup(file, tables, library).of(build);
+    public static KnifeFile of(
+            BuildFile build, Path file, TableSet tables, MaterialLibrary library, HourlyReading may) {
+        return new Lookup(file, tables, library, may).of(build);
     }
 
-    /** Recorded air: a weather file by its ending, else a logger's. */
-    public static HourlyFile hourly(Path file) {
+    /**
+     * Recorded air: a weather file by its ending, else a logger's.
+     *
+     * @param may how much it may lack
+     */
+    public static HourlyFile hourly(Path file, HourlyReading may) {
         return file.toString().toLowerCase(Locale.ROOT).endsWith(".epw")
-                ? EpwReader.read(file)
-                : LoggerCsvReader.read(file);
+                ? EpwReader.read(file, may)
+                : LoggerCsvReader.read(file, may);
     }
 
     /** Looks up ids and says where in the file a wrong one stands. */
-    private record Lookup(Path file, TableSet tables, MaterialLibrary library) {
+    private record Lookup(Path file, TableSet tables, MaterialLibrary library, HourlyReading may) {
 
         KnifeFile of(BuildFile read) {
             Order order = read.build().order();
@@ -78,7 +89,7 @@ public record KnifeFile(
             return new KnifeFile(
                     knife(read.build()),
                     order.placeId().map(id -> at("knife.place", id, places::find)),
-                    order.climateFile().map(KnifeFile::hourly),
+                    order.climateFile().map(climate -> hourly(climate, may)),
                     order.settingId().map(this::setting),
                     read.findings());
         }

@@ -4,8 +4,6 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import hafthold.air.AirSeries;
-import hafthold.air.CommonYear;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -14,58 +12,64 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.regex.Pattern;
 
 /**
- * Reads a year of a humidity logger: a header row with {@code time} (ISO 8601, local) or {@code hour} (counted from 0 at
- * midnight before 1 January), {@code temperature_c} and {@code rh_percent}, in any order among other columns.
+ * Reads a year of a humidity logger: a header row with {@code time} (ISO 8601) or {@code hour} (counted from 0 at midnight
+ * before 1 January), {@code temperature_c} or {@code temperature_f}, and {@code rh_percent}, in any order among other
+ * columns.
  *
  * <p>Cells are separated by commas, or by semicolons, and then decimal commas are read too. Lines that start with # and a
- * byte order mark are skipped. Readings may come at any interval, in rising time; hours between two readings at most 24
- * hours apart are put in on a straight line, and counted where the readings are more than two hours apart. 29 February
- * is left out. Where the file runs over more than a year, later readings count. Humidity of 100 to 105 % is a sensor's
- * drift and taken as 100.
+ * byte order mark are skipped. Readings may come at any interval up to a day and in any order, twice too, as when a clock
+ * is put back in autumn; several in an hour are averaged as they are read, so that a file of any size needs little room.
+ * Hours without a reading lie on a straight line between their neighbours; gaps of up to 6 hours are bridged and counted,
+ * longer ones only where asked for. 29 February is left out. Of more than a year the last 365 days count. Humidity of 100
+ * to 105 % is a sensor's drift and taken as 100.
  */
 public final class LoggerCsvReader {
-    private static final int LONGEST_GAP_HOURS = 24;
-    private static final double LONGEST_INTERVAL_HOURS = 2;
-    private static final double STEP_SECONDS = 3600;
-    private static final double WETTEST_PERCENT = 105;
     private static final char BYTE_ORDER_MARK = '\uFEFF';
-    private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
+    /** No place on Earth is this hot all year round, degrees Celsius. */
+    private static final double HOTTEST_YEAR_CELSIUS = 40;
 
     private final String file;
-    private final double[] temperature = new double[CommonYear.HOURS];
-    private final double[] humidity = new double[CommonYear.HOURS];
-    private final boolean[] guessed = new boolean[CommonYear.HOURS];
+    private final HourBuckets readings = new HourBuckets();
+    private final LoggerClock clock = new LoggerClock();
+    private final HourlyYear year;
     private long linesBefore;
-    private Reading last;
+    private double last = Double.NEGATIVE_INFINITY;
     private double wettest;
+    private double sumCelsius;
+    private long again;
+    private long backwards;
+    private long blank;
 
-    private LoggerCsvReader(String file) {
+    private LoggerCsvReader(String file, HourlyReading may) {
         this.file = file;
-        Arrays.fill(temperature, Double.NaN);
-        Arrays.fill(humidity, Double.NaN);
+        this.year = new HourlyYear(file, may);
     }
 
-    /** One line of the logger; hours count from midnight before 1 January of year 0, leap days left out. */
-    private record Reading(double hours, double celsius, double humidityFraction) {}
-
     /**
-     * Reads a file.
+     * Reads a file that covers a year without long gaps.
      *
      * @throws InvalidTableException when it is no logger file or does not cover a year
      */
     public static HourlyFile read(Path path) {
+        return read(path, HourlyReading.STRICT);
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param may how much it may lack
+     * @throws InvalidTableException when it is no logger file or lacks more
+     */
+    public static HourlyFile read(Path path, HourlyReading may) {
         if (!Files.isReadable(path)) {
             throw new InvalidTableException(path.toString(), "cannot be read; expected a logger's CSV file");
         }
         // This reader replaces bytes that are no UTF-8, such as a degree sign in a heading we do not need.
         try (Reader text = new InputStreamReader(Files.newInputStream(path), StandardCharsets.UTF_8)) {
-            return read(String.valueOf(path.getFileName()), text);
+            return read(String.valueOf(path.getFileName()), text, may);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -76,34 +80,32 @@ public final class LoggerCsvReader {
      *
      * @param file name shown in messages
      * @param text closed by the caller
-     * @throws InvalidTableException when it is no logger file or does not cover a year
+     * @param may how much it may lack
+     * @throws InvalidTableException when it is no logger file or lacks more
      */
-    public static HourlyFile read(String file, Reader text) throws IOException {
-        return new LoggerCsvReader(file).parse(new BufferedReader(text));
+    public static HourlyFile read(String file, Reader text, HourlyReading may) throws IOException {
+        return new LoggerCsvReader(file, may).parse(new BufferedReader(text));
     }
 
     private HourlyFile parse(BufferedReader text) throws IOException {
         String header = header(text);
-        boolean semicolons = header.indexOf(';') >= 0;
-        List<String> columns = Arrays.stream(header.split(semicolons ? ";" : ",", -1))
-                .map(LoggerCsvReader::unquoted)
-                .toList();
-        boolean clock = columns.contains("time");
-        requireColumns(header, columns);
+        LoggerColumns columns = LoggerColumns.of(file, linesBefore, header);
         try {
             // Not closed: the text belongs to the caller.
             for (CsvRecord cells : CsvReader.builder()
-                    .fieldSeparator(semicolons ? ';' : ',')
+                    .fieldSeparator(columns.semicolons() ? ';' : ',')
                     .commentStrategy(CommentStrategy.SKIP)
                     .commentCharacter('#')
                     .skipEmptyLines(true)
                     .ofCsvRecord(text)) {
-                take(row(cells, columns, semicolons), clock);
+                take(columns, linesBefore + cells.getStartingLineNumber(), cells.getFields());
             }
         } catch (CsvParseException e) {
             throw new InvalidTableException(file, "is no readable table: " + e.getMessage());
         }
-        return close();
+        requireUnits(columns);
+        noteOrder();
+        return year.of(file, readings);
     }
 
     private String header(BufferedReader text) throws IOException {
@@ -117,97 +119,62 @@ public final class LoggerCsvReader {
         throw new InvalidTableException(file, "is empty; expected a header row with time, temperature_c, rh_percent");
     }
 
-    private static String unquoted(String cell) {
-        String bare = cell.strip();
-        return bare.length() >= 2 && bare.startsWith("\"") && bare.endsWith("\"")
-                ? bare.substring(1, bare.length() - 1)
-                : bare;
-    }
-
-    private void requireColumns(String header, List<String> columns) {
-        for (String column : List.of("temperature_c", "rh_percent")) {
-            if (!columns.contains(column)) {
-                throw new InvalidTableException(
-                        file, linesBefore, column, header, "a column named " + column + " in the header row");
-            }
+    private void take(LoggerColumns columns, long line, List<String> cells) {
+        columns.requireWidth(line, cells);
+        double hours = columns.hours(line, cells, clock);
+        if (columns.isBlank(cells)) {
+            blank++;
+            return;
         }
-        if (!columns.contains("time") && !columns.contains("hour")) {
-            throw new InvalidTableException(
-                    file, linesBefore, "time", header, "a column named time or hour in the header row");
-        }
-    }
-
-    private CsvRow row(CsvRecord cells, List<String> columns, boolean semicolons) {
-        long line = linesBefore + cells.getStartingLineNumber();
-        List<String> fields = cells.getFields();
-        if (fields.size() != columns.size()) {
-            throw new InvalidTableException(
-                    file,
-                    line,
-                    "(all)",
-                    String.join(semicolons ? ";" : ",", fields),
-                    columns.size() + " cells as in the header, found " + fields.size()
-                            + "; decimal commas need semicolons between the cells");
-        }
-        List<String> read = new ArrayList<>(fields.size());
-        for (String field : fields) {
-            read.add(semicolons ? DECIMAL_COMMA.matcher(field).replaceFirst(".") : field);
-        }
-        return new CsvRow(file, line, columns, read);
-    }
-
-    private void take(CsvRow row, boolean clock) {
-        double hours = clock ? LoggerClock.hours(row) : row.number("hour", 0, 1e7);
-        double celsius = row.number("temperature_c", -90, 70);
-        double percent = row.number("rh_percent", 0, WETTEST_PERCENT);
+        double celsius = columns.celsius(line, cells);
+        double percent = columns.percent(line, cells);
         wettest = Math.max(wettest, percent);
         if (Double.isNaN(hours)) {
             return;
         }
-        if (last != null && !(hours > last.hours)) {
-            throw row.fault(clock ? "time" : "hour", "a time after the row before; keep standard time all year round");
+        if (hours == last) {
+            again++;
+        } else if (hours < last) {
+            backwards++;
         }
-        Reading next = new Reading(hours, celsius, Math.min(1, percent / 100));
-        spread(last == null ? next : last, next);
-        last = next;
+        last = hours;
+        sumCelsius += celsius;
+        readings.add(hours, celsius, Math.min(1, percent / 100));
     }
 
-    /** Puts the whole hours after one reading, up to and at the next, on the straight line between the two. */
-    private void spread(Reading from, Reading to) {
-        double apart = to.hours - from.hours;
-        if (apart > LONGEST_GAP_HOURS) {
-            from = to;
+    private void requireUnits(LoggerColumns columns) {
+        if (readings.readings() == 0) {
+            return;
         }
-        long first = from.equals(to) ? (long) Math.ceil(to.hours) : (long) Math.floor(from.hours) + 1;
-        for (long hour = first; hour <= to.hours; hour++) {
-            double share = from.equals(to) ? 1 : (hour - from.hours) / apart;
-            int slot = (int) (hour % CommonYear.HOURS);
-            temperature[slot] = from.celsius + share * (to.celsius - from.celsius);
-            humidity[slot] = from.humidityFraction + share * (to.humidityFraction - from.humidityFraction);
-            guessed[slot] = apart > LONGEST_INTERVAL_HOURS && hour != to.hours;
-        }
-    }
-
-    private HourlyFile close() {
-        if (last != null && wettest <= 1) {
+        if (wettest <= 1) {
             throw new InvalidTableException(
                     file, "has no humidity above 1; expected rh_percent in percent, such as 45, not as a fraction");
         }
-        int start = HourlyGaps.tooLong(temperature, LONGEST_GAP_HOURS);
-        if (start >= 0) {
-            long there =
-                    Arrays.stream(temperature).filter(t -> !Double.isNaN(t)).count();
+        double mean = sumCelsius / readings.readings();
+        if (mean > HOTTEST_YEAR_CELSIUS && !columns.fahrenheit()) {
             throw new InvalidTableException(
                     file,
-                    "covers " + there / CommonYear.HOURS_A_DAY + " of 365 days and has nothing from "
-                            + LoggerClock.date(start) + "; expected readings all year round, at most "
-                            + LONGEST_GAP_HOURS + " hours apart");
+                    "has a mean temperature_c of " + Math.round(mean)
+                            + "; expected degrees Celsius. If these are Fahrenheit, name the column temperature_f");
         }
-        int filled = HourlyGaps.fill(temperature);
-        HourlyGaps.fill(humidity);
-        for (boolean guess : guessed) {
-            filled += guess ? 1 : 0;
+    }
+
+    private void noteOrder() {
+        if (again > 0) {
+            year.note("Rows of " + file + " at the same time as the row before: " + again + ", averaged with it.");
         }
-        return new HourlyFile(file, new AirSeries(STEP_SECONDS, temperature, humidity), filled);
+        if (backwards > 0) {
+            year.note(
+                    "Times the clock of " + file + " goes back, as in rows out of order or at the end of summer time: "
+                            + backwards + "; each reading was put where its time says.");
+        }
+        if (blank > 0) {
+            year.note("Rows of " + file + " without a reading, passed over: " + blank + ".");
+        }
+        if (clock.isUtc()) {
+            year.note("The times of " + file
+                    + " are UTC; where the hour of the day matters (vehicle, kitchen, sheath), the"
+                    + " clock of the place is what is wanted.");
+        }
     }
 }

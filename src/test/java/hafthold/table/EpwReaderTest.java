@@ -2,6 +2,7 @@ package hafthold.table;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hafthold.air.AirSeries;
 import java.io.IOException;
@@ -75,9 +76,79 @@ class EpwReaderTest {
             text = text.replace("2001,1,2," + hour + ",60,x,0.2", "2001,1,2," + hour + ",60,x,99.9");
         }
         assertFault(
-                "haven.epw: column dry_bulb_c lacks more than 6 hours on end from hour 27 of the year; expected gaps of 6"
-                        + " hours at most",
+                "haven.epw: has nothing for 7 hours after 2 January, 2:00; expected gaps of 6 hours at most; --allow-gaps"
+                        + " draws a straight line over as many as 720",
                 text);
+        HourlyFile bridged = read(text, HourlyReading.wholeYear(true));
+        assertEquals(7, bridged.filledHours());
+        assertEquals(0.2, bridged.air().temperatureCelsius(24 + 6), 1e-12);
+        // Humidity climbs by one point an hour from 42 at two o'clock to 50 at ten.
+        assertEquals(0.46, bridged.air().relativeHumidityFraction(24 + 6), 1e-12);
+        assertTrue(
+                bridged.findings().toString().contains("lacks 7 of its hours in 1 gap, the longest of 7"),
+                bridged.findings().toString());
+    }
+
+    @Test
+    void theHeadersTimeZoneChangesNothingAsTimesAreLocalStandardTime() {
+        String text = year(2001).replace("invented,0,0,0,0,0", "invented,0,1.3,103.9,8,16");
+        assertEquals(
+                read(year(2001)).air().temperatureCelsius(100), read(text).air().temperatureCelsius(100), 0);
+        assertEquals(
+                read(year(2001)).air().relativeHumidityFraction(13),
+                read(text).air().relativeHumidityFraction(13),
+                0);
+    }
+
+    @Test
+    void halfHoursAreBroughtToTheMeanOfTheHour() {
+        HourlyFile file = read(halfHours(HEADER.replace("DATA PERIODS,1,1", "DATA PERIODS,1,2"), 8760));
+        assertEquals(8760, file.air().size());
+        assertEquals(0, file.filledHours());
+        // Each half-hour holds its own number of hours / 1000; an hour's readings are those at h - 1/2 and h, a quarter
+        // of an hour early on the mean, and the straight line to the next hour makes up for it.
+        assertEquals(1.0, file.air().temperatureCelsius(1000), 1e-9);
+        assertEquals(5.5, file.air().temperatureCelsius(5500), 1e-9);
+    }
+
+    @Test
+    void halfHoursWithoutAWordOfThemInTheHeaderAreFaults() {
+        assertFault(
+                "haven.epw line 10, column hour: '1' is not right: expected each hour of the year once",
+                halfHours(HEADER, 8760));
+        assertFault(
+                "haven.epw: has 100 rows; expected 2 an hour as its header says, 17520, or 17568 in a leap year",
+                halfHours(HEADER.replace("DATA PERIODS,1,1", "DATA PERIODS,1,2"), 50));
+        assertFault(
+                "haven.epw line 8, column records per hour: '7' is not right: expected a number that divides 60, such as 1"
+                        + " or 2",
+                HEADER.replace("DATA PERIODS,1,1", "DATA PERIODS,1,7"));
+    }
+
+    @Test
+    void missingMarksAreCountedAndAYearOfNothingButMarksIsAFault() {
+        HourlyFile file = read(year(2001).replace("2001,3,5,12,60,x,6.4,0.0,52,", "2001,3,5,12,60,x,6.4,99.9,999,"));
+        assertEquals(1, file.filledHours());
+        assertTrue(file.findings().toString().contains("marked as missing: 1."));
+        assertFault(
+                "haven.epw: holds no readings; expected a row a reading below the header",
+                year(2001).replaceAll("60,x,[0-9.]+,", "60,x,99.9,"));
+    }
+
+    private static String halfHours(String header, int hours) {
+        StringBuilder text = new StringBuilder(header);
+        for (int step = 0; step < 2 * hours; step++) {
+            LocalDate day = LocalDate.of(2001, 1, 1).plusDays(step / 48);
+            text.append(String.format(
+                    Locale.ROOT,
+                    "2001,%d,%d,%d,%d,x,%.4f,0.0,50,100000,0\n",
+                    day.getMonthValue(),
+                    day.getDayOfMonth(),
+                    step % 48 / 2 + 1,
+                    step % 2 == 0 ? 30 : 60,
+                    (step + 1) / 2000.0));
+        }
+        return text.toString();
     }
 
     @Test
@@ -112,8 +183,9 @@ class EpwReaderTest {
         try (InputStreamReader text = new InputStreamReader(
                 Objects.requireNonNull(EpwReaderTest.class.getResourceAsStream("invented-two-days.epw")),
                 StandardCharsets.ISO_8859_1)) {
-            InvalidTableException fault =
-                    assertThrows(InvalidTableException.class, () -> EpwReader.read("invented-two-days.epw", text));
+            InvalidTableException fault = assertThrows(
+                    InvalidTableException.class,
+                    () -> EpwReader.read("invented-two-days.epw", text, HourlyReading.STRICT));
             assertEquals(
                     "invented-two-days.epw: has 48 hourly rows; expected 8760, or 8784 in a leap year",
                     fault.getMessage());
@@ -149,8 +221,12 @@ class EpwReaderTest {
     }
 
     private static HourlyFile read(String text) {
+        return read(text, HourlyReading.STRICT);
+    }
+
+    private static HourlyFile read(String text, HourlyReading may) {
         try {
-            return EpwReader.read("haven.epw", new StringReader(text));
+            return EpwReader.read("haven.epw", new StringReader(text), may);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -2,6 +2,7 @@ package hafthold.table;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hafthold.air.AirSeries;
 import java.io.IOException;
@@ -11,7 +12,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -32,7 +35,10 @@ class LoggerCsvReaderTest {
         assertEquals(10.5, air.temperatureCelsius(5), 1e-9);
         HourlyFile slow = read(hours(0, 8760, 6));
         assertEquals(10.5, slow.air().temperatureCelsius(5), 1e-9);
-        assertEquals(8760 * 5 / 6, slow.filledHours());
+        assertEquals(0, slow.filledHours());
+        assertTrue(
+                slow.findings().toString().contains("6 hours apart"),
+                slow.findings().toString());
     }
 
     @Test
@@ -86,13 +92,13 @@ class LoggerCsvReaderTest {
                 "logger.csv line 2, column temperature_c: '72' is not right: expected a number from -90 to 70",
                 header + "0,72,50\n");
         assertFault(
-                "logger.csv line 3, column hour: '1' is not right: expected a time after the row before; keep standard"
-                        + " time all year round",
-                header + "1,20,50\n1,20,50\n");
-        assertFault(
                 "logger.csv line 2, column time: '31.01.2025 14:30' is not right: expected a date and time such as"
                         + " 2025-01-31T14:30",
                 "time,temperature_c,rh_percent\n31.01.2025 14:30,20,50\n");
+        assertFault(
+                "logger.csv line 1, column temperature_c: 'hour,temp,rh' is not right: expected a column named"
+                        + " temperature_c (or _f) in the header row",
+                "hour,temp,rh\n");
         assertFault(
                 "logger.csv line 1, column rh_percent: 'hour,temperature_c,rh' is not right: expected a column named"
                         + " rh_percent in the header row",
@@ -112,13 +118,21 @@ class LoggerCsvReaderTest {
     @Test
     void aPartOfAYearSaysWhatItCovers() {
         assertFault(
-                "logger.csv: covers 92 of 365 days and has nothing from 3 April; expected readings all year round, at most"
-                        + " 24 hours apart",
+                "logger.csv: covers 92 of 365 days, 1 January, 0:00 to 2 April, 23:00; a year that repeats needs readings"
+                        + " all year round. For less, name the file as the climate of one of several --stays: it counts"
+                        + " there as recorded",
                 hours(0, 92 * 24, 1));
         assertFault(
-                "logger.csv: covers 0 of 365 days and has nothing from 1 January; expected readings all year round, at"
-                        + " most 24 hours apart",
+                "logger.csv: holds no readings; expected a row a reading below the header",
                 "hour,temperature_c,rh_percent\n");
+    }
+
+    @Test
+    void aPartOfAYearIsReadAsRecordedWhereThatIsAskedFor() {
+        HourlyFile file = read(hours(2000, 2000 + 92 * 24, 1), new HourlyReading(false, true));
+        assertEquals(new HourSpan(2000, 92 * 24), file.covered());
+        assertEquals(0, file.filledHours());
+        assertEquals(20, file.air().temperatureCelsius(2500), 1e-12);
     }
 
     @Test
@@ -129,9 +143,154 @@ class LoggerCsvReaderTest {
     }
 
     @Test
-    void laterReadingsOfTheSameHourCount() {
-        AirSeries air = read(hours(0, 2 * 8760, 1)).air();
-        assertEquals(20, air.temperatureCelsius(5), 1e-9);
+    void ofSeveralYearsTheLast365DaysCount() {
+        HourlyFile file = read(hours(0, 2 * 8760 + 5, 1));
+        assertEquals(20, file.air().temperatureCelsius(5), 1e-9);
+        assertTrue(
+                file.findings().toString().contains("runs over 730 days; the last 365, to 1 January, are taken."),
+                file.findings().toString());
+    }
+
+    @Test
+    void whatTheLastYearLacksIsTakenFromTheYearBefore() {
+        String text = hours(0, 8760 + 10, 1) + hours(8760 + 40, 2 * 8760, 1).replaceFirst(".*\n", "");
+        HourlyFile file = read(text);
+        assertEquals(0, file.filledHours());
+        assertEquals(12, file.air().temperatureCelsius(20), 1e-9);
+        assertTrue(
+                file.findings().toString().contains("with 30 hours that they lack from the years before"),
+                file.findings().toString());
+    }
+
+    @Test
+    void gapsOfSixHoursAreBridgedAndCountedLongerOnesNameWhereTheyAre() {
+        String whole = hours(0, 8760, 1);
+        HourlyFile file = read(without(whole, 40, 46));
+        assertEquals(6, file.filledHours());
+        assertEquals(10 + 4.3, file.air().temperatureCelsius(43), 1e-9);
+        assertTrue(
+                file.findings()
+                        .toString()
+                        .contains("logger.csv lacks 6 of its hours in 1 gap, the longest of 6; they were put in on a"
+                                + " straight line."),
+                file.findings().toString());
+        assertFault(
+                "logger.csv: has nothing for 7 hours after 2 January, 15:00; expected gaps of 6 hours at most;"
+                        + " --allow-gaps draws a straight line over as many as 720",
+                without(whole, 40, 47));
+        assertEquals(
+                7, read(without(whole, 40, 47), HourlyReading.wholeYear(true)).filledHours());
+        assertEquals(
+                "logger.csv: has nothing for 800 hours after 5 January, 3:00; expected gaps of 6 hours at most, with"
+                        + " --allow-gaps 720",
+                assertThrows(
+                                InvalidTableException.class,
+                                () -> read(without(whole, 100, 900), HourlyReading.wholeYear(true)))
+                        .getMessage());
+    }
+
+    @Test
+    void emptyCellsAndNaNAreReadingsThatTheLoggerLost() {
+        String text = hours(0, 8760, 1).replace("\n5,10.5000,45", "\n5,,45").replace("\n7,10.7000,45", "\n7,10.7,NaN");
+        HourlyFile file = read(text);
+        assertEquals(2, file.filledHours());
+        assertEquals(10.5, file.air().temperatureCelsius(5), 1e-9);
+        assertTrue(file.findings().toString().contains("without a reading, passed over: 2."));
+    }
+
+    @Test
+    void rowsOutOfOrderAndTwiceAreReadByTheirTimeAndCounted() {
+        String text = hours(0, 8760, 1).replace("\n5,10.5000,45\n6,10.6000,45", "\n6,10.6,45\n5,10.5,45\n5,10.5,45");
+        HourlyFile file = read(text);
+        assertEquals(10.5, file.air().temperatureCelsius(5), 1e-12);
+        assertEquals(10.6, file.air().temperatureCelsius(6), 1e-12);
+        assertTrue(file.findings().toString().contains("same time as the row before: 1,"));
+        assertTrue(file.findings()
+                .toString()
+                .contains("goes back, as in rows out of order or at the end of summer time: 1;"));
+    }
+
+    /** Invented: a clock put forward on 30 March and back on 26 October 2025 at 2 and 3 o'clock. */
+    @Test
+    void summerTimeWithoutOffsetsLeavesAnHourOutInSpringAndReadsOneTwiceInAutumn() {
+        StringBuilder text = new StringBuilder("time,temperature_c,rh_percent\n");
+        LocalDateTime forward = LocalDateTime.of(2025, 3, 30, 2, 0);
+        LocalDateTime back = LocalDateTime.of(2025, 10, 26, 2, 0);
+        for (int hour = 0; hour < 8760; hour++) {
+            LocalDateTime standard = LocalDateTime.of(2025, 1, 1, 0, 0).plusHours(hour);
+            boolean summer = !standard.isBefore(forward) && standard.isBefore(back);
+            text.append(standard.plusHours(summer ? 1 : 0)).append(",20,45\n");
+        }
+        HourlyFile file = read(text.toString());
+        assertEquals(1, file.filledHours());
+        assertEquals(20, file.air().temperatureCelsius(5000), 1e-12);
+        assertTrue(file.findings().toString().contains("same time as the row before: 1,")
+                || file.findings().toString().contains("summer time: 1;"));
+    }
+
+    @Test
+    void summerTimeWithOffsetsMovesNothing() {
+        StringBuilder text = new StringBuilder("time,temperature_c,rh_percent\n");
+        for (int hour = 0; hour < 8760; hour++) {
+            LocalDateTime standard = LocalDateTime.of(2025, 1, 1, 0, 0).plusHours(hour);
+            boolean summer = hour > 2000 && hour < 7000;
+            text.append(standard.plusHours(summer ? 1 : 0))
+                    .append(summer ? "+02:00," : "+01:00,")
+                    .append(plain(hour / 1000.0))
+                    .append(",45\n");
+        }
+        HourlyFile file = read(text.toString());
+        assertEquals(0, file.filledHours());
+        assertEquals(List.of(), file.findings());
+        for (int hour = 0; hour < 8760; hour += 100) {
+            assertEquals(hour / 1000.0, file.air().temperatureCelsius(hour), 1e-4);
+        }
+    }
+
+    @Test
+    void timesInUtcAreNoted() {
+        assertTrue(read(clock(2025, "Z")).findings().toString().contains("are UTC"));
+        assertEquals(List.of(), read(clock(2025, "+09:00")).findings());
+    }
+
+    @Test
+    void fahrenheitIsReadByItsNameAndSuspectedWithoutIt() {
+        String text = hours(200, 8760 + 200, 1)
+                .replace("temperature_c", "temperature_f")
+                .replace(",20,", ",68,");
+        assertEquals(20, read(text).air().temperatureCelsius(5), 1e-9);
+        assertFault(
+                "logger.csv: has a mean temperature_c of 68; expected degrees Celsius. If these are Fahrenheit, name the"
+                        + " column temperature_f",
+                text.replace("temperature_f", "temperature_c"));
+        assertFault(
+                "logger.csv line 2, column temperature_f: '168' is not right: expected a number from -130 to 158",
+                "hour,temperature_f,rh_percent\n0,168,50\n");
+    }
+
+    @Test
+    void readingsOnceADayAreALineAndSayThatDayAndNightAreLost() {
+        HourlyFile file = read(hours(8, 8760, 24));
+        assertEquals(0, file.filledHours());
+        assertEquals(20, file.air().temperatureCelsius(5000), 1e-9);
+        assertTrue(
+                file.findings().toString().contains("lie 24 hours apart"),
+                file.findings().toString());
+        assertFault("logger.csv: has readings 168 hours apart; expected one a day at least", hours(8, 8760, 7 * 24));
+    }
+
+    @Test
+    void tenMinutesAreAveragedToTheHourAboutTheStroke() {
+        StringBuilder text = new StringBuilder("hour,temperature_c,rh_percent\n");
+        for (int step = 0; step < 6 * 8760; step++) {
+            // A saw of 6 K within each hour on a ramp: the mean stays.
+            text.append(step / 6.0)
+                    .append(',')
+                    .append(15 + step / 60_000.0 + step % 6 - 2.5)
+                    .append(",45\n");
+        }
+        AirSeries air = read(text.toString()).air();
+        assertEquals(15 + 6 * 4000 / 60_000.0, air.temperatureCelsius(4000), 0.1);
     }
 
     @Test
@@ -163,6 +322,19 @@ class LoggerCsvReaderTest {
         return text.toString();
     }
 
+    /** The text without the rows of some hours. */
+    private static String without(String text, int from, int to) {
+        return text.lines()
+                        .filter(line -> {
+                            String first = line.substring(0, line.indexOf(','));
+                            return first.equals("hour")
+                                    || Integer.parseInt(first) < from
+                                    || Integer.parseInt(first) >= to;
+                        })
+                        .collect(Collectors.joining("\n"))
+                + "\n";
+    }
+
     private static String clock(int year, String zone) {
         StringBuilder text = new StringBuilder("time,temperature_c,rh_percent\n");
         int hour = 0;
@@ -187,8 +359,12 @@ class LoggerCsvReaderTest {
     }
 
     private static HourlyFile read(String text) {
+        return read(text, HourlyReading.STRICT);
+    }
+
+    private static HourlyFile read(String text, HourlyReading may) {
         try {
-            return LoggerCsvReader.read("logger.csv", new StringReader(text));
+            return LoggerCsvReader.read("logger.csv", new StringReader(text), may);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
