@@ -2,6 +2,7 @@ package hafthold.decide;
 
 import hafthold.decide.FullTangTrials.Trial;
 import hafthold.knife.FullTangKnife;
+import hafthold.quantity.Band;
 import hafthold.simulate.BondedEngine;
 import hafthold.simulate.FitYear;
 import java.util.ArrayList;
@@ -173,6 +174,10 @@ final class FullTangAdviser {
         sizes.put(Reason.Kind.END_GAP, year.whole().endShort().value());
         sizes.put(Reason.Kind.END_PROUD, year.whole().endLong().value());
         sizes.put(Reason.Kind.PIN_CRACK, year.whole().pinCrackUse().value());
+        sizes.put(Reason.Kind.RIDGE, year.whole().joint().ridge().value());
+        sizes.put(
+                Reason.Kind.PARTS_JOINT,
+                year.whole().joint().use().map(Band::value).orElse(0.0));
         sizes.put(Reason.Kind.GLUE_LINE, year.glueUse().value());
         sizes.put(
                 Reason.Kind.SCALE_SPLIT,

@@ -17,7 +17,8 @@ import java.util.function.Function;
  * <p>Every movement falls in the strictest class whose limit its value keeps; the worst of them decides. Keeping the
  * second class (good, new) stays, the third (seasonal) asks for care, the fourth (retouch) for a change of the build;
  * what keeps none is refused. A squeeze that uses up the strength beside a pin asks for a change, two thirds of it for
- * care. A sunk pin head is a comfort like a proud scale and has its limit.
+ * care; the line between the parts of a hybrid is judged in the same way, and the ridge along it like a pin head. A sunk
+ * pin head is a comfort like a proud scale and has its limit.
  *
  * <p>A bonded knife is judged by its glue line and by tension across the grain in the same way, by what softens in the
  * heat, and, where neither glue nor scale would hold, by the ends of the scale as if it were loose. For fussier or
@@ -211,6 +212,11 @@ public final class Judgement {
         standings.add(standing(
                 Reason.Kind.END_PROUD, year.endLong(), limits -> limits.proud().metres()));
         standings.add(use(Reason.Kind.PIN_CRACK, year.pinCrackUse()));
+        standings.add(standing(
+                Reason.Kind.RIDGE,
+                year.joint().ridge(),
+                limits -> limits.pinHead().metres()));
+        year.joint().use().ifPresent(use -> standings.add(use(Reason.Kind.PARTS_JOINT, use)));
         return standings;
     }
 

@@ -30,6 +30,10 @@ public record Reason(Kind kind, Band size, FitLimits heldTo, boolean keeps) {
         END_GAP,
         /** Scale beyond the steel at bolster and butt, each end. */
         END_PROUD,
+        /** Step on the face where the parts of a hybrid meet. */
+        RIDGE,
+        /** Line between the parts of a hybrid loaded near or beyond what the weaker part bears. */
+        PARTS_JOINT,
         /** Scale squeezed on a pin until it may split. */
         PIN_CRACK,
         /** Glue line loaded near or beyond its strength. */
@@ -47,7 +51,7 @@ public record Reason(Kind kind, Band size, FitLimits heldTo, boolean keeps) {
 
         /** True where the size is a use of strength. */
         public boolean isUse() {
-            return this == PIN_CRACK || this == GLUE_LINE || this == SCALE_SPLIT;
+            return this == PIN_CRACK || this == GLUE_LINE || this == SCALE_SPLIT || this == PARTS_JOINT;
         }
     }
 }

@@ -2,6 +2,7 @@ package hafthold.material;
 
 import hafthold.quantity.Band;
 import hafthold.source.Figure;
+import java.util.EnumMap;
 import java.util.Map;
 
 /**
@@ -25,6 +26,14 @@ public record LinearSwelling(Map<Axis, Figure> coefficient) implements Swelling 
     @Override
     public double stillAboveFraction() {
         return Double.POSITIVE_INFINITY;
+    }
+
+    @Override
+    public Swelling perHeavierMass(double factor) {
+        Map<Axis, Figure> heavier = new EnumMap<>(Axis.class);
+        coefficient.forEach((axis, figure) ->
+                heavier.put(axis, figure.withBand(figure.band().times(factor))));
+        return new LinearSwelling(heavier);
     }
 
     @Override

@@ -41,6 +41,12 @@ public record MoistureDiffusivity(
                 * temperatureFactor(temperatureCelsius);
     }
 
+    /** The same law for a material that became heavier by a positive factor, per moisture content of the heavier mass. */
+    public MoistureDiffusivity perHeavierMass(double factor) {
+        return new MoistureDiffusivity(
+                referenceSquareMetresPerSecond, moistureExponent * factor, activationJoulesPerMole, referenceCelsius);
+    }
+
     /** The same law with D0 multiplied by a positive factor. */
     public MoistureDiffusivity times(double factor) {
         return new MoistureDiffusivity(

@@ -40,6 +40,11 @@ public record ShrinkageSwelling(Map<Axis, Figure> shrinkage, double fibreSaturat
     }
 
     @Override
+    public Swelling perHeavierMass(double factor) {
+        return new ShrinkageSwelling(shrinkage, fibreSaturationFraction / factor);
+    }
+
+    @Override
     public Band relativeBand(Axis axis) {
         Band band = shrinkage.get(axis).band();
         return new Band(band.low() / band.value(), 1, band.high() / band.value());

@@ -24,6 +24,13 @@ public sealed interface Swelling permits ShrinkageSwelling, LinearSwelling {
     Band relativeBand(Axis axis);
 
     /**
+     * The same movement of a material that became heavier without growing, told per moisture content of the heavier mass.
+     *
+     * @param factor heavier dry mass over the former, positive
+     */
+    Swelling perHeavierMass(double factor);
+
+    /**
      * Free strain from one moisture content to another.
      *
      * @param axis {@link Axis#ALONG}, {@link Axis#ACROSS} or {@link Axis#THROUGH}

@@ -111,6 +111,8 @@ final class AdviceWords {
             case END_GAP -> "ends short";
             case END_PROUD -> "ends proud";
             case PIN_CRACK -> "split beside pins";
+            case RIDGE -> "ridge between its parts";
+            case PARTS_JOINT -> "line between its parts";
             case GLUE_LINE -> "glue line";
             case SCALE_SPLIT -> "pull across the grain";
             case END_LETS_GO -> "ends if it lets go";

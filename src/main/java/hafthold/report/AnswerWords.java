@@ -143,6 +143,9 @@ final class AnswerWords {
             case PIN_GAP -> "a ring of " + size + " opens beside the pins";
             case END_GAP -> "the scale falls " + size + " short of the steel at bolster and butt";
             case END_PROUD -> "the scale grows " + size + " past the steel at bolster and butt";
+            case RIDGE -> "a ridge of " + size + " stands along the line between its parts";
+            case PARTS_JOINT ->
+                "the line between its parts is loaded to " + times(reason) + " of what the weaker part bears";
             case PIN_CRACK ->
                 "the scale closes on its pins with " + times(reason) + " of what it bears" + " before it splits";
             case GLUE_LINE -> "the glue line is loaded to " + times(reason) + " of what it bears";
@@ -170,6 +173,8 @@ final class AnswerWords {
             case PIN_GAP -> "ring of " + size + " beside the pins";
             case END_GAP -> "ends " + size + " short";
             case END_PROUD -> "ends " + size + " long";
+            case RIDGE -> "ridge of " + size + " between its parts";
+            case PARTS_JOINT -> "line between its parts at " + times(reason) + " of what it bears";
             case PIN_CRACK -> "may split at the pins: " + times(reason) + " of what it bears";
             case GLUE_LINE -> "glue line at " + times(reason) + " of what it bears";
             case SCALE_SPLIT -> "pull across the grain at " + times(reason) + " of what it bears";
@@ -204,9 +209,9 @@ final class AnswerWords {
         return switch (reason.kind()) {
             case EDGE_SHY -> Optional.of(held.shy());
             case EDGE_PROUD, END_PROUD, PIN_HEAD_SUNK -> Optional.of(held.proud());
-            case PIN_HEAD_PROUD -> Optional.of(held.pinHead());
+            case PIN_HEAD_PROUD, RIDGE -> Optional.of(held.pinHead());
             case PIN_GAP, END_GAP, END_LETS_GO, STACK_GAP, STACK_SET -> Optional.of(held.gap());
-            case PIN_CRACK, GLUE_LINE, SCALE_SPLIT, SOFTENING -> Optional.empty();
+            case PIN_CRACK, PARTS_JOINT, GLUE_LINE, SCALE_SPLIT, SOFTENING -> Optional.empty();
         };
     }
 

@@ -58,6 +58,7 @@ public final class ComparisonJson {
         json.writeNumberField("worst_month", year.worstMonth());
         json.writeStringField("verdict", answer.verdict().word());
         json.writeStringField("evidence", year.evidence().grade());
+        json.writeStringField("rests_on", year.restsOn().figure());
         json.writeBooleanField("bonded", EdgeStep.isBonded(year));
         json.writeArrayFieldStart("reasons");
         for (Reason reason : answer.reasons()) {

@@ -54,7 +54,7 @@ final class ComparisonTables {
                             .orElse("–"),
                     "class",
                     "reason");
-            page.element("td", year.evidence().grade()).close("tr");
+            page.element("td", year.restsOn().words()).close("tr");
         }
         PageFrame.closeTable(page);
     }

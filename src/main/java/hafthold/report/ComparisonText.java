@@ -11,7 +11,10 @@ import hafthold.source.Evidence;
 import hafthold.source.Finding;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * A comparison as it is read in a terminal of about a hundred columns.
@@ -22,6 +25,7 @@ import java.util.Optional;
 public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) {
     private static final int WIDTH = 100;
     private static final int MOST_FINDINGS = 20;
+    private static final int NAMED_FIGURES = 4;
 
     /** The whole answer, ending in a line feed. */
     public String of(Comparison comparison) {
@@ -79,8 +83,29 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
                     PinWords.hole(year),
                     PinWords.heads(year));
         }
-        boolean anyEstimate = comparison.ranked().stream().anyMatch(answer -> restsOnEstimate(answer.year()));
-        return columns.text() + (anyEstimate ? "* at least one figure behind it is estimated or not known\n" : "");
+        return columns.text() + weakFigures(comparison);
+    }
+
+    /** What the marked answers hang on, commonest first. */
+    private static String weakFigures(Comparison comparison) {
+        Map<String, Long> figures = comparison.ranked().stream()
+                .map(Ranked::year)
+                .filter(ComparisonText::restsOnEstimate)
+                .map(year -> year.restsOn().figure())
+                .collect(Collectors.groupingBy(figure -> figure, TreeMap::new, Collectors.counting()));
+        if (figures.isEmpty()) {
+            return "";
+        }
+        String list = figures.entrySet().stream()
+                .filter(entry -> !entry.getKey().isEmpty())
+                .sorted(Map.Entry.<String, Long>comparingByValue().reversed())
+                .limit(NAMED_FIGURES)
+                .map(entry -> entry.getValue() > 1 ? entry.getKey() + " (" + entry.getValue() + ")" : entry.getKey())
+                .collect(Collectors.joining(", "));
+        return Paragraph.hanging(
+                "",
+                "* a figure that its band hangs on is estimated or not known" + (list.isEmpty() ? "" : ": " + list),
+                WIDTH);
     }
 
     private static boolean restsOnEstimate(HandleYear year) {

@@ -77,6 +77,7 @@ public final class FitJson {
         json.writeNumberField("worst_month", year.worstMonth());
         json.writeStringField("verdict", fit.verdict().word());
         json.writeStringField("evidence", year.evidence().grade());
+        json.writeStringField("rests_on", year.restsOn().figure());
         json.writeBooleanField("bonded", fit instanceof FullTangFit);
     }
 

@@ -143,8 +143,15 @@ public final class BondedEngine {
                     ? 0
                     : 1;
             Softening softening = Softening.of(setup);
+            List<FitYear.Driver> drivers = Drivers.of(
+                    doubts,
+                    spread,
+                    sides -> sides.stream()
+                            .mapToDouble(side -> side.mid().either())
+                            .max()
+                            .orElse(0));
             return new FitYear(
-                    whole(worst),
+                    whole(worst, drivers),
                     band(side -> side.tangLine().below()),
                     band(side -> side.tangLine().above()),
                     band(side -> side.outer().below()),
@@ -170,19 +177,13 @@ public final class BondedEngine {
                     pins(),
                     sideYears(),
                     places,
-                    Drivers.of(
-                            doubts,
-                            spread,
-                            sides -> sides.stream()
-                                    .mapToDouble(side -> side.mid().either())
-                                    .max()
-                                    .orElse(0)),
+                    drivers,
                     days(worst),
                     value.get(worst).poses().get(0),
                     value.get(worst).poses().get(1));
         }
 
-        private HandleYear whole(int worst) {
+        private HandleYear whole(int worst, List<FitYear.Driver> drivers) {
             FullTangKnife knife = setup.knife;
             Cut cut = cuts().get(worst);
             Hybrid.Part first = HandleEngine.partsOf(knife.scale(), cut).get(0);
@@ -210,8 +211,12 @@ public final class BondedEngine {
                     pinBand(PinMovement::largestSplitUse),
                     pinBand(pin -> pin.head().above()),
                     pinBand(pin -> pin.head().below()),
+                    PartsJoint.of(
+                            knife.scale(),
+                            spread.map(sides -> sides.get(0).joint()),
+                            handle.scaleThickness().metres()),
                     CommonYear.monthOfHour(value.get(worst).mid().worstHour()),
-                    knife.scale().evidence(),
+                    RestsOn.of(knife.scale().evidence(), HandleEngine.partsOf(knife.scale(), cut), drivers),
                     findings(),
                     dailyBands(worst, SideMovement.Days::edge),
                     course.dailyMeans());

@@ -164,6 +164,11 @@ record Doubt(Input input, int side) {
         return input == Input.CUT && cut != Cut.NONE ? side * RING_TURN_RADIANS : 0;
     }
 
+    /** How the grain of a burl holds itself back: -1 for most, 0 for the value, 1 for least. */
+    double grainLean() {
+        return input == Input.CUT ? side : 0;
+    }
+
     private double endOf(Input asked, Band band) {
         if (input != asked || side == 0) {
             return band.value();

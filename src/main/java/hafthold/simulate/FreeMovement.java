@@ -86,7 +86,7 @@ record FreeMovement(
                 extremes.crackUse(),
                 extremes.headProud(),
                 extremes.headSunk(),
-                JointExtremes.of(parts, conditions),
+                JointExtremes.of(parts, air.size(), sample -> air.temperatureCelsius(sample) - made),
                 shy > proud ? shySample : proudSample,
                 daily);
     }

@@ -46,11 +46,16 @@ public final class HandleEngine {
     public HandleYear year(ScaleMaterial material, Cut cut) {
         List<Hybrid.Part> parts = partsOf(material, cut);
         FreeMovement value = movement(parts, Doubt.NONE);
-        List<FreeMovement> doubts = Doubt.ONE_AT_A_TIME.stream()
+        List<Doubt> doubts = Doubt.ONE_AT_A_TIME.stream()
                 .filter(doubt -> parts.stream().anyMatch(part -> doubt.matters(part.material(), part.cut())))
-                .map(doubt -> movement(parts, doubt))
                 .toList();
-        return answer(material, cut, parts, new Spread<>(value, doubts));
+        Spread<FreeMovement> spread = new Spread<>(
+                value, doubts.stream().map(doubt -> movement(parts, doubt)).toList());
+        RestsOn restsOn = RestsOn.of(
+                material.evidence(),
+                parts,
+                Drivers.of(doubts, spread, movement -> Math.max(movement.edgeShy(), movement.edgeProud())));
+        return answer(material, cut, parts, spread, restsOn);
     }
 
     /** The year of a material in a cut hour by hour, everything at its value; of a hybrid, the moisture of its first part. */
@@ -108,7 +113,8 @@ public final class HandleEngine {
                 new Hybrid.Part(whole, cut, new Figure(Band.exact(1), Evidence.MEASURED, "own", "the whole scale")));
     }
 
-    private HandleYear answer(ScaleMaterial material, Cut cut, List<Hybrid.Part> parts, Spread<FreeMovement> spread) {
+    private HandleYear answer(
+            ScaleMaterial material, Cut cut, List<Hybrid.Part> parts, Spread<FreeMovement> spread, RestsOn restsOn) {
         Material wettest = parts.get(0).material();
         MoistureCourse course = course(parts.get(0), moisture, Doubt.NONE);
         List<Band> days = new ArrayList<>();
@@ -120,7 +126,11 @@ public final class HandleEngine {
         Band proud = spread.of(FreeMovement::edgeProud);
         double finish = moisture.stockFraction(wettest, made(), Doubt.NONE);
         List<Finding> findings = new ArrayList<>(material.findings());
-        findings.addAll(PartingFindings.of(material, spread, conditions, course, finish));
+        PartsJoint joint = PartsJoint.of(
+                material,
+                spread.map(FreeMovement::joint),
+                conditions.handle().scaleThickness().metres());
+        findings.addAll(PartingFindings.of(material, cut, joint, spread.value(), conditions, course, finish));
         return new HandleYear(
                 material.id(),
                 material.name(),
@@ -141,8 +151,9 @@ public final class HandleEngine {
                 spread.of(FreeMovement::pinCrackUse),
                 spread.of(FreeMovement::pinHeadProud),
                 spread.of(FreeMovement::pinHeadSunk),
+                joint,
                 monthOf(spread.value().worstSample()),
-                material.evidence(),
+                restsOn,
                 findings,
                 days,
                 course.dailyMeans(

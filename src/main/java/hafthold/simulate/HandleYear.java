@@ -30,8 +30,9 @@ import java.util.List;
  * @param pinCrackUse tension that the squeeze puts across the grain over the strength; 1 splits, 0 without squeeze
  * @param pinHeadProud pin head above the face
  * @param pinHeadSunk pin head below the face
+ * @param joint line between the parts of a hybrid
  * @param worstMonth 1 to 12: when the largest edge step falls
- * @param evidence weakest evidence among the figures behind the answer
+ * @param restsOn weakest figure that the answer hangs on
  * @param findings choices made for the user
  * @param dailyEdgeOffset mean edge offset of each day, metres, positive proud, as (low, value, high)
  * @param dailyMoisture mean moisture content of each day, fraction
@@ -56,8 +57,9 @@ public record HandleYear(
         Band pinCrackUse,
         Band pinHeadProud,
         Band pinHeadSunk,
+        PartsJoint joint,
         int worstMonth,
-        Evidence evidence,
+        RestsOn restsOn,
         List<Finding> findings,
         List<Band> dailyEdgeOffset,
         List<Double> dailyMoisture) {
@@ -67,5 +69,10 @@ public record HandleYear(
         findings = List.copyOf(findings);
         dailyEdgeOffset = List.copyOf(dailyEdgeOffset);
         dailyMoisture = List.copyOf(dailyMoisture);
+    }
+
+    /** How well the weakest figure that the answer hangs on is founded. */
+    public Evidence evidence() {
+        return restsOn.evidence();
     }
 }

@@ -1,7 +1,7 @@
 package hafthold.simulate;
 
-import hafthold.air.AirSeries;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * The worst differences between the parts of a scale over a year, as if each were free.
@@ -11,14 +11,17 @@ import java.util.List;
  */
 record JointExtremes(double thicknessStrain, double lineStrain) {
 
-    /** Follows the parts; both differences are 0 for a single part. */
-    static JointExtremes of(List<PartMotion> parts, Conditions conditions) {
-        AirSeries air = conditions.destination().air();
-        double made = conditions.madeTemperature().celsius();
+    /**
+     * Follows the parts; both differences are 0 for a single part.
+     *
+     * @param samples number of samples in the year
+     * @param warming temperature above that at finish, K, sample by sample
+     */
+    static JointExtremes of(List<PartMotion> parts, int samples, IntToDoubleFunction warming) {
         double through = 0;
         double along = 0;
-        for (int sample = 0; parts.size() > 1 && sample < air.size(); sample++) {
-            double warmer = air.temperatureCelsius(sample) - made;
+        for (int sample = 0; parts.size() > 1 && sample < samples; sample++) {
+            double warmer = warming.applyAsDouble(sample);
             double thickest = Double.NEGATIVE_INFINITY;
             double thinnest = Double.POSITIVE_INFINITY;
             double longest = Double.NEGATIVE_INFINITY;

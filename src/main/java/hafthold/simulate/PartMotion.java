@@ -62,16 +62,32 @@ record PartMotion(
                 .map(water -> water.swelling().stillAboveFraction())
                 .orElse(Double.POSITIVE_INFINITY);
         double from = Math.min(finishFraction, cap);
-        double turn = doubt.ringTurnRadians(cut);
+        Lie lie = Lie.of(material, cut, doubt);
         return new PartMotion(
                 share,
-                rate(material, cut.length().turned(-turn), from, doubt),
-                rate(material, cut.width().turned(turn), from, doubt),
-                rate(material, cut.thickness().turned(-turn), from, doubt),
+                rate(material, lie.length(), from, doubt),
+                rate(material, lie.width(), from, doubt),
+                rate(material, lie.thickness(), from, doubt),
                 crackPerStrain,
                 course,
                 from,
                 cap);
+    }
+
+    /** Shares of the principal strains in each direction of the handle. */
+    private record Lie(Cut.Shares length, Cut.Shares width, Cut.Shares thickness) {
+
+        static Lie of(Material material, Cut cut, Doubt doubt) {
+            if (cut == Cut.BURL) {
+                Cut.Shares any = BurlGrain.shares(material, doubt.grainLean());
+                return new Lie(any, any, any);
+            }
+            double turn = doubt.ringTurnRadians(cut);
+            return new Lie(
+                    cut.length().turned(-turn),
+                    cut.width().turned(turn),
+                    cut.thickness().turned(-turn));
+        }
     }
 
     private static Rate rate(Material material, Cut.Shares shares, double from, Doubt doubt) {

@@ -1,14 +1,15 @@
 package hafthold.simulate;
 
 import hafthold.material.Axis;
+import hafthold.material.Cut;
 import hafthold.material.Family;
 import hafthold.material.Hybrid;
 import hafthold.material.Material;
 import hafthold.material.Property;
 import hafthold.material.ScaleMaterial;
+import hafthold.material.Swelling;
 import hafthold.mechanics.BlockedSwelling;
 import hafthold.mechanics.BlockedSwelling.State;
-import hafthold.mechanics.JointLine;
 import hafthold.quantity.Band;
 import hafthold.source.Figure;
 import hafthold.source.Finding;
@@ -19,7 +20,7 @@ import java.util.Optional;
 
 /**
  * What a scale does inside itself over the year, told as findings with numbers: the line between the parts of a hybrid,
- * the layers of a tooth, the set that hard tissue keeps. None of it enters the ranking.
+ * the layers of a tooth, the set that hard tissue keeps. Only the first enters the ranking, as {@link PartsJoint}.
  */
 final class PartingFindings {
     /** A ridge thinner than this is not told. */
@@ -32,57 +33,69 @@ final class PartingFindings {
     /** Findings about a material; empty for one of a piece. */
     static List<Finding> of(
             ScaleMaterial material,
-            Spread<FreeMovement> spread,
+            Cut cut,
+            PartsJoint joint,
+            FreeMovement movement,
             Conditions conditions,
             MoistureCourse course,
             double finishFraction) {
         List<Finding> findings = new ArrayList<>();
         if (material instanceof Hybrid hybrid) {
-            line(hybrid, spread, conditions).ifPresent(findings::add);
+            line(hybrid, joint).ifPresent(findings::add);
         } else if (material instanceof Material whole) {
-            set(whole, spread.value(), conditions).ifPresent(findings::add);
+            burl(whole, cut).ifPresent(findings::add);
+            set(whole, movement, conditions).ifPresent(findings::add);
             ToothLayers.finding(whole, finishFraction - course.least()).ifPresent(findings::add);
         }
         return findings;
     }
 
-    private static Optional<Finding> line(Hybrid hybrid, Spread<FreeMovement> spread, Conditions conditions) {
-        Band ridge = spread.of(movement -> movement.joint().thicknessStrain())
-                .times(conditions.handle().scaleThickness().metres());
-        if (ridge.high() < LEAST_RIDGE_METRES) {
+    private static Optional<Finding> line(Hybrid hybrid, PartsJoint joint) {
+        if (joint.ridge().high() < LEAST_RIDGE_METRES) {
             return Optional.empty();
         }
-        Material one = hybrid.parts().get(0).material();
-        Material other = hybrid.parts().get(1).material();
-        String text = "Along the line between " + one.name() + " and " + other.name() + " a ridge of "
-                + range(ridge.times(1000), "%.2f") + " mm comes and goes on the face (both parts free)";
-        Optional<Band> use =
-                use(one, other, spread.of(movement -> movement.joint().lineStrain()));
+        String text = "Along the line between "
+                + hybrid.parts().get(0).material().name() + " and "
+                + hybrid.parts().get(1).material().name() + " a ridge of "
+                + range(joint.ridge().times(1000), "%.2f") + " mm comes and goes on the face (both parts free)";
         return Optional.of(estimate(
                 hybrid.id(),
                 text
-                        + use.map(share -> "; the joint uses " + range(share, "%.1f")
+                        + joint.use()
+                                .map(share -> "; the joint uses " + range(share, "%.1f")
                                         + " of the strength across the weaker part, half of the stress relaxed"
                                         + (share.value() > 1 ? ": expect hairlines along it." : "."))
                                 .orElse("; the strength of its joint is not known.")));
     }
 
-    private static Optional<Band> use(Material one, Material other, Band strain) {
-        Optional<Figure> stiff = one.sheet().figure(Property.YOUNGS_MODULUS, Axis.ACROSS);
-        Optional<Figure> stiffOther = other.sheet().figure(Property.YOUNGS_MODULUS, Axis.ACROSS);
-        double strength = Math.min(strength(one), strength(other));
-        if (stiff.isEmpty() || stiffOther.isEmpty() || !Double.isFinite(strength)) {
+    private static Optional<Finding> burl(Material material, Cut cut) {
+        if (cut != Cut.BURL || material.water().isEmpty()) {
             return Optional.empty();
         }
-        JointLine joint = new JointLine(stiff.get().value(), stiffOther.get().value());
-        return Optional.of(strain.times(PinCrack.RELAXATION * joint.pascalsPerStrain() / strength));
+        Swelling swelling = material.water().get().swelling();
+        double free = (swelling.perMoisture(Axis.ALONG, 0)
+                        + swelling.perMoisture(Axis.ACROSS, 0)
+                        + swelling.perMoisture(Axis.THROUGH, 0))
+                / 3;
+        return Optional.of(estimate(
+                material.id(),
+                "Its grain runs every way and holds itself back: it moves "
+                        + range(
+                                new Band(
+                                        burl(material, swelling, -1) / free,
+                                        burl(material, swelling, 0) / free,
+                                        burl(material, swelling, 1) / free),
+                                "%.2f")
+                        + " of what the same grain would move if each bit were free, in every direction"
+                        + " (rosen-hashin-1970 and the stiffness of the plain wood)."));
     }
 
-    private static double strength(Material part) {
-        return part.sheet()
-                .figure(Property.TENSION_STRENGTH, Axis.ACROSS)
-                .map(Figure::value)
-                .orElse(Double.POSITIVE_INFINITY);
+    private static double burl(Material material, Swelling swelling, double lean) {
+        return BurlGrain.shares(material, lean)
+                .mean(
+                        swelling.perMoisture(Axis.ALONG, 0),
+                        swelling.perMoisture(Axis.ACROSS, 0),
+                        swelling.perMoisture(Axis.THROUGH, 0));
     }
 
     private static Optional<Finding> set(Material material, FreeMovement movement, Conditions conditions) {

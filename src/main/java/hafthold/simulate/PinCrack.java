@@ -29,20 +29,32 @@ final class PinCrack {
      * strength is unknown.
      *
      * @param material what the scale is made of
-     * @param cut how it lies; rift and burl are taken as the axis that most of them follows
+     * @param cut how it lies; rift is taken as tangential
      */
     static Optional<Double> perStrain(Material material, Cut cut) {
         Axis length = leading(cut.length());
         Axis width = leading(cut.width());
-        Optional<Figure> stiffness = material.sheet().figure(Property.YOUNGS_MODULUS, width);
-        Optional<Figure> strength = material.sheet().figure(Property.TENSION_STRENGTH, width);
+        Optional<Double> stiffness = stiffness(material, cut, width);
+        Optional<Double> strength = cut == Cut.BURL
+                ? PinSplit.strength(material, cut, Doubt.NONE)
+                : material.sheet().figure(Property.TENSION_STRENGTH, width).map(Figure::value);
         if (stiffness.isEmpty() || strength.isEmpty()) {
             return Optional.empty();
         }
         double tension = plate(material, length, width)
                 .map(hole -> hole.pinContact(0, UNIT_SQUEEZE).largestTensionAcrossPascals() / UNIT_SQUEEZE)
-                .orElse(stiffness.get().value() / (1 + USUAL_POISSON));
-        return Optional.of(RELAXATION * tension / strength.get().value());
+                .orElse(stiffness.get() / (1 + USUAL_POISSON));
+        return Optional.of(RELAXATION * tension / strength.get());
+    }
+
+    /** Across the handle, Pa: of a burl that of grain in every direction. */
+    private static Optional<Double> stiffness(Material material, Cut cut, Axis width) {
+        Optional<Double> plain =
+                material.sheet().figure(Property.YOUNGS_MODULUS, width).map(Figure::value);
+        return cut == Cut.BURL
+                ? plain.map(
+                        known -> ScaleElasticity.of(material, cut, Doubt.NONE).widthModulusPascals())
+                : plain;
     }
 
     /** The face of the scale as a plate; empty where a figure is missing or both directions are alike. */

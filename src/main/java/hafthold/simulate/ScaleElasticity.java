@@ -51,7 +51,7 @@ final class ScaleElasticity {
 
     /** A material as it lies in the handle. */
     static OrthotropicElasticity of(Material material, Cut cut, Doubt doubt) {
-        OrthotropicElasticity flat = principal(material, doubt);
+        OrthotropicElasticity flat = grain(material, doubt);
         return switch (cut) {
             case FLAT, NONE -> flat;
             case RIFT -> flat.turnedAboutLength(Math.PI / 4);
@@ -67,7 +67,7 @@ final class ScaleElasticity {
     }
 
     /** Length along, width across, thickness through: flat-sawn wood, or a sheet as it is made. */
-    private static OrthotropicElasticity principal(Material material, Doubt doubt) {
+    static OrthotropicElasticity grain(Material material, Doubt doubt) {
         PropertySheet sheet = material.sheet();
         double along = modulus(sheet, Axis.ALONG, doubt);
         double across = modulus(sheet, Axis.ACROSS, doubt);

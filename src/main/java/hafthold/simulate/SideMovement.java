@@ -18,6 +18,7 @@ import java.util.List;
  * @param middleUse tension across the grain in mid-section over strength
  * @param tearUse pull on the scale's own wood at the glued edge over strength
  * @param set lasting loss of half the width after restrained swelling
+ * @param joint worst differences between the parts of a hybrid, as if each were free
  * @param pins one a pin of the build
  * @param days day by day
  * @param poses the widest section at its lowest and its highest edge
@@ -35,6 +36,7 @@ record SideMovement(
         double middleUse,
         double tearUse,
         double set,
+        JointExtremes joint,
         List<PinMovement> pins,
         Days days,
         List<SectionPose> poses) {

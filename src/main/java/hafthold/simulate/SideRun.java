@@ -87,6 +87,8 @@ final class SideRun {
                 Swing.of(middleUse).above(),
                 Swing.of(tearUse).above(),
                 ScaleSet.metres(width, parts, sinceGlueUp, doubt.lastingShare()),
+                JointExtremes.of(
+                        sinceFinish.scale(), air.size(), hour -> sinceFinish.warmer()[hour]),
                 pins,
                 new Days(
                         YearSeries.dailyMean(mid),

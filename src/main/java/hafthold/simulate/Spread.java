@@ -3,6 +3,7 @@ package hafthold.simulate;
 import hafthold.quantity.Band;
 import hafthold.source.PublishedModel;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -18,6 +19,11 @@ import java.util.function.ToDoubleFunction;
         locator = "section 5.1, first-order propagation of uncorrelated inputs",
         validity = "answers that change about in proportion to each input over its range")
 record Spread<T>(T value, List<T> doubts) {
+
+    /** The same of a part of each answer. */
+    <S> Spread<S> map(Function<T, S> part) {
+        return new Spread<>(part.apply(value), doubts.stream().map(part).toList());
+    }
 
     /** Band of a quantity that is zero or more. */
     Band of(ToDoubleFunction<T> quantity) {

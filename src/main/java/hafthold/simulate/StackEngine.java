@@ -293,8 +293,9 @@ public final class StackEngine {
                 none,
                 none,
                 none,
+                PartsJoint.NONE,
                 CommonYear.monthOfHour(spread.value().length().worstHour() * HOURS_A_STEP),
-                evidence,
+                RestsOn.grade(evidence),
                 findings,
                 List.of(),
                 course.dailyMeans());

@@ -29,6 +29,7 @@ public final class MaterialLibrary {
     private static final List<String> HYBRID_COLUMNS =
             List.of("hybrid", "part", "cut", "low", "value", "high", "unit", "source", "locator", "evidence");
     private static final String TREATED = "+";
+    private static final String OF_ANY_SPECIES = "any species";
 
     private final Map<String, MaterialRow> rows = new LinkedHashMap<>();
     private final Map<String, Map<Entry, Figure>> sheets;
@@ -188,10 +189,12 @@ public final class MaterialLibrary {
         return List.copyOf(chain);
     }
 
+    /** A borrowed figure is an estimate, unless its source states it for any species. */
     private static Figure inherited(Figure figure, MaterialRow from) {
+        boolean ofAny = figure.locator().startsWith(OF_ANY_SPECIES);
         return new Figure(
                 figure.band(),
-                figure.evidence().weaker(Evidence.ESTIMATED),
+                ofAny ? figure.evidence() : figure.evidence().weaker(Evidence.ESTIMATED),
                 figure.sourceKey(),
                 "as " + from.id() + (figure.locator().isEmpty() ? "" : ": " + figure.locator()));
     }

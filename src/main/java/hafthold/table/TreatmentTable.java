@@ -10,7 +10,7 @@ final class TreatmentTable {
     private static final String ANTI_SWELLING = "anti_swelling_efficiency";
     private static final String EARLY_UPTAKE = "early_uptake_ratio";
     private static final Map<String, Double> FACTORS =
-            Map.of(ANTI_SWELLING, 0.01, EARLY_UPTAKE, 1.0, "weight_gain", 0.01, "stiffness_ratio", 1.0);
+            Map.of(ANTI_SWELLING, 0.01, EARLY_UPTAKE, 1.0, Treatment.WEIGHT_GAIN, 0.01, Treatment.STIFFNESS_RATIO, 1.0);
     private static final List<String> COLUMNS =
             List.of("treatment", "name", "property", "low", "value", "high", "unit", "source", "locator", "evidence");
 

@@ -63,7 +63,7 @@ class ComparisonJsonTest {
     void hasTheAgreedKeysInEveryResultAndAFewMore() {
         List<String> expected = new ArrayList<>(AGREED);
         expected.addAll(AGREED.indexOf("worst_month"), List.of("end_short_mm", "end_long_mm", "pin_crack_use"));
-        expected.addAll(List.of("bonded", "reasons", "findings"));
+        expected.addAll(List.of("rests_on", "bonded", "reasons", "findings"));
         for (int i = 0; i < comparison.ranked().size(); i++) {
             String prefix = "results/" + i + "/";
             Set<String> keys = new LinkedHashSet<>();

@@ -14,6 +14,8 @@ import hafthold.quantity.Length;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.PartsJoint;
+import hafthold.simulate.RestsOn;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
 import hafthold.source.Finding.Kind;
@@ -297,8 +299,9 @@ public final class InventedComparison {
                 band(squeeze / PIN_METRES / 0.015, doubt),
                 band(-driest * head, doubt),
                 band(wettest * head, doubt),
+                PartsJoint.NONE,
                 worstMonth(free),
-                evidence,
+                RestsOn.grade(evidence),
                 findings.stream()
                         .map(finding -> new Finding(
                                 finding.kind(), finding.subject(), run.change().apply(finding.text())))

@@ -23,6 +23,8 @@ import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.PlaceYear;
 import hafthold.simulate.FitYear.SideYear;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.PartsJoint;
+import hafthold.simulate.RestsOn;
 import hafthold.simulate.SectionPose;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
@@ -146,8 +148,9 @@ final class InventedFit {
                 new Band(0.6, 1.3, 2.8),
                 mm(0.1, 0.14, 0.18),
                 NONE,
+                PartsJoint.NONE,
                 1,
-                Evidence.PUBLISHED,
+                RestsOn.grade(Evidence.PUBLISHED),
                 List.of(),
                 List.of(),
                 List.of());

@@ -129,21 +129,6 @@ class TablePlausibilityTest {
         });
     }
 
-    /** Grain in every direction: each way may take the figure of any other, so that a narrow band would be a lie. */
-    @Test
-    void burlIsNeverSureWithinAThird() {
-        water((material, uptake) -> {
-            if (material.family() == Family.WOOD && material.usualCut() == Cut.BURL) {
-                for (Axis axis : List.of(Axis.ACROSS, Axis.THROUGH)) {
-                    double low = uptake.swelling().relativeBand(axis).low();
-                    double high = uptake.swelling().relativeBand(axis).high();
-                    within(material, "low end " + axis.word(), low, new double[] {0.1, 0.66});
-                    within(material, "high end " + axis.word(), high, new double[] {1.34, 3});
-                }
-            }
-        });
-    }
-
     /** The printed rankings of radial and tangential movement of ivory conflict: one band over both. */
     @Test
     void ivoryMovesAlikeAcrossItsLength() {

@@ -13,11 +13,11 @@ class TableSumsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "properties.csv, 1705, 347330.1594, 369387.0166, 394828.4708",
-        "alternatives.csv, 24, 441.93, 574.811, 693.35",
-        "treatments.csv, 32, 410.01, 617.63, 901.81",
-        "hybrids.csv, 16, 5.07, 8.00, 10.93",
-        "finishes.csv, 23, 126.3, 378.45, 580.13"
+        "properties.csv, 1533, 347197.1194, 369045.9166, 394308.8708",
+        "alternatives.csv, 24, 441.9300, 574.8110, 693.3500",
+        "treatments.csv, 32, 410.0100, 617.6300, 901.8100",
+        "hybrids.csv, 16, 5.0700, 8.0000, 10.9300",
+        "finishes.csv, 23, 126.3000, 378.4500, 580.1300"
     })
     void figuresAddUp(String name, int rows, double low, double value, double high) {
         CsvTable table =

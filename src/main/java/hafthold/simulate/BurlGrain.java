@@ -1,0 +1,51 @@
+package hafthold.simulate;
+
+import hafthold.material.Cut.Shares;
+import hafthold.material.Material;
+import hafthold.mechanics.RosenHashinAggregate;
+import hafthold.quantity.Band;
+import hafthold.source.Evidence;
+import hafthold.source.Figure;
+
+/**
+ * Shares of the principal strains of a wood in a burl of it, the same in every direction of the handle.
+ *
+ * <p>Taken are the shares of grain embedded in grain; at the low end every grain is stretched alike, at the high end every
+ * grain is free and half as much of it lies along as in an even mixture, since a scale is a small sample of a burl
+ * (assumed).
+ */
+final class BurlGrain {
+    /** How the grain of one burl lies and how it holds itself back is known for none. */
+    static final Figure LIE = new Figure(
+            Band.exact(0),
+            Evidence.ESTIMATED,
+            "rosen-hashin-1970",
+            "grain embedded in grain, held or free at the ends");
+
+    private static final double ALONG_IN_A_POOR_SAMPLE = 1 / 6.0;
+
+    private BurlGrain() {}
+
+    /**
+     * Shares of the strains along, across and through.
+     *
+     * @param lean -1 for the low end of the movement, 0 for the value, 1 for the high end; on a straight line between
+     */
+    static Shares shares(Material material, double lean) {
+        RosenHashinAggregate grain = new RosenHashinAggregate(ScaleElasticity.grain(material, Doubt.NONE));
+        Shares value = grain.embedded();
+        return lean < 0 ? between(value, grain.held(), -lean) : between(value, poorSample(), lean);
+    }
+
+    private static Shares poorSample() {
+        double rest = (1 - ALONG_IN_A_POOR_SAMPLE) / 2;
+        return new Shares(ALONG_IN_A_POOR_SAMPLE, rest, rest);
+    }
+
+    private static Shares between(Shares one, Shares other, double share) {
+        return new Shares(
+                one.along() + share * (other.along() - one.along()),
+                one.across() + share * (other.across() - one.across()),
+                one.through() + share * (other.through() - one.through()));
+    }
+}

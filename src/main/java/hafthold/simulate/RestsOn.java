@@ -1,0 +1,112 @@
+package hafthold.simulate;
+
+import hafthold.material.Axis;
+import hafthold.material.Cut;
+import hafthold.material.Hybrid;
+import hafthold.material.LinearSwelling;
+import hafthold.material.Material;
+import hafthold.material.ShrinkageSwelling;
+import hafthold.material.Swelling;
+import hafthold.source.Evidence;
+import hafthold.source.Figure;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The weakest figure that an answer hangs on.
+ *
+ * <p>A figure counts where taking it to its ends makes a tenth or more of the squared width of the band; where none does,
+ * the one that makes most counts. Of those the weakest evidence is told, so that a figure which hardly moves the answer
+ * does not colour it.
+ *
+ * @param evidence how well that figure is founded; unknown where nothing is known of the material
+ * @param figure what it is, in a few words; empty where there is none
+ * @param share its part of the squared width of the band, 0 to 1
+ */
+public record RestsOn(Evidence evidence, String figure, double share) {
+    private static final double LEAST_SHARE = 0.1;
+
+    /** Nothing but a grade. */
+    public static RestsOn grade(Evidence evidence) {
+        return new RestsOn(evidence, "", 0);
+    }
+
+    /** The grade, and the figure that it comes from where that is weaker than print: "estimated: water it holds". */
+    public String words() {
+        boolean weak = evidence.compareTo(Evidence.PUBLISHED) > 0 && !figure.isEmpty();
+        return evidence.grade() + (weak ? ": " + figure : "");
+    }
+
+    /**
+     * The weakest figure behind the movement of a scale.
+     *
+     * @param whole evidence of the material as a whole, for one of which nothing is known
+     * @param drivers inputs by their share, as {@link Drivers} finds them
+     */
+    static RestsOn of(Evidence whole, List<Hybrid.Part> parts, List<FitYear.Driver> drivers) {
+        if (whole == Evidence.UNKNOWN) {
+            return new RestsOn(whole, "what class of wood it is", 1);
+        }
+        List<RestsOn> figures = new ArrayList<>();
+        for (FitYear.Driver driver : drivers) {
+            for (Hybrid.Part part : parts) {
+                figureOf(driver.input(), part.material(), part.cut())
+                        .map(figure -> new RestsOn(
+                                figure.evidence(), words(driver.input(), part, parts.size() > 1), driver.share()))
+                        .ifPresent(figures::add);
+            }
+        }
+        Comparator<RestsOn> byShare = Comparator.comparingDouble(RestsOn::share);
+        return figures.stream()
+                .filter(figure -> figure.share() >= LEAST_SHARE)
+                .max(Comparator.comparing(RestsOn::evidence).thenComparing(byShare))
+                .or(() -> figures.stream().max(byShare))
+                .orElseGet(() -> grade(whole));
+    }
+
+    private static Optional<Figure> figureOf(String input, Material material, Cut cut) {
+        Axis axis = leading(cut);
+        if (input.equals(Doubt.Input.CUT.word()) && cut == Cut.BURL) {
+            return Optional.of(BurlGrain.LIE);
+        }
+        if (input.equals(Doubt.Input.THERMAL_EXPANSION.word())) {
+            return Optional.ofNullable(material.thermalExpansionPerKelvin().get(axis));
+        }
+        return material.water().flatMap(water -> {
+            if (input.equals(Doubt.Input.SWELLING.word())) {
+                return Optional.ofNullable(swelling(water.swelling(), axis));
+            }
+            if (input.equals(Doubt.Input.SORPTION.word())) {
+                return Optional.of(water.sorptionFactor());
+            }
+            return input.equals(Doubt.Input.DIFFUSIVITY.word())
+                    ? Optional.of(water.diffusivityReference())
+                    : Optional.empty();
+        });
+    }
+
+    private static Figure swelling(Swelling swelling, Axis axis) {
+        if (swelling instanceof ShrinkageSwelling shrinkage) {
+            return shrinkage.shrinkage().get(axis);
+        }
+        return ((LinearSwelling) swelling).coefficient().get(axis);
+    }
+
+    /** The principal direction that most of the width lies in. */
+    private static Axis leading(Cut cut) {
+        return cut.width().through() > cut.width().across() ? Axis.THROUGH : Axis.ACROSS;
+    }
+
+    private static String words(String input, Hybrid.Part part, boolean several) {
+        String what = input.equals(Doubt.Input.CUT.word())
+                ? "how its grain lies"
+                : input.equals(Doubt.Input.THERMAL_EXPANSION.word())
+                        ? "movement with heat"
+                        : input.equals(Doubt.Input.SWELLING.word())
+                                ? "movement with damp"
+                                : input.equals(Doubt.Input.SORPTION.word()) ? "water it holds" : "speed of water in it";
+        return several ? what + " (" + part.material().name() + ")" : what;
+    }
+}
