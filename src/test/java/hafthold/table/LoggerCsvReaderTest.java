@@ -119,8 +119,8 @@ class LoggerCsvReaderTest {
     void aPartOfAYearSaysWhatItCovers() {
         assertFault(
                 "logger.csv: covers 92 of 365 days, 1 January, 0:00 to 2 April, 23:00; a year that repeats needs readings"
-                        + " all year round. For less, name the file as the climate of one of several --stays: it counts"
-                        + " there as recorded",
+                        + " all year round. For less, name the file as the climate of a stay before the last in a"
+                        + " table of --stays: it counts there as recorded",
                 hours(0, 92 * 24, 1));
         assertFault(
                 "logger.csv: holds no readings; expected a row a reading below the header",
