@@ -197,6 +197,29 @@ class StaysTest {
         assertFalse(cooled.out().contains("55 %."), cooled.out());
     }
 
+    @Test
+    void gapsOfRecordedAirAreToldAndLongOnesAllowedWhereAskedFor() throws IOException {
+        StringBuilder text = new StringBuilder("hour,temperature_c,rh_percent\n");
+        for (int hour = 0; hour < 8760; hour++) {
+            if (hour < 500 || hour >= 600) {
+                text.append(hour).append(",20,50\n");
+            }
+        }
+        String file = write("gap.csv", text.toString());
+        String[] command = {"compare", "--climate", file, "--setting", "outdoors", "--material", "teak", "--cut", "flat"
+        };
+        Bench strict = Bench.run(command);
+        assertEquals(ExitCode.INVALID_INPUT, strict.code());
+        assertTrue(strict.err().contains("gap.csv: has nothing for 100 hours after 21 January, 19:00"), strict.err());
+        String[] allowed = java.util.Arrays.copyOf(command, command.length + 1);
+        allowed[command.length] = "--allow-gaps";
+        Bench bridged = Bench.run(allowed);
+        assertEquals(ExitCode.DONE, bridged.code(), bridged.err());
+        assertTrue(
+                bridged.out().replaceAll("\\s+", " ").contains("lacks 100 of its hours in 1 gap, the longest of 100"),
+                bridged.out());
+    }
+
     private static double least(String... more) {
         String[] command = {"trace", "--place", "yakutsk", "--material", "acrylic-cast"};
         String[] all = java.util.Arrays.copyOf(command, command.length + more.length);

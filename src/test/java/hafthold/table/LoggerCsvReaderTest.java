@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hafthold.air.AirSeries;
 import java.io.IOException;
+import java.io.Reader;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -277,6 +278,43 @@ class LoggerCsvReaderTest {
                 file.findings().toString().contains("lie 24 hours apart"),
                 file.findings().toString());
         assertFault("logger.csv: has readings 168 hours apart; expected one a day at least", hours(8, 8760, 7 * 24));
+    }
+
+    /** The text is made while it is read, so that nothing but the reader's own sums can hold it. */
+    @Test
+    void aMillionRowsOfTenMinutesAreReadWithoutHoldingTheText() throws IOException {
+        LocalDateTime start = LocalDateTime.of(2006, 1, 1, 0, 0);
+        Reader rows = new Reader() {
+            private String line = "time,temperature_c,rh_percent\n";
+            private int at;
+            private int row;
+
+            @Override
+            public int read(char[] to, int from, int length) {
+                if (at == line.length()) {
+                    if (row == 1_000_000) {
+                        return -1;
+                    }
+                    line = start.plusMinutes(10L * row) + ",20." + row % 10 + ",45\n";
+                    at = 0;
+                    row++;
+                }
+                int count = Math.min(length, line.length() - at);
+                line.getChars(at, at + count, to, from);
+                at += count;
+                return count;
+            }
+
+            @Override
+            public void close() {}
+        };
+        HourlyFile file = LoggerCsvReader.read("long.csv", rows, HourlyReading.STRICT);
+        assertEquals(8760, file.air().size());
+        assertEquals(0, file.filledHours());
+        assertEquals(20.45, file.air().temperatureCelsius(4000), 0.3);
+        assertTrue(
+                file.findings().toString().contains("the last 365"),
+                file.findings().toString());
     }
 
     @Test
