@@ -1,5 +1,7 @@
 package hafthold.air;
 
+import java.util.Arrays;
+
 /**
  * Air at equal time steps: temperature and relative humidity over liquid water, immutable.
  *
@@ -42,6 +44,26 @@ public final class AirSeries {
     /** Number of samples. */
     public int size() {
         return temperatureCelsius.length;
+    }
+
+    /** The first so many samples. */
+    public AirSeries firstSamples(int count) {
+        return new AirSeries(
+                stepSeconds, Arrays.copyOf(temperatureCelsius, count), Arrays.copyOf(relativeHumidityFraction, count));
+    }
+
+    /** The same air with straight lines between its samples, so many samples in place of each; the series is closed. */
+    public AirSeries finer(int samples) {
+        double[] temperature = new double[size() * samples];
+        double[] humidity = new double[temperature.length];
+        for (int i = 0; i < temperature.length; i++) {
+            int from = i / samples;
+            int to = (from + 1) % size();
+            double share = (double) (i % samples) / samples;
+            temperature[i] = (1 - share) * temperatureCelsius[from] + share * temperatureCelsius[to];
+            humidity[i] = (1 - share) * relativeHumidityFraction[from] + share * relativeHumidityFraction[to];
+        }
+        return new AirSeries(stepSeconds / samples, temperature, humidity);
     }
 
     /** Time between samples in seconds. */

@@ -16,7 +16,8 @@ public sealed interface Setting
                 BoatCabin,
                 Vehicle,
                 LeatherSheath,
-                DisplayCase {
+                DisplayCase,
+                HeldAir {
 
     /** Short kebab-case name, such as heated-home. */
     String id();
@@ -48,7 +49,7 @@ public sealed interface Setting
         return new Finding(Finding.Kind.ESTIMATE, id(), rule() + " Rests on: " + basis() + ".");
     }
 
-    /** All settings with their usual figures, in the order people think of them. */
+    /** All settings that have usual figures, in the order people think of them. */
     static List<Setting> all() {
         return List.of(
                 Outdoors.usual(),

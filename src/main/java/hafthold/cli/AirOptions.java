@@ -6,18 +6,25 @@ import hafthold.air.IndoorMoistureExcess;
 import hafthold.air.Setting;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.VapourPressure;
+import hafthold.simulate.Destination;
 import hafthold.source.Finding;
 import hafthold.table.HourlyFile;
 import hafthold.table.HourlyReading;
 import hafthold.table.KnifeFile;
+import hafthold.table.PlaceTable;
+import hafthold.table.StaysFile;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import picocli.CommandLine.Option;
 
 /** How recorded air is read, and what a home has to keep its air from being as dry or damp as the rule says. */
 final class AirOptions {
+    /** Humidity of a recorded file is taken to be off by no more than a cheap logger is (assumed). */
+    static final double FILE_HUMIDITY_DOUBT = 0.03;
+
     @Option(
             names = "--allow-gaps",
             description = "draw a straight line over gaps of recorded air longer than 6 hours, up to 30 days")
@@ -49,6 +56,13 @@ final class AirOptions {
             description = "the same at 20 C outdoors (default: 50 Pa; with --indoor-vapour the same share of it)")
     private VapourPressure summer;
 
+    @Option(
+            names = "--stays",
+            paramLabel = "FILE",
+            description = "instead of a place, a table of stays with the day each begins, the first being that of final"
+                    + " sanding; 'hafthold trace --stays-example' prints one")
+    private Path stays;
+
     private final List<Finding> findings = new ArrayList<>();
 
     /** How much recorded air may lack. */
@@ -61,6 +75,29 @@ final class AirOptions {
         HourlyFile air = KnifeFile.hourly(file, reading());
         findings.addAll(air.findings());
         return air;
+    }
+
+    /** The last of several stays, where a table of them was named. */
+    Optional<Destination> stays(PlaceTable places, boolean elsewhere) {
+        if (stays == null) {
+            return Optional.empty();
+        }
+        if (elsewhere || humidifier != null || cap != null || frost != null || summer != null) {
+            throw new WrongUsageException("--stays says where the knife goes and lives: leave out --place, --climate,"
+                    + " --setting and what belongs to a home");
+        }
+        StaysFile file = StaysFile.read(stays, places, FILE_HUMIDITY_DOUBT, allowGaps);
+        findings.addAll(file.findings());
+        file.chain().stays().stream()
+                .map(stay -> stay.setting().finding())
+                .distinct()
+                .forEach(findings::add);
+        findings.add(
+                new Finding(
+                        Finding.Kind.DEFAULT,
+                        "stays",
+                        "The verdict takes the worst of all stays; pictures and months show the year that repeats in the last."));
+        return Optional.of(Destination.through(file.chain()));
     }
 
     /** What was done to recorded air besides reading it. */

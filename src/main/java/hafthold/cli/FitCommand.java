@@ -34,6 +34,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -178,6 +179,12 @@ final class FitCommand implements Callable<Integer> {
         if (place != null && climate != null) {
             throw new WrongUsageException("--place and --climate exclude each other: name one of them");
         }
+        Optional<Destination> through =
+                air.stays(PlaceTable.read(set), place != null || climate != null || setting != null);
+        if (through.isPresent()) {
+            findings.addAll(air.findings());
+            return through.get();
+        }
         Setting lives = air.fitted(settingOf(read, findings));
         if (place != null) {
             return Destination.of(PlaceTable.read(set).find(place), lives);
@@ -211,7 +218,7 @@ final class FitCommand implements Callable<Integer> {
     }
 
     private static Destination recorded(HourlyFile air, Setting lives) {
-        return Destination.recorded(air.name(), air.name(), lives, air.air(), OrderOptions.FILE_HUMIDITY_DOUBT);
+        return Destination.recorded(air.name(), air.name(), lives, air.air(), AirOptions.FILE_HUMIDITY_DOUBT);
     }
 
     /** What the shop could use instead: the same wood treated, sheet that stands still, glues that give. */

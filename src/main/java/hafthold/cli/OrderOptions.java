@@ -17,6 +17,7 @@ import hafthold.table.UnknownIdException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -24,9 +25,6 @@ import picocli.CommandLine.Spec;
 
 /** Where a handle goes, how it is made and how large it is. */
 final class OrderOptions {
-    /** Humidity of a recorded file is taken to be off by no more than a cheap logger is (assumed). */
-    static final double FILE_HUMIDITY_DOUBT = 0.03;
-
     static final String USUAL_STEEL = "steel-stainless-martensitic";
     static final String USUAL_PIN = "brass-free-cutting";
 
@@ -103,7 +101,7 @@ final class OrderOptions {
                 "--length",
                 "--pin",
                 "--clearance")) {
-            if (!spec.commandLine().getParseResult().hasMatchedOption(name)) {
+            if (!isGiven(name) && !(name.equals("--setting") && isGiven("--stays"))) {
                 defaults.add(new Finding(
                         Finding.Kind.DEFAULT,
                         name,
@@ -118,23 +116,33 @@ final class OrderOptions {
         return defaults;
     }
 
+    private boolean isGiven(String name) {
+        return spec.commandLine().getParseResult().hasMatchedOption(name);
+    }
+
     /** What was done to recorded air; asked for after the conditions. */
     List<Finding> notes() {
         return air.findings();
     }
 
     private Destination destination(TableSet tables) {
+        Optional<Destination> through =
+                air.stays(PlaceTable.read(tables), place != null || climate != null || isGiven("--setting"));
+        if (through.isPresent()) {
+            return through.get();
+        }
         Setting lives = air.fitted(settingOf(setting));
         if (place != null && climate != null) {
             throw new WrongUsageException("--place and --climate exclude each other: name one of them");
         }
         if (climate != null) {
             HourlyFile file = air.recorded(climate);
-            return Destination.recorded(file.name(), file.name(), lives, file.air(), FILE_HUMIDITY_DOUBT);
+            return Destination.recorded(file.name(), file.name(), lives, file.air(), AirOptions.FILE_HUMIDITY_DOUBT);
         }
         if (place == null) {
             throw new WrongUsageException(
-                    "where does the knife go? Name a --place (hafthold places lists them) or a" + " --climate file");
+                    "where does the knife go? Name a --place (hafthold places lists them), a --climate file or a"
+                            + " table of --stays");
         }
         return Destination.of(PlaceTable.read(tables).find(place), lives);
     }

@@ -2,9 +2,11 @@ package hafthold.cli;
 
 import hafthold.decide.PlaceComparison.Candidate;
 import hafthold.report.TraceCsv;
+import hafthold.simulate.Conditions;
 import hafthold.simulate.HandleEngine;
 import hafthold.simulate.ScaleTrace;
 import hafthold.table.MaterialLibrary;
+import hafthold.table.StaysFile;
 import hafthold.table.TableSet;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -20,6 +22,8 @@ import picocli.CommandLine.Spec;
         sortOptions = false,
         description = "Prints the year of one scale hour by hour as CSV: air, moisture, movement.")
 final class TraceCommand implements Runnable {
+    private static final int MINUTES_AN_HOUR = 60;
+
     @Spec
     private CommandSpec spec;
 
@@ -35,8 +39,22 @@ final class TraceCommand implements Runnable {
     @Option(names = "--format", paramLabel = "FORM", defaultValue = "csv", description = "csv")
     private OutputFormat format;
 
+    @Option(
+            names = "--every",
+            paramLabel = "MINUTES",
+            defaultValue = "60",
+            description = "minutes from row to row, a divisor of 60 (default: ${DEFAULT-VALUE})")
+    private int minutes;
+
+    @Option(names = "--stays-example", description = "prints a commented table for --stays")
+    private boolean staysExample;
+
     @Override
     public void run() {
+        if (staysExample) {
+            spec.commandLine().getOut().print(StaysFile.example());
+            return;
+        }
         if (format != OutputFormat.CSV) {
             throw new WrongUsageException("trace prints csv only; 'hafthold compare' has text and json");
         }
@@ -47,9 +65,27 @@ final class TraceCommand implements Runnable {
             throw new WrongUsageException("trace follows one scale: name one --material and at most one --cut");
         }
         Candidate scale = candidates.get(0);
-        ScaleTrace trace = new HandleEngine(order.conditions(set, library)).trace(scale.material(), scale.cut());
+        Conditions conditions = order.conditions(set, library);
+        ScaleTrace trace = new HandleEngine(
+                        conditions.at(conditions.destination().finer(samplesAnHour())))
+                .trace(scale.material(), scale.cut());
         spec.commandLine().getOut().print(TraceCsv.of(trace));
+        conditions
+                .destination()
+                .stays()
+                .ifPresent(chain -> spec.commandLine()
+                        .getErr()
+                        .println("note: hours count from " + chain.date(0) + "; from hour "
+                                + 24 * chain.daysBeforeRepeat() + " on it is the year that repeats in "
+                                + chain.last().name()));
         order.notes().forEach(note -> spec.commandLine().getErr().println("note: " + note.text()));
         spec.commandLine().getErr().println("unglued: edge_offset_mm equals free_offset_mm");
+    }
+
+    private int samplesAnHour() {
+        if (minutes < 1 || MINUTES_AN_HOUR % minutes != 0) {
+            throw new WrongUsageException("--every needs minutes that divide an hour, such as 10 or 30");
+        }
+        return MINUTES_AN_HOUR / minutes;
     }
 }

@@ -41,13 +41,13 @@ public final class PlaceComparison {
                 conditions.destination().id(),
                 conditions.destination().name(),
                 conditions.destination().setting().id(),
-                conditions.destination().setting().rule(),
+                conditions.destination().lives(),
                 conditions.handle(),
                 conditions.madeTemperature(),
                 conditions.madeHumidity(),
                 conditions.finish().name(),
                 daily(conditions.destination().outdoors()),
-                daily(conditions.destination().air()),
+                daily(conditions.destination().repeatingYear()),
                 rank(conditions, candidates),
                 findings);
     }

@@ -56,6 +56,7 @@ public final class ComparisonJson {
             band(json, key.key(), key.of().apply(year));
         }
         json.writeNumberField("worst_month", year.worstMonth());
+        StayJson.write(json, year);
         json.writeStringField("verdict", answer.verdict().word());
         json.writeStringField("evidence", year.evidence().grade());
         json.writeStringField("rests_on", year.restsOn().figure());

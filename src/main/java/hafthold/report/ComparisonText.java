@@ -36,6 +36,10 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
         ChosenAnswers.spokenOf(comparison, namedMaterial)
                 .forEach(answer -> text.append(Paragraph.hanging("", new AnswerWords(units).sentence(answer), WIDTH))
                         .append('\n'));
+        String stays = StayWords.blocks(ChosenAnswers.spokenOf(comparison, namedMaterial).stream()
+                .map(Ranked::year)
+                .toList());
+        text.append(stays.isEmpty() ? "" : stays.substring(1) + "\n");
         text.append(foundations(comparison));
         return text.toString();
     }

@@ -75,6 +75,7 @@ public final class FitJson {
             band(json, key.key(), key.of().apply(year), 1);
         }
         json.writeNumberField("worst_month", year.worstMonth());
+        StayJson.write(json, year);
         json.writeStringField("verdict", fit.verdict().word());
         json.writeStringField("evidence", year.evidence().grade());
         json.writeStringField("rests_on", year.restsOn().figure());

@@ -49,6 +49,8 @@ public record FitText(LengthUnits units) {
             new StackWords(units, (StackFit) fit).write(rows);
         }
         text.append(rows.text()).append('\n');
+        String stays = StayWords.block(fit.whole(), fit instanceof StackFit);
+        text.append(stays).append(stays.isEmpty() ? "" : "\n");
         text.append(toDo(fit)).append('\n');
         text.append(foundations(fit));
         return text.toString();
@@ -82,8 +84,7 @@ public record FitText(LengthUnits units) {
 
     /** Where the knife lives. */
     static String lives(KnifeFit fit) {
-        return fit.destination().setting().id() + ": "
-                + fit.destination().setting().rule();
+        return fit.destination().setting().id() + ": " + fit.destination().lives();
     }
 
     private static String toDo(KnifeFit fit) {

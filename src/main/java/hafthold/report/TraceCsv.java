@@ -15,7 +15,7 @@ public final class TraceCsv {
         StringBuilder text = new StringBuilder(HEADER);
         for (int hour = 0; hour < trace.hours(); hour++) {
             ScaleTrace.Hour now = trace.hour(hour);
-            text.append(hour);
+            text.append(trace.samplesAnHour() == 1 ? hour : plain((double) hour / trace.samplesAnHour()));
             number(text, now.temperatureCelsius(), 1e3);
             number(text, 100 * now.relativeHumidityFraction(), 1e3);
             number(text, 100 * now.meanFraction(), 1e4);
@@ -33,12 +33,14 @@ public final class TraceCsv {
 
     private static void number(StringBuilder text, double value, double scale) {
         double rounded = Math.rint(value * scale) / scale;
-        text.append(',')
-                .append(
-                        rounded == 0
-                                ? "0"
-                                : BigDecimal.valueOf(rounded)
-                                        .stripTrailingZeros()
-                                        .toPlainString());
+        text.append(',').append(plain(rounded));
+    }
+
+    private static String plain(double number) {
+        return number == 0
+                ? "0"
+                : BigDecimal.valueOf(Math.rint(number * 1e9) / 1e9)
+                        .stripTrailingZeros()
+                        .toPlainString();
     }
 }

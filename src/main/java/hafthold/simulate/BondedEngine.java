@@ -1,7 +1,6 @@
 package hafthold.simulate;
 
 import hafthold.air.AirSeries;
-import hafthold.air.CommonYear;
 import hafthold.knife.FullTangKnife;
 import hafthold.knife.Handle;
 import hafthold.knife.Pin;
@@ -47,7 +46,7 @@ public final class BondedEngine {
         this(new Setup(
                 knife,
                 destination,
-                new LayerMoisture(destination),
+                new LayerMoisture(destination, knife.build().made()),
                 new ConcurrentHashMap<>(),
                 new ConcurrentHashMap<>()));
     }
@@ -58,7 +57,8 @@ public final class BondedEngine {
 
     /** An engine for another knife in the same place that shares what this one has solved. */
     public BondedEngine of(FullTangKnife other) {
-        return new BondedEngine(new Setup(other, setup.destination, setup.moisture, setup.influences, setup.splits));
+        return new BondedEngine(new Setup(
+                other, setup.destination, setup.moisture.madeAt(other.build().made()), setup.influences, setup.splits));
     }
 
     /** What runs share. */
@@ -165,7 +165,7 @@ public final class BondedEngine {
                     band(side -> side.glue().shear1()),
                     band(side -> side.glue().peel1()),
                     band(side -> side.glue().use()),
-                    CommonYear.monthOfHour(value.get(worst).glue().hour()),
+                    setup.destination.monthAt(value.get(worst).glue().hour()),
                     band(SideMovement::middleUse),
                     band(SideMovement::tearUse),
                     band(Answer::crackUse),
@@ -215,11 +215,13 @@ public final class BondedEngine {
                             knife.scale(),
                             spread.map(sides -> sides.get(0).joint()),
                             handle.scaleThickness().metres()),
-                    CommonYear.monthOfHour(value.get(worst).mid().worstHour()),
+                    setup.destination.monthAt(value.get(worst).mid().worstHour()),
                     RestsOn.of(knife.scale().evidence(), HandleEngine.partsOf(knife.scale(), cut), drivers),
                     findings(),
-                    dailyBands(worst, SideMovement.Days::edge),
-                    course.dailyMeans());
+                    setup.destination.calendarYear(dailyBands(worst, SideMovement.Days::edge)),
+                    setup.destination.calendarYear(course.dailyMeans()))
+                    .through(StaySpan.of(
+                            setup.destination, course, value.get(worst).days().edge()));
         }
 
         private Band band(ToDoubleFunction<SideMovement> quantity) {
@@ -277,8 +279,8 @@ public final class BondedEngine {
         private FitDays days(int worst) {
             SideMovement.Days days = value.get(worst).days();
             return new FitDays(
-                    dailyBands(worst, SideMovement.Days::edge),
-                    dailyBands(worst, SideMovement.Days::free),
+                    setup.destination.calendarYear(dailyBands(worst, SideMovement.Days::edge)),
+                    setup.destination.calendarYear(dailyBands(worst, SideMovement.Days::free)),
                     boxed(days.glueUse()),
                     boxed(days.middleUse()),
                     boxed(days.tearUse()),
@@ -293,8 +295,9 @@ public final class BondedEngine {
                     .toList();
         }
 
-        private static List<Double> boxed(double[] values) {
-            return java.util.Arrays.stream(values).boxed().toList();
+        private List<Double> boxed(double[] values) {
+            return setup.destination.calendarYear(
+                    java.util.Arrays.stream(values).boxed().toList());
         }
 
         private double coldest() {

@@ -27,7 +27,7 @@ public record Conditions(
         Figure pinExpansion) {
 
     /** The same at another destination. */
-    Conditions at(Destination other) {
+    public Conditions at(Destination other) {
         return new Conditions(handle, madeTemperature, madeHumidity, finish, other, tangExpansion, pinExpansion);
     }
 }

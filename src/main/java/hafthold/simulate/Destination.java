@@ -1,9 +1,15 @@
 package hafthold.simulate;
 
 import hafthold.air.AirSeries;
+import hafthold.air.CommonYear;
 import hafthold.air.Place;
 import hafthold.air.Setting;
+import hafthold.air.Stay;
+import hafthold.air.StayChain;
 import hafthold.air.StraightAir;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Where a knife goes: a year of outdoor air, and the air about the knife there.
@@ -14,9 +20,19 @@ import hafthold.air.StraightAir;
  * @param outdoors outdoor air, closed year
  * @param air air about the knife, closed year
  * @param humidityDoubtFraction how far the humidity may be off all year round, fraction of relative humidity
+ * @param stays the stays that lead there; empty where the knife goes to one place and the year repeats from the start.
+ *     With stays {@code air} is that of all their days, counted from final sanding, and all else that of the last
  */
 public record Destination(
-        String id, String name, Setting setting, AirSeries outdoors, AirSeries air, double humidityDoubtFraction) {
+        String id,
+        String name,
+        Setting setting,
+        AirSeries outdoors,
+        AirSeries air,
+        double humidityDoubtFraction,
+        Optional<StayChain> stays) {
+
+    private static final double HOUR_SECONDS = 3600;
 
     /** A place of the tables, by its reference year. */
     public static Destination of(Place place, Setting setting) {
@@ -31,12 +47,71 @@ public record Destination(
      */
     Destination thinned(double strayFraction) {
         AirSeries kept = StraightAir.thinned(air, StraightAir.stride(air, strayFraction));
-        return new Destination(id, name, setting, outdoors, kept, humidityDoubtFraction);
+        return new Destination(id, name, setting, outdoors, kept, humidityDoubtFraction, stays);
     }
 
     /** A recorded outdoor year. */
     public static Destination recorded(
             String id, String name, Setting setting, AirSeries outdoors, double humidityDoubtFraction) {
-        return new Destination(id, name, setting, outdoors, setting.inside(outdoors), humidityDoubtFraction);
+        return new Destination(
+                id, name, setting, outdoors, setting.inside(outdoors), humidityDoubtFraction, Optional.empty());
+    }
+
+    /** The last of several stays, and the way there. */
+    public static Destination through(StayChain chain) {
+        Stay last = chain.last();
+        int before = chain.stays().size() - 1;
+        return new Destination(
+                last.name(),
+                before == 0 ? last.name() : last.name() + " after " + before + (before == 1 ? " stay" : " other stays"),
+                last.setting(),
+                last.outdoors(),
+                chain.air(0),
+                last.humidityDoubtFraction(),
+                Optional.of(chain));
+    }
+
+    /** Where the knife lives in one sentence or two: the rule of the setting, and the stays before. */
+    public String lives() {
+        return setting.rule()
+                + stays.filter(chain -> chain.stays().size() > 1)
+                        .map(chain -> chain.stays().stream()
+                                .map(stay -> stay.name() + " from " + stay.from())
+                                .collect(Collectors.joining("; ", " The way: ", ".")))
+                        .orElse("");
+    }
+
+    /** True where the air comes round again from its first sample. */
+    public boolean repeatsFromStart() {
+        return stays.isEmpty();
+    }
+
+    /** Air about the knife in a year that starts on 1 January, the one that repeats. */
+    public AirSeries repeatingYear() {
+        return stays.map(chain -> chain.last().air()).orElse(air);
+    }
+
+    /** The same with its air at more samples. */
+    public Destination finer(int samples) {
+        return new Destination(id, name, setting, outdoors, air.finer(samples), humidityDoubtFraction, stays);
+    }
+
+    /** Month of a sample of the air, 1 to 12. */
+    int monthAt(int sample) {
+        return CommonYear.monthOfHour(hourOfYear(sample));
+    }
+
+    /** Hour of the calendar year of a sample of the air, counted from 1 January. */
+    int hourOfYear(int sample) {
+        int hour = (int) (sample * air.stepSeconds() / HOUR_SECONDS);
+        int day = hour / CommonYear.HOURS_A_DAY;
+        return stays.map(chain -> chain.dayOfYear(day) * CommonYear.HOURS_A_DAY + hour % CommonYear.HOURS_A_DAY)
+                .orElse(hour);
+    }
+
+    /** Of values a day over all of the air those of the year that repeats, 1 January first. */
+    <T> List<T> calendarYear(List<T> days) {
+        return stays.map(chain -> chain.repeatingDays().stream().map(days::get).toList())
+                .orElse(days);
     }
 }

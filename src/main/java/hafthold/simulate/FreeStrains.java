@@ -19,8 +19,10 @@ import java.util.List;
  * @param scale motion of each part of the scale
  * @param liners motion of each liner, from the tang outwards
  * @param series what {@link SectionDrive} takes: moisture change of each layer of each part, of each liner, and warming
+ * @param closed whether the last hour is followed by the first; else nothing was strained before the first
  */
-record FreeStrains(FullTangKnife knife, List<PartMotion> scale, List<PartMotion> liners, double[][] series) {
+record FreeStrains(
+        FullTangKnife knife, List<PartMotion> scale, List<PartMotion> liners, double[][] series, boolean closed) {
     private static final int HOURS_A_DAY = 24;
 
     /** Stress that lasts less than this hardly relaxes (assumed). */
@@ -57,7 +59,12 @@ record FreeStrains(FullTangKnife knife, List<PartMotion> scale, List<PartMotion>
                 warmer,
                 hour -> air.temperatureCelsius(hour) - state.temperature().celsius());
         series.add(warmer);
-        return new FreeStrains(knife, scale, liners, series.toArray(new double[0][]));
+        return new FreeStrains(
+                knife,
+                scale,
+                liners,
+                series.toArray(new double[0][]),
+                setup.destination().repeatsFromStart());
     }
 
     private static double[] change(LayeredCourse course, int layer, PartMotion motion) {
@@ -87,21 +94,22 @@ record FreeStrains(FullTangKnife knife, List<PartMotion> scale, List<PartMotion>
      */
     FreeStrains relaxed(double lastingShare) {
         double[][] left = Arrays.stream(series)
-                .map(values -> relaxed(values, 1 - lastingShare))
+                .map(values -> relaxed(values, 1 - lastingShare, closed))
                 .toArray(double[][]::new);
-        return new FreeStrains(knife, scale, liners, left);
+        return new FreeStrains(knife, scale, liners, left, closed);
     }
 
-    private static double[] relaxed(double[] values, double gone) {
+    private static double[] relaxed(double[] values, double gone, boolean closed) {
         int window = Math.min(values.length, RELAXATION_DAYS * HOURS_A_DAY);
         double sum = 0;
-        for (int back = 1; back <= window; back++) {
+        for (int back = 1; closed && back <= window; back++) {
             sum += values[values.length - back];
         }
         double[] result = new double[values.length];
         for (int hour = 0; hour < values.length; hour++) {
             int leaves = hour - window;
-            sum += values[hour] - values[leaves < 0 ? leaves + values.length : leaves];
+            double left = leaves >= 0 ? values[leaves] : closed ? values[leaves + values.length] : 0;
+            sum += values[hour] - left;
             result[hour] = values[hour] - gone * sum / window;
         }
         return result;

@@ -10,7 +10,6 @@ import hafthold.source.Evidence;
 import hafthold.source.Figure;
 import hafthold.source.Finding;
 import hafthold.transport.Resolution;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -24,9 +23,6 @@ import java.util.concurrent.ConcurrentHashMap;
  * from all doubts the band.
  */
 public final class HandleEngine {
-    /** Any year without a leap day, to turn a day of the year into a month. */
-    private static final int COMMON_YEAR = 2023;
-
     private final Conditions order;
     private final Conditions conditions;
     private final LayerMoisture moisture;
@@ -39,7 +35,7 @@ public final class HandleEngine {
     public HandleEngine(Conditions order) {
         this.order = order;
         this.conditions = order.at(order.destination().thinned(Resolution.STANDARD.airStrayFraction()));
-        this.moisture = new LayerMoisture(conditions.destination());
+        this.moisture = new LayerMoisture(conditions.destination(), made());
     }
 
     /** The year of a material in a cut; for a hybrid the cut of each part is its own. */
@@ -62,7 +58,7 @@ public final class HandleEngine {
     public ScaleTrace trace(ScaleMaterial material, Cut cut) {
         List<Hybrid.Part> parts = partsOf(material, cut);
         Hybrid.Part leading = parts.get(0);
-        LayerMoisture hourly = new LayerMoisture(order.destination());
+        LayerMoisture hourly = new LayerMoisture(order.destination(), made());
         return new ScaleTrace(
                 order,
                 motions(parts, hourly, Doubt.NONE),
@@ -152,16 +148,13 @@ public final class HandleEngine {
                 spread.of(FreeMovement::pinHeadProud),
                 spread.of(FreeMovement::pinHeadSunk),
                 joint,
-                monthOf(spread.value().worstSample()),
+                conditions.destination().monthAt(spread.value().worstSample()),
                 restsOn,
                 findings,
-                days,
-                course.dailyMeans(
-                        FreeMovement.samplesADay(conditions.destination().air())));
-    }
-
-    private int monthOf(int sample) {
-        long day = sample / FreeMovement.samplesADay(conditions.destination().air());
-        return LocalDate.ofYearDay(COMMON_YEAR, 1).plusDays(day).getMonthValue();
+                conditions.destination().calendarYear(days),
+                conditions.destination().calendarYear(course.dailyMeans(
+                        FreeMovement.samplesADay(conditions.destination().air()))))
+                .through(StaySpan.of(
+                        conditions.destination(), course, spread.value().dailyEdge()));
     }
 }

@@ -36,6 +36,8 @@ import java.util.List;
  * @param findings choices made for the user
  * @param dailyEdgeOffset mean edge offset of each day, metres, positive proud, as (low, value, high)
  * @param dailyMoisture mean moisture content of each day, fraction
+ * @param stays what it does stay by stay, where it moves from place to place; then the days are those of the year that
+ *     repeats, and the worst is that of all stays
  */
 public record HandleYear(
         String materialId,
@@ -62,13 +64,102 @@ public record HandleYear(
         RestsOn restsOn,
         List<Finding> findings,
         List<Band> dailyEdgeOffset,
-        List<Double> dailyMoisture) {
+        List<Double> dailyMoisture,
+        List<StaySpan> stays) {
 
     /** Keeps its own copies. */
     public HandleYear {
         findings = List.copyOf(findings);
         dailyEdgeOffset = List.copyOf(dailyEdgeOffset);
         dailyMoisture = List.copyOf(dailyMoisture);
+        stays = List.copyOf(stays);
+    }
+
+    /** A year in one place. */
+    public HandleYear(
+            String materialId,
+            String materialName,
+            Family family,
+            Cut cut,
+            double moistureFinish,
+            double moistureLowest,
+            double moistureHighest,
+            Band edgeShy,
+            Band edgeProud,
+            Band freeShy,
+            Band freeProud,
+            Band lengthMismatch,
+            Band endShort,
+            Band endLong,
+            Band pinGap,
+            Band pinSqueeze,
+            Band pinCrackUse,
+            Band pinHeadProud,
+            Band pinHeadSunk,
+            PartsJoint joint,
+            int worstMonth,
+            RestsOn restsOn,
+            List<Finding> findings,
+            List<Band> dailyEdgeOffset,
+            List<Double> dailyMoisture) {
+        this(
+                materialId,
+                materialName,
+                family,
+                cut,
+                moistureFinish,
+                moistureLowest,
+                moistureHighest,
+                edgeShy,
+                edgeProud,
+                freeShy,
+                freeProud,
+                lengthMismatch,
+                endShort,
+                endLong,
+                pinGap,
+                pinSqueeze,
+                pinCrackUse,
+                pinHeadProud,
+                pinHeadSunk,
+                joint,
+                worstMonth,
+                restsOn,
+                findings,
+                dailyEdgeOffset,
+                dailyMoisture,
+                List.of());
+    }
+
+    /** The same with what it does stay by stay. */
+    HandleYear through(List<StaySpan> spans) {
+        return new HandleYear(
+                materialId,
+                materialName,
+                family,
+                cut,
+                moistureFinish,
+                moistureLowest,
+                moistureHighest,
+                edgeShy,
+                edgeProud,
+                freeShy,
+                freeProud,
+                lengthMismatch,
+                endShort,
+                endLong,
+                pinGap,
+                pinSqueeze,
+                pinCrackUse,
+                pinHeadProud,
+                pinHeadSunk,
+                joint,
+                worstMonth,
+                restsOn,
+                findings,
+                dailyEdgeOffset,
+                dailyMoisture,
+                spans);
     }
 
     /** How well the weakest figure that the answer hangs on is founded. */

@@ -15,6 +15,7 @@ import hafthold.transport.PeriodicMoisture;
 import hafthold.transport.Slab;
 import hafthold.transport.StillAirFilm;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -33,17 +34,35 @@ final class LayerMoisture {
     /** A year whose start is known no better than this is not settled, kg/kg: ten times what the solver promises. */
     private static final double UNSETTLED_FRACTION = 10 * PeriodicMoisture.REPEATS_FRACTION;
 
+    private final Destination destination;
     private final AirSeries air;
     private final double humidityDoubt;
     private final double meanCelsius;
     private final double meanHumidity;
     private final double[] dry;
     private final Map<Key, LayeredCourse> years = new ConcurrentHashMap<>();
+    private final Optional<StayMoisture> stays;
 
     /** What a year of moisture depends on besides the air. */
     private record Key(String material, double thickness, double speed, double resistance, int layers) {}
 
+    /** For a destination whose year repeats from its first sample. */
     LayerMoisture(Destination destination) {
+        this(destination, Optional.empty());
+    }
+
+    /**
+     * For a knife finished in a state.
+     *
+     * @param made where the moisture starts from when the destination has stays
+     */
+    LayerMoisture(Destination destination, WorkState made) {
+        this(destination, destination.stays().map(chain -> new StayMoisture(chain, made)));
+    }
+
+    private LayerMoisture(Destination destination, Optional<StayMoisture> stays) {
+        this.destination = destination;
+        this.stays = stays;
         air = destination.air();
         humidityDoubt = destination.humidityDoubtFraction();
         dry = new double[air.size()];
@@ -55,6 +74,12 @@ final class LayerMoisture {
         }
         meanCelsius = temperature;
         meanHumidity = humidity;
+    }
+
+    /** Likewise for a knife finished in another state; shares what does not depend on it. */
+    LayerMoisture madeAt(WorkState made) {
+        return stays.map(chain -> new LayerMoisture(destination, Optional.of(chain.madeAt(made))))
+                .orElse(this);
     }
 
     /** Moisture content at a moment of the work, kg/kg; zero for what takes up no water. */
@@ -92,15 +117,15 @@ final class LayerMoisture {
      */
     MoistureHistory scaleHistory(Material material, Cut cut, Handle handle, Finish finish) {
         WaterUptake water = material.water().orElseThrow();
-        return year(
-                        water,
-                        new Key(
-                                material.id(),
-                                handle.scaleThickness().metres(),
-                                uptakeFactor(water, cut, handle),
-                                resistance(handle, finish),
-                                0))
-                .history();
+        Key key = new Key(
+                material.id(),
+                handle.scaleThickness().metres(),
+                uptakeFactor(water, cut, handle),
+                resistance(handle, finish),
+                0);
+        return stays.isPresent()
+                ? stays.get().history(key, slab(water, key), start(material, Doubt.NONE), 0, 0, air.stepSeconds())
+                : year(water, key).history();
     }
 
     private LayeredCourse scale(Material material, Cut cut, Handle handle, Finish finish, int layers, Doubt doubt) {
@@ -193,10 +218,20 @@ final class LayerMoisture {
             int layers,
             Doubt doubt) {
         double speed = doubt.diffusivityFactor(material) * uptake;
+        Key asked = new Key(material.id(), thickness, speed, resistance, layers);
+        if (stays.isPresent()) {
+            return stays.get()
+                    .course(asked, slab(water, asked), start(material, doubt), (int) doubt.airHumidityShift(1), layers)
+                    .with(doubt.sorptionFactor(material), 0);
+        }
         LayeredCourse year = years.computeIfAbsent(
-                new Key(material.id(), thickness, speed, resistance, layers),
-                key -> LayeredCourse.of(year(water, key).history(), 1, 0));
+                asked, key -> LayeredCourse.of(year(water, key).history(), 1, 0));
         return year.with(doubt.sorptionFactor(material), shift(water, doubt));
+    }
+
+    /** Moisture content at finish before the factor on the isotherm. */
+    private double start(Material material, Doubt doubt) {
+        return stockFraction(material, stays.orElseThrow().made(), doubt) / doubt.sorptionFactor(material);
     }
 
     private static Slab slab(WaterUptake water, Key key) {
@@ -211,12 +246,16 @@ final class LayerMoisture {
     /** The year that repeats; one that does not is no answer. */
     private PeriodicMoisture year(WaterUptake water, Key key) {
         PeriodicMoisture year = PeriodicMoisture.of(slab(water, key), air, key.layers());
+        requireSettled(key.material(), year);
+        return year;
+    }
+
+    static void requireSettled(String material, PeriodicMoisture year) {
         if (year.repeatsWithinFraction() > UNSETTLED_FRACTION) {
-            throw new OutsideModelsException("the moisture of " + key.material() + " does not come round to where the"
+            throw new OutsideModelsException("the moisture of " + material + " does not come round to where the"
                     + " year began: it is still off by " + 100 * year.repeatsWithinFraction() + " % after "
                     + Math.round(year.spinUpYears()) + " years; check its diffusivity and sorption figures");
         }
-        return year;
     }
 
     private double shift(WaterUptake water, Doubt doubt) {

@@ -37,7 +37,7 @@ final class ScaleSet {
             PartMotion motion = sinceGlueUp.scale().get(p);
             Optional<Figure> yield = parts.get(p).material().sheet().figure(Property.YIELD_STRAIN, Axis.ACROSS);
             if (yield.isPresent() && parts.get(p).material().water().isPresent()) {
-                double set = strain(yield.get().value(), held, motion, lastingShare);
+                double set = strain(yield.get().value(), held, motion, lastingShare, sinceGlueUp.closed() ? YEARS : 1);
                 largest =
                         Math.max(largest, motion.share() * set * width.section().halfSizeMetres());
             }
@@ -45,12 +45,12 @@ final class ScaleSet {
         return largest;
     }
 
-    private static double strain(double yieldStrain, double held, PartMotion motion, double lastingShare) {
+    private static double strain(double yieldStrain, double held, PartMotion motion, double lastingShare, int rounds) {
         BlockedSwelling swelling =
                 new BlockedSwelling(yieldStrain, 1 - lastingShare, FreeStrains.RELAXATION_DAYS * SECONDS_A_DAY);
         BlockedSwelling.State state = BlockedSwelling.State.UNUSED;
         int days = motion.course().hours() / HOURS_A_DAY;
-        for (int day = 0; day < YEARS * days; day++) {
+        for (int day = 0; day < rounds * days; day++) {
             int hour = day % days * HOURS_A_DAY;
             state = swelling.after(state, held * motion.width().strain(motion.moistureChange(hour), 0), SECONDS_A_DAY);
         }

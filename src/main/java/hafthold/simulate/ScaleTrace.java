@@ -7,6 +7,8 @@ import java.util.Optional;
 
 /** One scale hour by hour: air, moisture, strain since finish and the step at the edge, unglued. */
 public final class ScaleTrace {
+    private static final double HOUR_SECONDS = 3600;
+
     private final Conditions conditions;
     private final List<PartMotion> parts;
     private final Optional<MoistureHistory> moisture;
@@ -23,15 +25,20 @@ public final class ScaleTrace {
         this.moisture = moisture;
     }
 
-    /** Number of hours. */
+    /** Number of samples in an hour: one, unless the air was asked for at more. */
+    public int samplesAnHour() {
+        return (int) Math.round(HOUR_SECONDS / air().stepSeconds());
+    }
+
+    /** Number of hours, or of the parts of hours that the air was asked for at. */
     public int hours() {
         return air().size();
     }
 
     /**
-     * One hour.
+     * One hour, or part of one.
      *
-     * @param hour of the year, from 0
+     * @param hour of the year, or since final sanding where there are stays, from 0
      */
     public Hour hour(int hour) {
         double warmer =

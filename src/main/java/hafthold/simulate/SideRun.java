@@ -52,7 +52,15 @@ final class SideRun {
         Swing midSwing = Swing.of(mid);
         List<SectionPose> poses = List.of(midSwing.leastHour(), midSwing.mostHour()).stream()
                 .map(h -> pose(
-                        width.section(), h, atGlue[h], tangLine[h], mid[h], outer[h], free[h], centre[h], corner[h]))
+                        width.section(),
+                        setup.destination().hourOfYear(h),
+                        atGlue[h],
+                        tangLine[h],
+                        mid[h],
+                        outer[h],
+                        free[h],
+                        centre[h],
+                        corner[h]))
                 .toList();
         SectionDrive ends = sinceFinish.on(length);
         double[] freeEnd = year(ends, SectionOutput.FREE_EDGE);

@@ -1,7 +1,6 @@
 package hafthold.simulate;
 
 import hafthold.air.AirSeries;
-import hafthold.air.CommonYear;
 import hafthold.knife.Grip;
 import hafthold.knife.StackTang;
 import hafthold.knife.TangStackKnife;
@@ -35,23 +34,25 @@ public final class StackEngine {
     private static final int RUNS = 2;
 
     private final TangStackKnife knife;
+    private final Destination destination;
     private final AirSeries air;
     private final LayerMoisture moisture;
 
     /** An engine for one knife in one place. */
     public StackEngine(TangStackKnife knife, Destination destination) {
-        this(knife, destination.air(), new LayerMoisture(destination));
+        this(knife, destination, new LayerMoisture(destination, knife.build().made()));
     }
 
-    private StackEngine(TangStackKnife knife, AirSeries air, LayerMoisture moisture) {
+    private StackEngine(TangStackKnife knife, Destination destination, LayerMoisture moisture) {
         this.knife = knife;
-        this.air = air;
+        this.destination = destination;
+        this.air = destination.air();
         this.moisture = moisture;
     }
 
     /** An engine for another knife in the same place that shares what this one has solved. */
     public StackEngine of(TangStackKnife other) {
-        return new StackEngine(other, air, moisture);
+        return new StackEngine(other, destination, moisture.madeAt(other.build().made()));
     }
 
     /** The year at the value of every input, without bands: for trying changes of the build. */
@@ -121,8 +122,9 @@ public final class StackEngine {
         double load = 0;
         double leastLength = Double.POSITIVE_INFINITY;
         ThroughTangStack.State state = stack.drawnUp();
-        for (int run = 0; run < RUNS; run++) {
-            boolean counts = run == RUNS - 1;
+        int rounds = destination.repeatsFromStart() ? RUNS : 1;
+        for (int run = 0; run < rounds; run++) {
+            boolean counts = run == rounds - 1;
             for (int step = 0; step < total.length; step++) {
                 int hour = step * HOURS_A_STEP;
                 List<Double> now = new ArrayList<>(count);
@@ -246,14 +248,15 @@ public final class StackEngine {
                 spread.of(run -> run.length().above()),
                 spread.of(Run::load),
                 spread.of(StackEngine::sets),
-                CommonYear.monthOfHour(
+                destination.monthAt(
                         value.gap() > 0 ? value.gapHour() : value.length().leastHour() * HOURS_A_STEP),
                 value.joint(),
                 Drivers.of(doubts, spread, run -> run.length().either()),
-                IntStream.range(0, value.dailyLength().length)
+                destination.calendarYear(IntStream.range(0, value.dailyLength().length)
                         .mapToObj(day -> spread.signed(run -> run.dailyLength()[day]))
-                        .toList(),
-                java.util.Arrays.stream(value.dailyGap()).boxed().toList());
+                        .toList()),
+                destination.calendarYear(
+                        java.util.Arrays.stream(value.dailyGap()).boxed().toList()));
     }
 
     private static double sets(Run run) {
@@ -294,10 +297,11 @@ public final class StackEngine {
                 none,
                 none,
                 PartsJoint.NONE,
-                CommonYear.monthOfHour(spread.value().length().worstHour() * HOURS_A_STEP),
+                destination.monthAt(spread.value().length().worstHour() * HOURS_A_STEP),
                 RestsOn.grade(evidence),
                 findings,
                 List.of(),
-                course.dailyMeans());
+                destination.calendarYear(course.dailyMeans()))
+                .through(StaySpan.of(destination, course, spread.value().dailyLength()));
     }
 }

@@ -24,6 +24,12 @@ public record HourSpan(int first, int hours) {
         return hours == CommonYear.HOURS;
     }
 
+    /** First and last hour for people. */
+    String words() {
+        return LoggerClock.dateAndHour(first) + " to "
+                + LoggerClock.dateAndHour(Math.floorMod(first + hours - 1, CommonYear.HOURS));
+    }
+
     /** True where every hour of another stretch lies within. */
     public boolean covers(HourSpan other) {
         int late = Math.floorMod(other.first - first, CommonYear.HOURS);

@@ -124,8 +124,8 @@ final class HourlyYear {
         return "covers " + Math.round(readings.spanHours() / CommonYear.HOURS_A_DAY) + " of 365 days, "
                 + LoggerClock.dateAndHour(slot(readings.firstHour())) + " to "
                 + LoggerClock.dateAndHour(slot(readings.lastHour()))
-                + "; a year that repeats needs readings all year round. For less, name the file as the climate of one of"
-                + " several --stays: it counts there as recorded";
+                + "; a year that repeats needs readings all year round. For less, name the file as the climate of a stay"
+                + " before the last in a table of --stays: it counts there as recorded";
     }
 
     private static int slot(long hour) {

@@ -1,5 +1,7 @@
 package hafthold.transport;
 
+import java.util.Arrays;
+
 /**
  * Moisture of a slab at the samples of its air: what movement and stress are worked out from. Immutable.
  *
@@ -48,6 +50,41 @@ public final class MoistureHistory {
     /** The same closed year with straight lines between its samples, as many samples as asked for in place of each. */
     MoistureHistory spread(int stride) {
         return stride == 1 ? this : new MoistureHistory(this, stride);
+    }
+
+    private MoistureHistory(MoistureHistory first, MoistureHistory next) {
+        stepSeconds = first.stepSeconds;
+        mean = joined(first.mean, next.mean);
+        surface = joined(first.surface, next.surface);
+        back = joined(first.back, next.back);
+        firstMoment = joined(first.firstMoment, next.firstMoment);
+        layers = new double[first.layers.length][];
+        for (int i = 0; i < layers.length; i++) {
+            layers[i] = joined(first.layers[i], next.layers[i]);
+        }
+        waterBalanceResidual = Math.max(first.waterBalanceResidual, next.waterBalanceResidual);
+        largestStepError = Math.max(first.largestStepError, next.largestStepError);
+        steps = first.steps + next.steps;
+    }
+
+    /**
+     * This history up to its last sample, in whose place the other one begins.
+     *
+     * @param next with the same step and as many layers
+     */
+    public MoistureHistory followedBy(MoistureHistory next) {
+        if (next.stepSeconds != stepSeconds || next.layers.length != layers.length) {
+            throw new IllegalArgumentException("histories that follow each other need one step and as many layers, got "
+                    + stepSeconds + " s and " + next.stepSeconds + " s, " + layers.length + " and "
+                    + next.layers.length + " layers");
+        }
+        return new MoistureHistory(this, next);
+    }
+
+    private static double[] joined(double[] first, double[] next) {
+        double[] all = Arrays.copyOf(first, first.length - 1 + next.length);
+        System.arraycopy(next, 0, all, first.length - 1, next.length);
+        return all;
     }
 
     private static double[] spread(double[] coarse, int stride) {

@@ -68,7 +68,7 @@ class BondPiecesTest {
         Arrays.fill(lasting, 2.0);
         double[] quick = new double[8760];
         quick[5000] = 1.0;
-        FreeStrains strains = new FreeStrains(example(), List.of(), List.of(), new double[][] {lasting, quick});
+        FreeStrains strains = new FreeStrains(example(), List.of(), List.of(), new double[][] {lasting, quick}, true);
         double[][] relaxed = strains.relaxed(0.25).series();
         assertEquals(0.5, relaxed[0][0], 1e-12);
         assertEquals(0.5, relaxed[0][8759], 1e-12);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hafthold.air.AirSeries;
 import java.io.IOException;
+import java.io.Reader;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -119,8 +120,8 @@ class LoggerCsvReaderTest {
     void aPartOfAYearSaysWhatItCovers() {
         assertFault(
                 "logger.csv: covers 92 of 365 days, 1 January, 0:00 to 2 April, 23:00; a year that repeats needs readings"
-                        + " all year round. For less, name the file as the climate of one of several --stays: it counts"
-                        + " there as recorded",
+                        + " all year round. For less, name the file as the climate of a stay before the last in a"
+                        + " table of --stays: it counts there as recorded",
                 hours(0, 92 * 24, 1));
         assertFault(
                 "logger.csv: holds no readings; expected a row a reading below the header",
@@ -277,6 +278,43 @@ class LoggerCsvReaderTest {
                 file.findings().toString().contains("lie 24 hours apart"),
                 file.findings().toString());
         assertFault("logger.csv: has readings 168 hours apart; expected one a day at least", hours(8, 8760, 7 * 24));
+    }
+
+    /** The text is made while it is read, so that nothing but the reader's own sums can hold it. */
+    @Test
+    void aMillionRowsOfTenMinutesAreReadWithoutHoldingTheText() throws IOException {
+        LocalDateTime start = LocalDateTime.of(2006, 1, 1, 0, 0);
+        Reader rows = new Reader() {
+            private String line = "time,temperature_c,rh_percent\n";
+            private int at;
+            private int row;
+
+            @Override
+            public int read(char[] to, int from, int length) {
+                if (at == line.length()) {
+                    if (row == 1_000_000) {
+                        return -1;
+                    }
+                    line = start.plusMinutes(10L * row) + ",20." + row % 10 + ",45\n";
+                    at = 0;
+                    row++;
+                }
+                int count = Math.min(length, line.length() - at);
+                line.getChars(at, at + count, to, from);
+                at += count;
+                return count;
+            }
+
+            @Override
+            public void close() {}
+        };
+        HourlyFile file = LoggerCsvReader.read("long.csv", rows, HourlyReading.STRICT);
+        assertEquals(8760, file.air().size());
+        assertEquals(0, file.filledHours());
+        assertEquals(20.45, file.air().temperatureCelsius(4000), 0.3);
+        assertTrue(
+                file.findings().toString().contains("the last 365"),
+                file.findings().toString());
     }
 
     @Test

@@ -1,0 +1,86 @@
+package hafthold.simulate;
+
+import hafthold.air.StayChain;
+import hafthold.knife.WorkState;
+import hafthold.transport.MoistureHistory;
+import hafthold.transport.PeriodicMoisture;
+import hafthold.transport.Slab;
+import hafthold.transport.TransientMoisture;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * Moisture of whatever a knife is made of from final sanding through its stays: from the state it was finished in through
+ * each of them to a year in the last, and then the last one's year as it comes round for ever. What lies between the two
+ * years at the end goes from the one to the other without going beyond them.
+ */
+final class StayMoisture {
+    private static final double HOUR_SECONDS = 3600;
+    private static final int HOURS_A_DAY = 24;
+
+    private final StayChain chain;
+    private final WorkState made;
+    private final Map<Start, LayeredCourse> courses = new ConcurrentHashMap<>();
+    private final Map<Round, MoistureHistory> rounds;
+
+    /** One run through the stays: which slab, from what moisture, on which side of the doubt about the air. */
+    private record Start(Object slab, double startFraction, int side) {}
+
+    /** One year that repeats. */
+    private record Round(Object slab, int side, int samplesAnHour) {}
+
+    StayMoisture(StayChain chain, WorkState made) {
+        this(chain, made, new ConcurrentHashMap<>());
+    }
+
+    private StayMoisture(StayChain chain, WorkState made, Map<Round, MoistureHistory> rounds) {
+        this.chain = chain;
+        this.made = made;
+        this.rounds = rounds;
+    }
+
+    /** The same stays of a knife finished in another state. */
+    StayMoisture madeAt(WorkState other) {
+        return new StayMoisture(chain, other, rounds);
+    }
+
+    /** State at finish. */
+    WorkState made() {
+        return made;
+    }
+
+    /**
+     * Layers hour by hour.
+     *
+     * @param key tells slabs apart
+     * @param startFraction moisture content at finish, the same at every depth, kg/kg
+     * @param side of the doubt about the humidity of the air: -1, 0 or 1
+     */
+    LayeredCourse course(Object key, Slab slab, double startFraction, int side, int layers) {
+        return courses.computeIfAbsent(
+                new Start(key, startFraction, side),
+                start -> LayeredCourse.of(history(key, slab, startFraction, side, layers, HOUR_SECONDS), 1, 0));
+    }
+
+    /**
+     * Everything about the moisture.
+     *
+     * @param stepSeconds time between samples, an hour or a part of it
+     */
+    MoistureHistory history(Object key, Slab slab, double startFraction, int side, int layers, double stepSeconds) {
+        int finer = (int) Math.round(HOUR_SECONDS / stepSeconds);
+        MoistureHistory round = rounds.computeIfAbsent(new Round(key, side, finer), none -> {
+            PeriodicMoisture year =
+                    PeriodicMoisture.of(slab, chain.repeatingAir(side).finer(finer), layers);
+            LayerMoisture.requireSettled(key.toString(), year);
+            return year.history();
+        });
+        int samples = chain.daysBeforeRepeat() * HOURS_A_DAY * finer + 1;
+        return TransientMoisture.from(
+                        slab,
+                        new double[] {startFraction},
+                        chain.air(side).finer(finer).firstSamples(samples),
+                        layers)
+                .followedBy(round);
+    }
+}
