@@ -3,6 +3,7 @@ package hafthold.cli;
 import hafthold.decide.Comparison;
 import hafthold.report.ComparisonCsv;
 import hafthold.report.ComparisonJson;
+import hafthold.report.ComparisonMarkdown;
 import hafthold.report.ComparisonText;
 import hafthold.report.LengthUnits;
 import hafthold.table.MaterialLibrary;
@@ -67,6 +68,7 @@ final class CompareCommand implements Runnable {
                 .print(
                         switch (format) {
                             case TEXT -> new ComparisonText(units, named).of(comparison);
+                            case MARKDOWN -> ComparisonMarkdown.of(comparison, units, named);
                             case JSON -> ComparisonJson.of(comparison);
                             case CSV -> ComparisonCsv.of(comparison);
                         });

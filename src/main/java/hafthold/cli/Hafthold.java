@@ -15,6 +15,7 @@ import picocli.CommandLine.Command;
         subcommands = {
             CompareCommand.class,
             FitCommand.class,
+            CardCommand.class,
             TraceCommand.class,
             DemoCommand.class,
             RemakeCommand.class,

@@ -22,6 +22,7 @@ final class ListingOutput {
         out.print(
                 switch (format) {
                     case TEXT -> listing.text();
+                    case MARKDOWN -> listing.markdown();
                     case JSON -> listing.json();
                     case CSV -> listing.csv();
                 });

@@ -5,6 +5,7 @@ import java.util.Locale;
 /** Forms of a result on standard output. */
 enum OutputFormat {
     TEXT,
+    MARKDOWN,
     JSON,
     CSV;
 

@@ -4,8 +4,11 @@ import hafthold.knife.Handle;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.Settling;
 import hafthold.source.Finding;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Materials held against one place, best first.
@@ -45,6 +48,27 @@ public record Comparison(
         findings = List.copyOf(findings);
     }
 
+    /** The same with its answers in an order of material ids; cuts of one material stay as they are ranked. */
+    public Comparison inOrder(List<String> materialIds) {
+        List<Ranked> ordered = ranked.stream()
+                .sorted(Comparator.comparingInt(
+                        answer -> materialIds.indexOf(answer.year().materialId())))
+                .toList();
+        return new Comparison(
+                placeId,
+                placeName,
+                settingId,
+                settingRule,
+                handle,
+                madeTemperature,
+                madeHumidity,
+                finishName,
+                dailyOutdoors,
+                dailyIndoors,
+                ordered,
+                findings);
+    }
+
     /**
      * Mean air of one day.
      *
@@ -60,8 +84,15 @@ public record Comparison(
      * @param year what the handle does
      * @param verdict what to tell the customer
      * @param reasons everything that is not the best class of work, the deciding one first
+     * @param settling how soon a change shows and is over; empty for what takes up no water
      */
-    public record Ranked(int rank, HandleYear year, Verdict verdict, List<Reason> reasons) {
+    public record Ranked(
+            int rank, HandleYear year, Verdict verdict, List<Reason> reasons, Optional<Settling> settling) {
+
+        /** An answer of which the settling was not asked. */
+        public Ranked(int rank, HandleYear year, Verdict verdict, List<Reason> reasons) {
+            this(rank, year, verdict, reasons, Optional.empty());
+        }
 
         /** Keeps its own copy. */
         public Ranked {

@@ -3,14 +3,17 @@ package hafthold.decide;
 import hafthold.air.AirSeries;
 import hafthold.decide.Comparison.DayOfAir;
 import hafthold.material.Cut;
+import hafthold.material.Hybrid;
 import hafthold.material.ScaleMaterial;
 import hafthold.simulate.Conditions;
 import hafthold.simulate.HandleEngine;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.Settling;
 import hafthold.source.Finding;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Runs many materials through one customer's year and ranks them: least movement over its seasonal limit first. */
 public final class PlaceComparison {
@@ -48,8 +51,21 @@ public final class PlaceComparison {
                 conditions.finish().name(),
                 daily(conditions.destination().outdoors()),
                 daily(conditions.destination().repeatingYear()),
-                rank(conditions, candidates),
+                rank(conditions, candidates).stream()
+                        .map(answer -> withSettling(answer, conditions, candidates))
+                        .toList(),
                 findings);
+    }
+
+    private static Comparison.Ranked withSettling(
+            Comparison.Ranked answer, Conditions conditions, List<Candidate> candidates) {
+        HandleYear year = answer.year();
+        Optional<Settling> settling = candidates.stream()
+                .filter(candidate -> candidate.material().id().equals(year.materialId()))
+                .filter(candidate -> candidate.material() instanceof Hybrid || candidate.cut() == year.cut())
+                .findFirst()
+                .flatMap(candidate -> Settling.of(conditions, candidate.material(), candidate.cut()));
+        return new Comparison.Ranked(answer.rank(), year, answer.verdict(), answer.reasons(), settling);
     }
 
     /**

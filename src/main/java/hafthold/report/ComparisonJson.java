@@ -57,6 +57,11 @@ public final class ComparisonJson {
         }
         json.writeNumberField("worst_month", year.worstMonth());
         StayJson.write(json, year);
+        if (answer.settling().isPresent()) {
+            band(json, "shows_days", answer.settling().get().showsDays());
+            band(json, "rest_days", answer.settling().get().restDays());
+            number(json, "do_not_sand_days", answer.settling().get().sandDays());
+        }
         json.writeStringField("verdict", answer.verdict().word());
         json.writeStringField("evidence", year.evidence().grade());
         json.writeStringField("rests_on", year.restsOn().figure());

@@ -39,6 +39,22 @@ public record Listing(String name, List<String> columns, List<List<Object>> rows
         return text.text();
     }
 
+    /** A markdown table. */
+    public String markdown() {
+        return new MarkdownText()
+                        .table(
+                                columns.stream()
+                                        .map(column -> column.replace('_', ' '))
+                                        .toList(),
+                                rows.stream()
+                                        .map(row ->
+                                                row.stream().map(Listing::plain).toList())
+                                        .toList())
+                        .toString()
+                        .strip()
+                + "\n";
+    }
+
     /** One object that holds the rows as an array of objects. */
     public String json() {
         return JsonText.of(json -> {

@@ -18,8 +18,23 @@ final class PageFrame {
 
     /** A page that has its heading and waits for more. */
     PageFrame(String title) {
+        openPage(html, "en-GB", title, List.of("page.css"));
+        html.trusted("<body>\n<header>\n")
+                .element("p", "hafthold bench report", "class", "kicker")
+                .element("h1", title)
+                .trusted("</header>\n<main>\n");
+    }
+
+    /**
+     * Writes everything above the body of a page.
+     *
+     * @param language of the page, as a tag
+     * @param title of the page
+     * @param styles names of style sheets that ship with the program, in order
+     */
+    static void openPage(Markup html, String language, String title, List<String> styles) {
         html.trusted("<!DOCTYPE html>\n")
-                .open("html", "lang", "en-GB")
+                .open("html", "lang", language)
                 .trusted("\n<head>\n")
                 .open("meta", "charset", "utf-8")
                 .trusted("\n")
@@ -31,12 +46,9 @@ final class PageFrame {
                 .trusted("\n")
                 .element("title", title)
                 .open("style")
-                .trusted("\n" + style())
-                .close("style")
-                .trusted("</head>\n<body>\n<header>\n")
-                .element("p", "hafthold bench report", "class", "kicker")
-                .element("h1", title)
-                .trusted("</header>\n<main>\n");
+                .trusted("\n" + inkRules());
+        styles.forEach(style -> html.trusted(style(style)));
+        html.close("style").trusted("</head>\n");
     }
 
     /** Where to write. */
@@ -104,23 +116,25 @@ final class PageFrame {
         page.close("tbody").close("table").close("div");
     }
 
-    private static String style() {
-        try (InputStream css = PageFrame.class.getResourceAsStream("page.css")) {
-            String rules = new String(css.readAllBytes(), StandardCharsets.UTF_8);
-            StringBuilder inkRules = new StringBuilder();
-            for (Ink ink : Ink.values()) {
-                inkRules.append('.')
-                        .append(ink.cssClass())
-                        .append("{color:var(--")
-                        .append(ink.cssClass())
-                        .append(")}\n");
-            }
-            return ":root{" + variables(Ink::lightHex) + "}\n@media (prefers-color-scheme:dark){:root{"
-                    + variables(Ink::darkHex) + "}}\n@media print{:root{" + variables(Ink::lightHex) + "}}\n" + inkRules
-                    + rules;
+    private static String style(String name) {
+        try (InputStream css = PageFrame.class.getResourceAsStream(name)) {
+            return new String(css.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static String inkRules() {
+        StringBuilder inkRules = new StringBuilder();
+        for (Ink ink : Ink.values()) {
+            inkRules.append('.')
+                    .append(ink.cssClass())
+                    .append("{color:var(--")
+                    .append(ink.cssClass())
+                    .append(")}\n");
+        }
+        return ":root{" + variables(Ink::lightHex) + "}\n@media (prefers-color-scheme:dark){:root{"
+                + variables(Ink::darkHex) + "}}\n@media print{:root{" + variables(Ink::lightHex) + "}}\n" + inkRules;
     }
 
     private static String variables(Function<Ink, String> shade) {

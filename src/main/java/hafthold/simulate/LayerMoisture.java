@@ -234,6 +234,24 @@ final class LayerMoisture {
         return stockFraction(material, stays.orElseThrow().made(), doubt) / doubt.sorptionFactor(material);
     }
 
+    /**
+     * Such a scale as moisture sees it.
+     *
+     * @param speedFactor on the diffusivity
+     * @throws java.util.NoSuchElementException when the material takes up no water
+     */
+    static Slab slab(Material material, Cut cut, Handle handle, Finish finish, double speedFactor) {
+        WaterUptake water = material.water().orElseThrow();
+        return slab(
+                water,
+                new Key(
+                        material.id(),
+                        handle.scaleThickness().metres(),
+                        speedFactor * uptakeFactor(water, cut, handle),
+                        resistance(handle, finish),
+                        0));
+    }
+
     private static Slab slab(WaterUptake water, Key key) {
         return new Slab(
                 key.thickness(),

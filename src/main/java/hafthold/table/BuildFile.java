@@ -72,7 +72,8 @@ public record BuildFile(KnifeBuild build, List<Finding> findings) {
         return resource("tang-stack.toml");
     }
 
-    private static String resource(String name) {
+    /** A commented example that ships with the program. */
+    static String resource(String name) {
         try (InputStream in = BuildFile.class.getResourceAsStream(EXAMPLES + name)) {
             if (in == null) {
                 throw new IllegalStateException("the example " + name + " is missing from the program");

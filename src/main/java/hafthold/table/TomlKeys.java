@@ -47,6 +47,11 @@ class TomlKeys {
         return new InvalidTableException(file, lineOf(key), path + key, key, here + expectation);
     }
 
+    /** The keys the file has, in its order. */
+    final List<String> keys() {
+        return List.copyOf(table.keySet());
+    }
+
     /** True where the file has this key. */
     final boolean has(String key) {
         return table.keySet().contains(key);

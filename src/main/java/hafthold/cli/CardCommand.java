@@ -1,0 +1,215 @@
+package hafthold.cli;
+
+import hafthold.decide.Comparison;
+import hafthold.decide.PlaceComparison.Candidate;
+import hafthold.knife.Workshop;
+import hafthold.material.Family;
+import hafthold.material.ScaleMaterial;
+import hafthold.report.CardOrder;
+import hafthold.report.CardUnits;
+import hafthold.report.CustomerCard;
+import hafthold.report.ReportFolder;
+import hafthold.report.Wording;
+import hafthold.simulate.Conditions;
+import hafthold.table.LimitTable;
+import hafthold.table.MaterialLibrary;
+import hafthold.table.TableSet;
+import hafthold.table.UnknownIdException;
+import hafthold.table.WorkshopFile;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Writes the page that goes to the customer. */
+@Command(
+        name = "card",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Writes a page for the customer in plain words: what the handle does in his town, what is normal,"
+                + " when to call. With two or three materials, or with --quote, a quote side by side.")
+final class CardCommand implements Runnable {
+    private static final String USUAL_WOOD = "walnut-black";
+    private static final String STABILISED = "+lumen-resin";
+    private static final String USUAL_COMPOSITE = "linen-phenolic-le";
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(names = "--customer", paramLabel = "NAME", description = "whom the card is for")
+    private String customer;
+
+    @Option(names = "--town", paramLabel = "NAME", description = "what the customer calls his town")
+    private String town;
+
+    @Option(names = "--knife", paramLabel = "NAME", description = "what the knife is, such as \"hunting knife\"")
+    private String knife;
+
+    @Option(
+            names = "--date",
+            paramLabel = "DATE",
+            description = "day it is handed over, such as 2027-03-01; times are then given as dates too")
+    private LocalDate date;
+
+    @Option(
+            names = "--shop",
+            paramLabel = "FILE",
+            description = "your name, contact, promises and prices, as a TOML file; --example prints one")
+    private Path shop;
+
+    @Option(names = "--example", description = "prints a commented file for --shop")
+    private boolean example;
+
+    @Option(
+            names = "--quote",
+            description = "with one material: beside it the same wood stabilised, and a composite (for what is no wood:"
+                    + " black walnut, plain and stabilised)")
+    private boolean quote;
+
+    @Option(
+            names = "--language",
+            paramLabel = "CODE",
+            defaultValue = "en",
+            description = "language of the card (default: ${DEFAULT-VALUE}, the only one so far)")
+    private String language;
+
+    @Option(
+            names = "--units",
+            paramLabel = "UNITS",
+            defaultValue = "mm",
+            description = "mm, thou or both (default: ${DEFAULT-VALUE})")
+    private CardUnits units;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORM",
+            defaultValue = "text",
+            description = "text, markdown or json (default: ${DEFAULT-VALUE})")
+    private OutputFormat format;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "also write the card into this folder, as a page to print, markdown, text and figures")
+    private Path folder;
+
+    @Mixin
+    private OrderOptions order;
+
+    @Mixin
+    private RackOptions rack;
+
+    @Mixin
+    private TableOptions tables;
+
+    @Override
+    public void run() {
+        if (example) {
+            spec.commandLine().getOut().print(WorkshopFile.example());
+            return;
+        }
+        if (format == OutputFormat.CSV) {
+            throw new WrongUsageException("a card is written as text, markdown or json, not as csv");
+        }
+        Wording wording = Wording.of(language)
+                .orElseThrow(() -> new UnknownIdException(
+                        "language", language, List.of("en"), "a language is a file messages_CODE.properties"));
+        Workshop workshop = shop == null ? Workshop.UNNAMED : WorkshopFile.read(shop);
+        TableSet set = tables.open();
+        MaterialLibrary library = MaterialLibrary.read(set);
+        Conditions conditions = order.conditions(set, library);
+        CardOrder cardOrder = new CardOrder(
+                Optional.ofNullable(customer),
+                Optional.ofNullable(town),
+                Optional.ofNullable(knife),
+                Optional.ofNullable(date),
+                workshop,
+                LimitTable.read(set),
+                units,
+                wording);
+        CustomerCard card = of(cardOrder, set, library, conditions, candidates(library));
+        spec.commandLine()
+                .getOut()
+                .print(
+                        switch (format) {
+                            case TEXT -> card.text();
+                            case MARKDOWN -> card.markdown();
+                            case JSON, CSV -> card.json();
+                        });
+        if (folder != null) {
+            spec.commandLine().getErr().println("card: " + write(card, folder));
+        }
+    }
+
+    /**
+     * Works out a card.
+     *
+     * @param candidates the handles it is about, in order
+     */
+    static CustomerCard of(
+            CardOrder order, TableSet set, MaterialLibrary library, Conditions conditions, List<Candidate> candidates) {
+        Comparison offered = compared(set, conditions, candidates);
+        if (candidates.size() > 1) {
+            return new CustomerCard(order, offered, Optional.empty());
+        }
+        List<Candidate> beside = beside(candidates.get(0), library);
+        return new CustomerCard(order, offered, Optional.of(compared(set, conditions, beside)));
+    }
+
+    private static Comparison compared(TableSet set, Conditions conditions, List<Candidate> candidates) {
+        return new ComparisonRun(set, conditions, candidates, List.of(), Optional.empty())
+                .comparison()
+                .inOrder(candidates.stream()
+                        .map(candidate -> candidate.material().id())
+                        .toList());
+    }
+
+    /** Writes every form of a card, whole or not at all; returns the page. */
+    static Path write(CustomerCard card, Path folder) {
+        try {
+            new ReportFolder(folder).write(card.files());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return folder.resolve(CustomerCard.PAGE);
+    }
+
+    private List<Candidate> candidates(MaterialLibrary library) {
+        if (rack.firstNamed(library).isEmpty()) {
+            throw new WrongUsageException("which handle? Name its --material; 'hafthold materials' lists them");
+        }
+        List<Candidate> candidates = rack.candidates(library);
+        if (quote && candidates.size() == 1) {
+            return beside(candidates.get(0), library);
+        }
+        if (candidates.size() > CustomerCard.MOST_OPTIONS) {
+            throw new WrongUsageException("a card has room for " + CustomerCard.MOST_OPTIONS + " handles, got "
+                    + candidates.size() + "; name fewer materials or cuts");
+        }
+        return candidates;
+    }
+
+    /** Plain wood, the same wood stabilised, and a composite; the handle itself is one of them where it can be. */
+    private static List<Candidate> beside(Candidate handle, MaterialLibrary library) {
+        ScaleMaterial material = handle.material();
+        String id = material.id();
+        boolean plain = material.family() == Family.WOOD;
+        boolean treated = material.family() == Family.TREATED_WOOD && id.contains("+");
+        String wood = plain ? id : treated ? id.substring(0, id.indexOf('+')) : USUAL_WOOD;
+        Candidate bare = plain ? handle : usual(library.find(wood), treated ? Optional.of(handle) : Optional.empty());
+        Candidate stabilised = treated ? handle : new Candidate(library.find(wood + STABILISED), bare.cut());
+        Candidate composite = plain || treated ? usual(library.find(USUAL_COMPOSITE), Optional.empty()) : handle;
+        return List.of(bare, stabilised, composite);
+    }
+
+    private static Candidate usual(ScaleMaterial material, Optional<Candidate> cutLike) {
+        return new Candidate(material, cutLike.map(Candidate::cut).orElse(material.usualCut()));
+    }
+}

@@ -1,0 +1,160 @@
+package hafthold.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CardCommandTest {
+    private static final String[] CARD = {
+        "card", "--place", "yakutsk", "--material", "walnut-black", "--town", "our town", "--date", "2027-03-01"
+    };
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void writesTheCardInEveryForm() throws IOException {
+        Bench bench = Bench.run(with(CARD, "--out", folder.resolve("out").toString()));
+        assertEquals(ExitCode.DONE, bench.code(), bench.err());
+        assertEquals(bench.out(), Files.readString(folder.resolve("out/card.txt")));
+        assertTrue(Files.readString(folder.resolve("out/card.html")).contains("What it does in our town"));
+        assertEquals(
+                Files.readString(folder.resolve("out/card.md")),
+                Bench.run(with(CARD, "--format", "markdown")).out());
+        assertEquals(
+                Files.readString(folder.resolve("out/card.json")),
+                Bench.run(with(CARD, "--format", "json")).out());
+    }
+
+    @Test
+    void theExampleOfAShopIsAccepted() throws IOException {
+        Bench example = Bench.run("card", "--example");
+        Path shop = Files.writeString(folder.resolve("shop.toml"), example.out());
+        String card = Bench.run(with(CARD, "--shop", shop.toString())).out();
+        assertTrue(card.contains("From Alder Lane Handles (invented)."), card);
+        assertTrue(card.contains("at your own risk"), card);
+    }
+
+    @Test
+    void aQuoteSetsThePlainWoodBesideItsStabilisedSelfAndAComposite() {
+        String quote = Bench.run(with(CARD, "--quote")).out();
+        int wood = quote.indexOf("1. Black walnut");
+        int stabilised = quote.indexOf("2. Black walnut, stabilised");
+        int composite = quote.indexOf("3. Linen laminate");
+        assertTrue(0 < wood && wood < stabilised && stabilised < composite, quote);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--place oslo | which handle?",
+                "--place oslo --material teak --language xx | no language 'xx'",
+                "--place oslo --material teak,koa,yew,pear | has room for 3",
+                "--place oslo --material teak --format csv | not as csv",
+                "--place oslo --material teak --date soon | --date",
+                "--place oslo --material teak --units furlong | --units",
+                "--material teak | where does the knife go?",
+            })
+    void aWrongOptionIsAnsweredInOneLine(String options, String part) {
+        Bench bench = Bench.run(("card " + options).split(" "));
+        assertEquals(ExitCode.WRONG_USAGE, bench.code(), bench.err());
+        assertTrue(bench.err().contains(part), bench.err());
+        assertEquals("", bench.out());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "[shop] | name",
+                "[shop]#name = 3 | a text in quotes",
+                "[shop]#name = \"A\"#[promise]#stay = \"x\" | did you mean stays?",
+            })
+    void aFaultyShopFileIsNamedWithItsLine(String text, String part) throws IOException {
+        Path shop = Files.writeString(folder.resolve("shop.toml"), text.replace('#', '\n'));
+        Bench bench = Bench.run(with(CARD, "--shop", shop.toString()));
+        assertEquals(ExitCode.INVALID_INPUT, bench.code(), bench.err());
+        assertTrue(bench.err().contains(part), bench.err());
+    }
+
+    /** Needs a browser: run with -Dhafthold.browser=PATH of a Chromium; skipped otherwise. */
+    @ParameterizedTest
+    @ValueSource(strings = {"A4", "letter"})
+    void printsOnOneSheet(String paper) throws IOException, InterruptedException {
+        String browser = System.getProperty("hafthold.browser", "");
+        assumeTrue(!browser.isEmpty(), "no browser named");
+        Path shop = Files.writeString(
+                folder.resolve("shop.toml"), Bench.run("card", "--example").out());
+        for (String material : List.of(
+                "walnut-black",
+                "molar-mammoth",
+                "hybrid-maple-burl-epoxy",
+                "acrylic-cast",
+                "rosewood-indian",
+                "maple-burl,maple-burl+lumen-resin,linen-phenolic-le")) {
+            Path out = folder.resolve(material.replaceAll("[^a-z]", "-") + paper);
+            Bench.run(
+                    "card",
+                    "--place",
+                    "duluth",
+                    "--material",
+                    material,
+                    "--units",
+                    "both",
+                    "--customer",
+                    "Ms Invented-Longname",
+                    "--date",
+                    "2027-03-01",
+                    "--shop",
+                    shop.toString(),
+                    "--out",
+                    out.toString());
+            String html = Files.readString(out.resolve("card.html"));
+            assertTrue(html.contains("@page{size:auto;"));
+            Path page = Files.writeString(
+                    out.resolve("sheet.html"), html.replace("@page{size:auto;", "@page{size:" + paper + ";"));
+            Path pdf = out.resolve("sheet.pdf");
+            Process print = new ProcessBuilder(
+                            browser,
+                            "--headless",
+                            "--no-sandbox",
+                            "--disable-gpu",
+                            "--no-first-run",
+                            "--user-data-dir=" + folder.resolve("profile"),
+                            "--no-pdf-header-footer",
+                            "--print-to-pdf=" + pdf,
+                            page.toUri().toString())
+                    .redirectErrorStream(true)
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+            assertTrue(print.waitFor(1, TimeUnit.MINUTES), "the browser did not end");
+            assertEquals(1, pages(pdf), material + " on " + paper);
+        }
+    }
+
+    private static long pages(Path pdf) throws IOException {
+        Matcher page =
+                Pattern.compile("/Type\\s*/Page\\b(?!s)").matcher(Files.readString(pdf, StandardCharsets.ISO_8859_1));
+        return page.results().count();
+    }
+
+    private static String[] with(String[] some, String... more) {
+        return Stream.concat(Stream.of(some), Stream.of(more)).toArray(String[]::new);
+    }
+}
