@@ -67,6 +67,11 @@ public final class BurlGrain {
                         + ", from the stiffness of the plain wood)."));
     }
 
+    /** Tension in grain across a pull over the mean tension of the burl. */
+    static double tensionAcross(Material material) {
+        return new RosenHashinAggregate(ScaleElasticity.grain(material, Doubt.NONE)).tensionAcross();
+    }
+
     private static double moves(Shares shares, Swelling swelling) {
         return shares.mean(
                 swelling.perMoisture(Axis.ALONG, 0),
