@@ -8,6 +8,7 @@ import hafthold.material.PropertySheet.Entry;
 import hafthold.material.ScaleMaterial;
 import hafthold.report.Listing;
 import hafthold.report.WorthMeasuring;
+import hafthold.simulate.BurlGrain;
 import hafthold.source.Figure;
 import hafthold.table.AlternativeTable;
 import hafthold.table.AlternativeTable.Alternative;
@@ -212,6 +213,7 @@ final class MaterialsCommand implements Runnable {
                 + other.entry().property().unit() + " (" + other.figure().sourceKey() + "): " + other.whyNot() + "."));
         material.findings().forEach(finding -> out.println("Estimated: " + finding.text()));
         for (Material part : parts(material)) {
+            BurlGrain.finding(part, part.usualCut()).ifPresent(finding -> out.println("Estimated: " + finding.text()));
             WorthMeasuring.of(part).forEach(line -> out.println("To do better, " + part.name() + ": " + line + "."));
         }
         cautions.about(material).forEach(caution -> out.println("Caution: " + caution.text()));

@@ -32,7 +32,7 @@ public record Reason(Kind kind, Band size, FitLimits heldTo, boolean keeps) {
         END_PROUD,
         /** Step on the face where the parts of a hybrid meet. */
         RIDGE,
-        /** Line between the parts of a hybrid loaded near or beyond what the weaker part bears. */
+        /** Line between the parts of a hybrid, or the plates of a molar, loaded near or beyond what the weaker part bears. */
         PARTS_JOINT,
         /** Scale squeezed on a pin until it may split. */
         PIN_CRACK,

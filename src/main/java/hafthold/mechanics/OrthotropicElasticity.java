@@ -152,29 +152,6 @@ public record OrthotropicElasticity(
                 -across * width);
     }
 
-    /**
-     * The same material with its grain in every direction, as in burl: the mean of the bounds of Voigt and Reuss for an
-     * even mixture of orientations (Hill 1952, The elastic behaviour of a crystalline aggregate).
-     */
-    public OrthotropicElasticity inEveryDirection() {
-        PlaneStiffness c = inSection(HandleAxis.WIDTH);
-        double shears = lengthWidthShearPascals + lengthThicknessShearPascals + widthThicknessShearPascals;
-        double stiff = c.c11() + c.c22() + c.c33();
-        double stiffPairs = c.c12() + c.c13() + c.c23();
-        double bulkAbove = (stiff + 2 * stiffPairs) / 9;
-        double shearAbove = (stiff - stiffPairs + 3 * shears) / 15;
-        double soft = 1 / lengthModulusPascals + 1 / widthModulusPascals + 1 / thicknessModulusPascals;
-        double softPairs = -lengthWidthPoisson / lengthModulusPascals
-                - lengthThicknessPoisson / lengthModulusPascals
-                - widthThicknessPoisson / widthModulusPascals;
-        double slips = 1 / lengthWidthShearPascals + 1 / lengthThicknessShearPascals + 1 / widthThicknessShearPascals;
-        double bulkBelow = 1 / (soft + 2 * softPairs);
-        double shearBelow = 15 / (4 * (soft - softPairs) + 3 * slips);
-        double bulk = (bulkAbove + bulkBelow) / 2;
-        double shear = (shearAbove + shearBelow) / 2;
-        return isotropic(9 * bulk * shear / (3 * bulk + shear), (3 * bulk - 2 * shear) / (2 * (3 * bulk + shear)));
-    }
-
     /** Stiffness in the section that runs along an axis and through the thickness. */
     PlaneStiffness inSection(HandleAxis along) {
         HandleAxis out = along == HandleAxis.WIDTH ? HandleAxis.LENGTH : HandleAxis.WIDTH;

@@ -74,20 +74,44 @@ public final class RosenHashinAggregate {
         return settled().bulk();
     }
 
+    /** Elastic constants of the mixture where every grain is a ball in it, the same in every direction. */
+    public OrthotropicElasticity stiffness() {
+        Settled mixture = settled();
+        double young = 9 * mixture.bulk() * mixture.shear() / (3 * mixture.bulk() + mixture.shear());
+        return OrthotropicElasticity.isotropic(young, young / (2 * mixture.shear()) - 1);
+    }
+
+    /**
+     * Tension in grain that lies across a pull, along the width, over the mean tension of the mixture: below 1, since soft
+     * grain leaves the pull to the stiff grain beside it.
+     *
+     * <p>C (C + C*)^-1 (K, G mixture + C*) applied to the mean strain under one tension.
+     */
+    public double tensionAcross() {
+        Settled mixture = settled();
+        double holdingBulk = holdingBulk(mixture.shear());
+        double holdingShear = holdingShear(mixture.bulk(), mixture.shear());
+        RealMatrix mean = isotropic(mixture.bulk(), mixture.shear());
+        RealMatrix local = mixture.yielding()
+                .multiply(mean.add(isotropic(holdingBulk, holdingShear)))
+                .multiply(inverse(mean));
+        return stiffness.multiply(local).getEntry(HandleAxis.WIDTH.place(), HandleAxis.WIDTH.place());
+    }
+
     /**
      * A mixture that holds its grains as stiffly as they make it.
      *
      * @param yielding (C + C*)^-1 among the three normal directions
      */
-    private record Settled(double bulk, RealMatrix yielding) {}
+    private record Settled(double bulk, double shear, RealMatrix yielding) {}
 
     /** Throws IllegalStateException when the averages do not settle, which no stable grain is known to cause. */
     private Settled settled() {
         double bulk = voigtBulk;
         double shear = startShear;
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            double holdingBulk = 4 * shear / 3;
-            double holdingShear = shear * (9 * bulk + 8 * shear) / (6 * (bulk + 2 * shear));
+            double holdingBulk = holdingBulk(shear);
+            double holdingShear = holdingShear(bulk, shear);
             RealMatrix yielding = inverse(stiffness.add(isotropic(holdingBulk, holdingShear)));
             double dilation = sum(yielding) / 3;
             double distortion = yielding.getTrace() - dilation;
@@ -97,12 +121,20 @@ public final class RosenHashinAggregate {
             double nextBulk = 1 / (3 * dilation) - holdingBulk;
             double nextShear = 5 / (2 * distortion) - holdingShear;
             if (Math.abs(nextBulk - bulk) + Math.abs(nextShear - shear) <= SETTLED * voigtBulk) {
-                return new Settled(nextBulk, yielding);
+                return new Settled(nextBulk, nextShear, yielding);
             }
             bulk = nextBulk;
             shear = nextShear;
         }
         throw new IllegalStateException("the stiffness of a mixture of grains did not settle");
+    }
+
+    private static double holdingBulk(double shear) {
+        return 4 * shear / 3;
+    }
+
+    private static double holdingShear(double bulk, double shear) {
+        return shear * (9 * bulk + 8 * shear) / (6 * (bulk + 2 * shear));
     }
 
     private static RealMatrix isotropic(double bulk, double shear) {

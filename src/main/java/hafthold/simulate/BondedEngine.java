@@ -214,7 +214,10 @@ public final class BondedEngine {
                     PartsJoint.of(
                             knife.scale(),
                             spread.map(sides -> sides.get(0).joint()),
-                            handle.scaleThickness().metres()),
+                            handle.scaleThickness().metres(),
+                            setup.moisture.stockFraction(
+                                            first.material(), knife.build().made(), Doubt.NONE)
+                                    - course.least()),
                     setup.destination.monthAt(value.get(worst).mid().worstHour()),
                     RestsOn.of(knife.scale().evidence(), HandleEngine.partsOf(knife.scale(), cut), drivers),
                     findings(),

@@ -1,11 +1,16 @@
 package hafthold.simulate;
 
+import hafthold.material.Axis;
+import hafthold.material.Cut;
 import hafthold.material.Cut.Shares;
 import hafthold.material.Material;
+import hafthold.material.Swelling;
 import hafthold.mechanics.RosenHashinAggregate;
 import hafthold.quantity.Band;
 import hafthold.source.Evidence;
 import hafthold.source.Figure;
+import hafthold.source.Finding;
+import java.util.Optional;
 
 /**
  * Shares of the principal strains of a wood in a burl of it, the same in every direction of the handle.
@@ -14,13 +19,16 @@ import hafthold.source.Figure;
  * grain is free and half as much of it lies along as in an even mixture, since a scale is a small sample of a burl
  * (assumed).
  */
-final class BurlGrain {
+public final class BurlGrain {
     /** How the grain of one burl lies and how it holds itself back is known for none. */
     static final Figure LIE = new Figure(
             Band.exact(0),
             Evidence.ESTIMATED,
             "rosen-hashin-1970",
             "grain embedded in grain, held or free at the ends");
+
+    /** Figures stated for any direction leave nothing to hold back. */
+    private static final double ALIKE = 1e-6;
 
     private static final double ALONG_IN_A_POOR_SAMPLE = 1 / 6.0;
 
@@ -35,6 +43,40 @@ final class BurlGrain {
         RosenHashinAggregate grain = new RosenHashinAggregate(ScaleElasticity.grain(material, Doubt.NONE));
         Shares value = grain.embedded();
         return lean < 0 ? between(value, grain.held(), -lean) : between(value, poorSample(), lean);
+    }
+
+    /** How far a burl moves against its grain, were each bit of it free; empty for straight grain and what takes up no water. */
+    public static Optional<Finding> finding(Material material, Cut cut) {
+        if (cut != Cut.BURL || material.water().isEmpty()) {
+            return Optional.empty();
+        }
+        Swelling swelling = material.water().get().swelling();
+        double free = moves(new Shares(1 / 3.0, 1 / 3.0, 1 / 3.0), swelling);
+        double value = moves(shares(material, 0), swelling) / free;
+        if (Math.abs(value - 1) < ALIKE) {
+            return Optional.empty();
+        }
+        double held = moves(shares(material, -1), swelling) / free;
+        double loose = moves(shares(material, 1), swelling) / free;
+        Band share = new Band(Math.min(held, value), value, Math.max(loose, value));
+        return Optional.of(PartingFindings.estimate(
+                material.id(),
+                "Its grain runs every way and holds itself back: in every direction it moves "
+                        + PartingFindings.range(share, "%.2f")
+                        + " of the mean of its three grain directions (" + LIE.sourceKey()
+                        + ", from the stiffness of the plain wood)."));
+    }
+
+    /** Tension in grain across a pull over the mean tension of the burl. */
+    static double tensionAcross(Material material) {
+        return new RosenHashinAggregate(ScaleElasticity.grain(material, Doubt.NONE)).tensionAcross();
+    }
+
+    private static double moves(Shares shares, Swelling swelling) {
+        return shares.mean(
+                swelling.perMoisture(Axis.ALONG, 0),
+                swelling.perMoisture(Axis.ACROSS, 0),
+                swelling.perMoisture(Axis.THROUGH, 0));
     }
 
     private static Shares poorSample() {

@@ -125,7 +125,8 @@ public final class HandleEngine {
         PartsJoint joint = PartsJoint.of(
                 material,
                 spread.map(FreeMovement::joint),
-                conditions.handle().scaleThickness().metres());
+                conditions.handle().scaleThickness().metres(),
+                finish - course.least());
         findings.addAll(PartingFindings.of(material, cut, joint, spread.value(), conditions, course, finish));
         return new HandleYear(
                 material.id(),

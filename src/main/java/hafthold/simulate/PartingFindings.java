@@ -7,7 +7,6 @@ import hafthold.material.Hybrid;
 import hafthold.material.Material;
 import hafthold.material.Property;
 import hafthold.material.ScaleMaterial;
-import hafthold.material.Swelling;
 import hafthold.mechanics.BlockedSwelling;
 import hafthold.mechanics.BlockedSwelling.State;
 import hafthold.quantity.Band;
@@ -43,7 +42,7 @@ final class PartingFindings {
         if (material instanceof Hybrid hybrid) {
             line(hybrid, joint).ifPresent(findings::add);
         } else if (material instanceof Material whole) {
-            burl(whole, cut).ifPresent(findings::add);
+            BurlGrain.finding(whole, cut).ifPresent(findings::add);
             set(whole, movement, conditions).ifPresent(findings::add);
             ToothLayers.finding(whole, finishFraction - course.least()).ifPresent(findings::add);
         }
@@ -66,36 +65,6 @@ final class PartingFindings {
                                         + " of the strength across the weaker part, half of the stress relaxed"
                                         + (share.value() > 1 ? ": expect hairlines along it." : "."))
                                 .orElse("; the strength of its joint is not known.")));
-    }
-
-    private static Optional<Finding> burl(Material material, Cut cut) {
-        if (cut != Cut.BURL || material.water().isEmpty()) {
-            return Optional.empty();
-        }
-        Swelling swelling = material.water().get().swelling();
-        double free = (swelling.perMoisture(Axis.ALONG, 0)
-                        + swelling.perMoisture(Axis.ACROSS, 0)
-                        + swelling.perMoisture(Axis.THROUGH, 0))
-                / 3;
-        return Optional.of(estimate(
-                material.id(),
-                "Its grain runs every way and holds itself back: it moves "
-                        + range(
-                                new Band(
-                                        burl(material, swelling, -1) / free,
-                                        burl(material, swelling, 0) / free,
-                                        burl(material, swelling, 1) / free),
-                                "%.2f")
-                        + " of what the same grain would move if each bit were free, in every direction"
-                        + " (rosen-hashin-1970 and the stiffness of the plain wood)."));
-    }
-
-    private static double burl(Material material, Swelling swelling, double lean) {
-        return BurlGrain.shares(material, lean)
-                .mean(
-                        swelling.perMoisture(Axis.ALONG, 0),
-                        swelling.perMoisture(Axis.ACROSS, 0),
-                        swelling.perMoisture(Axis.THROUGH, 0));
     }
 
     private static Optional<Finding> set(Material material, FreeMovement movement, Conditions conditions) {

@@ -1,6 +1,7 @@
 package hafthold.simulate;
 
 import hafthold.material.Hybrid;
+import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
 import hafthold.mechanics.JointLine;
 import hafthold.quantity.Band;
@@ -8,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What the line between the parts of a hybrid has to bear over the year.
+ * What the line between the parts of a hybrid, or the plates of a molar, have to bear over the year.
  *
  * @param ridge step on the face where the parts meet, both free, metres; zero for a scale of one piece
  * @param use stress along the line over the strength across the weaker part, half of it relaxed; empty where the strength
@@ -19,10 +20,14 @@ public record PartsJoint(Band ridge, Optional<Band> use) {
     /** A scale of one piece. */
     public static final PartsJoint NONE = new PartsJoint(Band.exact(0), Optional.empty());
 
-    /** The joint of a scale; the two parts that its table names first stand for all. */
-    static PartsJoint of(ScaleMaterial material, Spread<JointExtremes> spread, double thicknessMetres) {
+    /**
+     * The joint of a scale; the two parts that its table names first stand for all.
+     *
+     * @param drying largest loss of moisture since finish, kg/kg
+     */
+    static PartsJoint of(ScaleMaterial material, Spread<JointExtremes> spread, double thicknessMetres, double drying) {
         if (!(material instanceof Hybrid hybrid)) {
-            return NONE;
+            return new PartsJoint(Band.exact(0), ToothLayers.use((Material) material, drying));
         }
         Band strain = spread.of(JointExtremes::lineStrain);
         return new PartsJoint(

@@ -7,6 +7,7 @@ import hafthold.material.Property;
 import hafthold.mechanics.LekhnitskiiHole;
 import hafthold.mechanics.OrthotropicElasticity;
 import hafthold.mechanics.PinContact;
+import hafthold.mechanics.RosenHashinAggregate;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -21,7 +22,6 @@ import java.util.concurrent.ConcurrentHashMap;
 final class PinSplit {
     private static final double DEGREE = Math.PI / 180;
     private static final int STEP_DEGREES = 5;
-    private static final double PARTING_STRAIN = 4.8 / 710;
 
     private final LekhnitskiiHole hole;
     private final boolean splitsAnyWay;
@@ -71,20 +71,13 @@ final class PinSplit {
     }
 
     /**
-     * What a scale bears across its grain, Pa; empty where the sheet does not say. Burl, whose grain runs every way, is
-     * taken to part no sooner than at the strain at which straight-grained walnut does, 0.67 % (4.8 MPa over 0.71 GPa);
-     * its sheets inherit the strength of straight grain, which is far softer across (assumed).
+     * What a scale bears across its grain, Pa; empty where the sheet does not say. Burl parts where grain that lies across
+     * the pull does, which carries about half of the mean tension ({@link RosenHashinAggregate}).
      */
     static Optional<Double> strength(Material material, Cut cut, Doubt doubt) {
         return material.sheet()
                 .figure(Property.TENSION_STRENGTH, Axis.ACROSS)
-                .map(figure -> doubt.strength(figure)
-                        * (cut == Cut.BURL ? Math.max(1, burlStrength(material) / figure.value()) : 1));
-    }
-
-    private static double burlStrength(Material material) {
-        return PARTING_STRAIN
-                * ScaleElasticity.of(material, Cut.BURL, Doubt.NONE).widthModulusPascals();
+                .map(figure -> doubt.strength(figure) / (cut == Cut.BURL ? BurlGrain.tensionAcross(material) : 1));
     }
 
     /** True where the wide face shows no grain that runs along the handle. */

@@ -9,6 +9,7 @@ import hafthold.material.Property;
 import hafthold.material.PropertySheet;
 import hafthold.mechanics.HandleAxis;
 import hafthold.mechanics.OrthotropicElasticity;
+import hafthold.mechanics.RosenHashinAggregate;
 import hafthold.source.Figure;
 import java.util.List;
 import java.util.Optional;
@@ -56,7 +57,7 @@ final class ScaleElasticity {
             case FLAT, NONE -> flat;
             case RIFT -> flat.turnedAboutLength(Math.PI / 4);
             case QUARTER -> flat.turnedAboutLength(Math.PI / 2);
-            case BURL -> flat.inEveryDirection();
+            case BURL -> new RosenHashinAggregate(flat).stiffness();
             case CROSS -> flat.laid(HandleAxis.WIDTH, HandleAxis.THICKNESS, HandleAxis.LENGTH);
         };
     }

@@ -1,6 +1,8 @@
 package hafthold.simulate;
 
+import hafthold.material.Axis;
 import hafthold.material.Material;
+import hafthold.material.Property;
 import hafthold.mechanics.JointLine;
 import hafthold.quantity.Band;
 import hafthold.source.Evidence;
@@ -45,14 +47,31 @@ final class ToothLayers {
         return (DENTINE.value() - ENAMEL.value()) * lossFraction / DENTINE_SHARE;
     }
 
+    /** Stress between the plates over what they bear; empty for other materials. */
+    static Optional<Band> use(Material material, double lossFraction) {
+        return material.id().equals(MOLAR)
+                ? material.sheet()
+                        .figure(Property.TENSION_STRENGTH, Axis.ACROSS)
+                        .map(bears -> over(bears.band(), stressPascals(Math.max(0, lossFraction))))
+                : Optional.empty();
+    }
+
+    private static Band over(Band strength, double stress) {
+        return new Band(stress / strength.high(), stress / strength.value(), stress / strength.low());
+    }
+
+    private static double stressPascals(double lossFraction) {
+        return PinCrack.RELAXATION
+                * new JointLine(DENTINE_PASCALS, ENAMEL_PASCALS).pascalsPerStrain()
+                * mismatch(lossFraction);
+    }
+
     /** What a molar's plates do when it dries; empty for other materials and where it does not dry. */
     static Optional<Finding> finding(Material material, double lossFraction) {
         if (!material.id().equals(MOLAR) || lossFraction < LEAST_LOSS) {
             return Optional.empty();
         }
-        double stress = PinCrack.RELAXATION
-                * new JointLine(DENTINE_PASCALS, ENAMEL_PASCALS).pascalsPerStrain()
-                * mismatch(lossFraction);
+        double stress = stressPascals(lossFraction);
         return Optional.of(PartingFindings.estimate(
                 material.id(),
                 "Its layers part in dry air: dentine moves " + Math.round(DENTINE.value() / ENAMEL.value())

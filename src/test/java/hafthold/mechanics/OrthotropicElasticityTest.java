@@ -47,13 +47,6 @@ class OrthotropicElasticityTest {
         assertEquals(expected, rift.thicknessModulusPascals(), 1e-3);
     }
 
-    @Test
-    void evenMixtureOfAnIsotropicBodyIsItself() {
-        assertSame(Handles.ACRYLIC, Handles.ACRYLIC.inEveryDirection());
-        OrthotropicElasticity burl = Handles.WALNUT_FLAT.inEveryDirection();
-        assertEquals(burl.lengthModulusPascals(), burl.widthModulusPascals());
-    }
-
     /** Stiffness in a section is the inverse of the compliance: one strain at a time gives back its stress. */
     @Test
     void sectionStiffnessInvertsTheCompliance() {

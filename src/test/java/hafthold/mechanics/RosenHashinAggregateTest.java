@@ -29,7 +29,9 @@ class RosenHashinAggregateTest {
         assertAll(
                 () -> assertEquals(1 / 3.0, glass.held().along(), 1e-12),
                 () -> assertEquals(1 / 3.0, glass.embedded().along(), 1e-9),
-                () -> assertEquals(3e9 / (3 * (1 - 0.7)), glass.bulkPascals(), 1));
+                () -> assertEquals(3e9 / (3 * (1 - 0.7)), glass.bulkPascals(), 1),
+                () -> assertEquals(3e9, glass.stiffness().widthModulusPascals(), 1),
+                () -> assertEquals(1, glass.tensionAcross(), 1e-9));
     }
 
     /** Tensors turned through a rule of angles that is exact to fourth rank, averaged one by one. */
@@ -61,7 +63,7 @@ class RosenHashinAggregateTest {
 
     /**
      * Numbers of a separate script that sums 6 x 6 matrices in Mandel's notation: held 2.2017, embedded 3.8176, free 4.6
-     * for strains of 0.5, 7.8 and 5.5; bulk 1.2309 GPa.
+     * for strains of 0.5, 7.8 and 5.5; bulk 1.2309 and Young's modulus 1.6848 GPa; tension across 0.5557.
      */
     @Test
     void walnutGrainAgreesWithAnotherSum() {
@@ -70,7 +72,35 @@ class RosenHashinAggregateTest {
                 () -> assertEquals(0.022017, swelling(walnut.held()), 5e-7),
                 () -> assertEquals(0.038176, swelling(walnut.embedded()), 5e-7),
                 () -> assertEquals(0.046, swelling(walnut.free()), 5e-7),
-                () -> assertEquals(1.2309e9, walnut.bulkPascals(), 5e4));
+                () -> assertEquals(1.2309e9, walnut.bulkPascals(), 5e4),
+                () -> assertEquals(1.6848e9, walnut.stiffness().widthModulusPascals(), 5e4),
+                () -> assertEquals(0.55568, walnut.tensionAcross(), 5e-6));
+    }
+
+    /** Voigt and Reuss bound what any even mixture can have (Hill 1952). */
+    @Test
+    void theMixtureIsStifferThanAllGrainsInARowAndSofterThanAllSideBySide() {
+        double[][] c = normalStiffness(WALNUT);
+        double stiff = c[0][0] + c[1][1] + c[2][2];
+        double pairs = c[0][1] + c[0][2] + c[1][2];
+        double shears = WALNUT.lengthWidthShearPascals()
+                + WALNUT.lengthThicknessShearPascals()
+                + WALNUT.widthThicknessShearPascals();
+        double voigt = (stiff - pairs + 3 * shears) / 15;
+        double slips = 1 / WALNUT.lengthWidthShearPascals()
+                + 1 / WALNUT.lengthThicknessShearPascals()
+                + 1 / WALNUT.widthThicknessShearPascals();
+        double soft = 0;
+        double softPairs = 0;
+        for (HandleAxis a : HandleAxis.values()) {
+            for (HandleAxis b : HandleAxis.values()) {
+                soft += a == b ? WALNUT.compliancePerPascal(a, a) : 0;
+                softPairs += a == b ? 0 : WALNUT.compliancePerPascal(a, b) / 2;
+            }
+        }
+        double reuss = 15 / (4 * (soft - softPairs) + 3 * slips);
+        double shear = new RosenHashinAggregate(WALNUT).stiffness().lengthWidthShearPascals();
+        assertTrue(shear > reuss && shear < voigt, reuss + " " + shear + " " + voigt);
     }
 
     /**
