@@ -46,7 +46,14 @@ public record FullTangCharts(List<FitLimits> limits) {
             charts.add(pins(fit));
         }
         charts.add(stressYear(fit));
+        stays(fit).ifPresent(charts::add);
         return charts;
+    }
+
+    /** The edge stay by stay; none where the knife goes to one place. */
+    Optional<ReportChart> stays(FullTangFit fit) {
+        return StayCharts.of(
+                fit.whole(), LimitLines.from(limits, fit.knife().build().order().workClass()));
     }
 
     /** The widest section, dry and wet. */

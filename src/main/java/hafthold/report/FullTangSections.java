@@ -26,6 +26,7 @@ record FullTangSections(LengthUnits units, List<FitLimits> limits, FullTangFit f
         frame.chart(charts.section(fit));
         rows.write(page, EDGES::contains);
         frame.chart(charts.edgeYear(fit));
+        charts.stays(fit).ifPresent(frame::chart);
         sides(page);
         page.close("section");
         page.open("section").element("h2", "Pins");

@@ -31,16 +31,16 @@ final class StayWords {
         columns.row("", "until", "MC %", stack ? "length against the steel, mm" : "edge, mm a side");
         for (StaySpan span : year.stays()) {
             columns.row(
-                    name(span),
-                    span.repeats() ? "every year" : span.to().toString(),
-                    percent(span.moistureLowest()) + "–" + percent(span.moistureHighest()),
+                    nameOf(span),
+                    until(span),
+                    moisture(span),
                     step(span.lowestMetres(), stack) + " to " + step(span.highestMetres(), stack));
         }
         return text.append(columns.text())
                 .append("Worst on ")
                 .append(worst.worstOn())
                 .append(", ")
-                .append(name(worst))
+                .append(nameOf(worst))
                 .append(": ")
                 .append(step(worst.worstMetres(), stack).replace(" ", " mm "))
                 .append('\n')
@@ -57,8 +57,24 @@ final class StayWords {
         return text.toString();
     }
 
-    private static String name(StaySpan span) {
+    /** Name of a stay. */
+    static String nameOf(StaySpan span) {
         return span.name() + (span.repeats() ? ", from then on" : "");
+    }
+
+    /** When it ends. */
+    static String until(StaySpan span) {
+        return span.repeats() ? "every year" : span.to().toString();
+    }
+
+    /** Range of the mean moisture content, percent. */
+    static String moisture(StaySpan span) {
+        return percent(span.moistureLowest()) + "–" + percent(span.moistureHighest());
+    }
+
+    /** A step of an edge with its unit. */
+    static String edgeOf(double metres) {
+        return step(metres, false).replace(" ", " mm ");
     }
 
     private static String percent(double fraction) {

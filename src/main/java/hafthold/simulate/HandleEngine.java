@@ -129,32 +129,34 @@ public final class HandleEngine {
                 finish - course.least());
         findings.addAll(PartingFindings.of(material, cut, joint, spread.value(), conditions, course, finish));
         return new HandleYear(
-                material.id(),
-                material.name(),
-                material.family(),
-                material instanceof Hybrid ? Cut.NONE : cut,
-                finish,
-                course.least(),
-                course.most(),
-                shy,
-                proud,
-                shy,
-                proud,
-                spread.of(FreeMovement::lengthMismatch),
-                spread.of(FreeMovement::endShort),
-                spread.of(FreeMovement::endLong),
-                spread.of(FreeMovement::pinGap),
-                spread.of(FreeMovement::pinSqueeze),
-                spread.of(FreeMovement::pinCrackUse),
-                spread.of(FreeMovement::pinHeadProud),
-                spread.of(FreeMovement::pinHeadSunk),
-                joint,
-                conditions.destination().monthAt(spread.value().worstSample()),
-                restsOn,
-                findings,
-                conditions.destination().calendarYear(days),
-                conditions.destination().calendarYear(course.dailyMeans(
-                        FreeMovement.samplesADay(conditions.destination().air()))))
+                        material.id(),
+                        material.name(),
+                        material.family(),
+                        material instanceof Hybrid ? Cut.NONE : cut,
+                        finish,
+                        course.least(),
+                        course.most(),
+                        shy,
+                        proud,
+                        shy,
+                        proud,
+                        spread.of(FreeMovement::lengthMismatch),
+                        spread.of(FreeMovement::endShort),
+                        spread.of(FreeMovement::endLong),
+                        spread.of(FreeMovement::pinGap),
+                        spread.of(FreeMovement::pinSqueeze),
+                        spread.of(FreeMovement::pinCrackUse),
+                        spread.of(FreeMovement::pinHeadProud),
+                        spread.of(FreeMovement::pinHeadSunk),
+                        joint,
+                        conditions.destination().monthAt(spread.value().worstSample()),
+                        restsOn,
+                        findings,
+                        conditions.destination().calendarYear(days),
+                        conditions
+                                .destination()
+                                .calendarYear(course.dailyMeans(FreeMovement.samplesADay(
+                                        conditions.destination().air()))))
                 .through(StaySpan.of(
                         conditions.destination(), course, spread.value().dailyEdge()));
     }
