@@ -144,7 +144,7 @@ final class CardCommand implements Runnable {
                             case JSON, CSV -> card.json();
                         });
         if (folder != null) {
-            spec.commandLine().getErr().println("card: " + write(card, folder));
+            spec.commandLine().getErr().println("card: " + write(card, folder, "card"));
         }
     }
 
@@ -172,13 +172,13 @@ final class CardCommand implements Runnable {
     }
 
     /** Writes every form of a card, whole or not at all; returns the page. */
-    static Path write(CustomerCard card, Path folder) {
+    static Path write(CustomerCard card, Path folder, String name) {
         try {
-            new ReportFolder(folder).write(card.files());
+            new ReportFolder(folder).write(card.files(name));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return folder.resolve(CustomerCard.PAGE);
+        return folder.resolve(name + ".html");
     }
 
     private List<Candidate> candidates(MaterialLibrary library) {
@@ -197,7 +197,7 @@ final class CardCommand implements Runnable {
     }
 
     /** Plain wood, the same wood stabilised, and a composite; the handle itself is one of them where it can be. */
-    private static List<Candidate> beside(Candidate handle, MaterialLibrary library) {
+    static List<Candidate> beside(Candidate handle, MaterialLibrary library) {
         ScaleMaterial material = handle.material();
         String id = material.id();
         boolean plain = material.family() == Family.WOOD;

@@ -4,17 +4,23 @@ import hafthold.air.Setting;
 import hafthold.decide.Comparison;
 import hafthold.decide.PlaceComparison.Candidate;
 import hafthold.knife.Handle;
+import hafthold.knife.Workshop;
 import hafthold.material.Axis;
 import hafthold.material.Cut;
 import hafthold.quantity.Length;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
+import hafthold.report.CardOrder;
+import hafthold.report.CardUnits;
 import hafthold.report.ComparisonText;
+import hafthold.report.CustomerCard;
 import hafthold.report.LengthUnits;
+import hafthold.report.Wording;
 import hafthold.simulate.Conditions;
 import hafthold.simulate.Destination;
 import hafthold.source.Finding;
 import hafthold.table.FinishTable;
+import hafthold.table.LimitTable;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.PlaceTable;
 import hafthold.table.TableSet;
@@ -69,7 +75,27 @@ final class DemoCommand implements Runnable {
         out.print(new ComparisonText(LengthUnits.MM, run.named()).of(comparison));
         Path page = run.write(folder, comparison, LengthUnits.MM, "hafthold demo");
         spec.commandLine().getErr().println("report: " + page);
+        Candidate asked = run.candidates().get(0);
+        spec.commandLine()
+                .getErr()
+                .println("card: "
+                        + CardCommand.write(card(run, library, List.of(asked)), folder, "card")
+                        + ", "
+                        + CardCommand.write(card(run, library, CardCommand.beside(asked, library)), folder, "quote"));
         run.warn(spec.commandLine().getErr());
+    }
+
+    private static CustomerCard card(ComparisonRun run, MaterialLibrary library, List<Candidate> handles) {
+        CardOrder order = new CardOrder(
+                Optional.of("Ms Example (invented)"),
+                Optional.empty(),
+                Optional.of("kitchen knife"),
+                Optional.empty(),
+                Workshop.UNNAMED,
+                LimitTable.read(run.tables()),
+                CardUnits.MM,
+                Wording.english());
+        return CardCommand.of(order, run.tables(), library, run.conditions(), handles);
     }
 
     private static Conditions order(TableSet tables, MaterialLibrary library) {

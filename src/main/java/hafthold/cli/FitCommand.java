@@ -14,6 +14,7 @@ import hafthold.material.Family;
 import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
 import hafthold.report.FitJson;
+import hafthold.report.FitMarkdown;
 import hafthold.report.FitReport;
 import hafthold.report.FitText;
 import hafthold.report.LengthUnits;
@@ -94,7 +95,7 @@ final class FitCommand implements Callable<Integer> {
             names = "--format",
             paramLabel = "FORM",
             defaultValue = "text",
-            description = "text or json (default: ${DEFAULT-VALUE})")
+            description = "text, markdown or json (default: ${DEFAULT-VALUE})")
     private OutputFormat format;
 
     @Option(
@@ -124,7 +125,7 @@ final class FitCommand implements Callable<Integer> {
                     "which knife? Name its file; 'hafthold fit --example' prints one to start from");
         }
         if (format == OutputFormat.CSV) {
-            throw new WrongUsageException("fit answers as text or json, not as csv");
+            throw new WrongUsageException("fit answers as text, markdown or json, not as csv");
         }
         TableSet set = tables.open();
         // The library is the longer read; a fault of the knife's own file is told first all the same.
@@ -137,7 +138,14 @@ final class FitCommand implements Callable<Integer> {
         findings.addAll(FitFindings.of(read.knife(), destination));
         KnifeFit fit = new KnifeJudge(LimitTable.read(set), offer(read.knife(), library))
                 .fit(read.knife(), destination, findings);
-        spec.commandLine().getOut().print(format == OutputFormat.JSON ? FitJson.of(fit) : new FitText(units).of(fit));
+        spec.commandLine()
+                .getOut()
+                .print(
+                        switch (format) {
+                            case MARKDOWN -> FitMarkdown.of(fit, units);
+                            case JSON -> FitJson.of(fit);
+                            case TEXT, CSV -> new FitText(units).of(fit);
+                        });
         List<Finding> cautions = List.copyOf(FitFindings.cautions(read.knife(), CautionTable.read(set)));
         if (folder != null) {
             spec.commandLine().getErr().println("report: " + write(fit, LimitTable.read(set), cautions));

@@ -23,6 +23,7 @@ public final class Rehearsal {
             PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
             for (List<String> command : List.of(
                     List.of("compare", "--place", "singapore", "--material", "walnut-black,acrylic-cast", "--out", out),
+                    List.of("card", "--place", "singapore", "--material", "walnut-black", "--out", out),
                     List.of("fit", knife.toString()),
                     List.of("places"))) {
                 Hafthold.run(nowhere, nowhere, command.toArray(String[]::new));

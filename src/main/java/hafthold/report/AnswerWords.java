@@ -106,6 +106,12 @@ final class AnswerWords {
                 .findFirst()
                 .ifPresent(reason ->
                         text.append(" What decides: ").append(reason(reason)).append('.'));
+        if (!EdgeStep.worst(year).isFlush()) {
+            answer.settling()
+                    .ifPresent(settling -> text.append(" Timing: ")
+                            .append(SettlingWords.sentence(settling))
+                            .append('.'));
+        }
         return text.toString();
     }
 

@@ -1,6 +1,7 @@
 package hafthold.report;
 
 import hafthold.decide.Comparison.Ranked;
+import hafthold.decide.Reason;
 import hafthold.decide.Verdict;
 import hafthold.knife.FitLimits;
 import hafthold.material.Family;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -23,6 +25,7 @@ import java.util.stream.Stream;
  */
 record CardHandle(CardOrder order, Ranked answer) {
     private static final Pattern BRACKETS = Pattern.compile("\\s*\\([^)]*\\)");
+    private static final Set<Reason.Kind> TOLD_BY_KIND = Set.of(Reason.Kind.PIN_GAP, Reason.Kind.RIDGE);
     private static final double DAYS_A_WEEK = 7;
     private static final double DAYS_A_MONTH = 365.25 / 12;
     private static final double DAYS_A_YEAR = 365.25;
@@ -137,8 +140,21 @@ record CardHandle(CardOrder order, Ranked answer) {
         if (!isUnknown()) {
             pins().ifPresent(said::add);
             ends().ifPresent(said::add);
+            answer.reasons().stream()
+                    .filter(reason -> reason.kind().isUse() || TOLD_BY_KIND.contains(reason.kind()))
+                    .map(reason -> wording().say("reason." + word(reason.kind()), "size", size(reason)))
+                    .distinct()
+                    .forEach(said::add);
         }
         return said;
+    }
+
+    private static String word(Reason.Kind kind) {
+        return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private String size(Reason reason) {
+        return reason.kind().isUse() ? "" : length(reason.size()).words();
     }
 
     private Optional<String> pins() {

@@ -8,6 +8,7 @@ import hafthold.quantity.Band;
 import hafthold.report.AnswerFigures.BandKey;
 import hafthold.report.AnswerFigures.NumberKey;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.Settling;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -45,6 +46,7 @@ public final class ComparisonCsv {
         for (BandKey key : AnswerFigures.MOVEMENTS) {
             columns.addAll(List.of(key.key("low"), key.key("value"), key.key("high")));
         }
+        columns.addAll(List.of("shows_days_low", "shows_days_value", "shows_days_high", "do_not_sand_days"));
         columns.addAll(List.of("worst_month", "verdict", "evidence", "bonded"));
         return columns;
     }
@@ -68,12 +70,18 @@ public final class ComparisonCsv {
             Band band = key.of().apply(year);
             cells.addAll(List.of(number(band.low()), number(band.value()), number(band.high())));
         }
+        cells.addAll(answer.settling().map(ComparisonCsv::settling).orElse(List.of("", "", "", "")));
         cells.addAll(List.of(
                 Integer.toString(year.worstMonth()),
                 answer.verdict().word(),
                 year.evidence().grade(),
                 Boolean.toString(EdgeStep.isBonded(year))));
         return cells;
+    }
+
+    private static List<String> settling(Settling settling) {
+        Band shows = settling.showsDays();
+        return List.of(number(shows.low()), number(shows.value()), number(shows.high()), number(settling.sandDays()));
     }
 
     private static String number(double number) {

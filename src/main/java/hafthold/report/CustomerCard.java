@@ -22,9 +22,6 @@ public record CustomerCard(CardOrder order, Comparison offered, Optional<Compari
     /** Columns a page has room for. */
     public static final int MOST_OPTIONS = 3;
 
-    /** Name of the page. */
-    public static final String PAGE = "card.html";
-
     /** Rejects a card without or with too many handles. */
     public CustomerCard {
         int count = offered.ranked().size();
@@ -33,13 +30,17 @@ public record CustomerCard(CardOrder order, Comparison offered, Optional<Compari
         }
     }
 
-    /** Text by file name: card.json, .md, .txt and .html. */
-    public Map<String, String> files() {
+    /**
+     * Text by file name: NAME.json, .md, .txt and .html.
+     *
+     * @param name such as card
+     */
+    public Map<String, String> files(String name) {
         Map<String, String> files = new LinkedHashMap<>();
-        files.put("card.json", json());
-        files.put("card.md", markdown());
-        files.put("card.txt", text());
-        files.put(PAGE, html());
+        files.put(name + ".json", json());
+        files.put(name + ".md", markdown());
+        files.put(name + ".txt", text());
+        files.put(name + ".html", html());
         return files;
     }
 

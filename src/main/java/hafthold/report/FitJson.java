@@ -18,12 +18,14 @@ import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.PlaceYear;
 import hafthold.simulate.FitYear.SideYear;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.Settling;
 import hafthold.simulate.StackYear;
 import hafthold.simulate.StackYear.PartYear;
 import hafthold.source.Finding;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** One knife in one place as a JSON object: numbers unformatted, units at the end of the keys. */
 public final class FitJson {
@@ -39,6 +41,7 @@ public final class FitJson {
             json.writeStartObject();
             whole(json, fit);
             if (fit instanceof FullTangFit full) {
+                settling(json, full);
                 bonded(json, full.year());
             } else {
                 stack(json, ((StackFit) fit).year());
@@ -91,6 +94,15 @@ public final class FitJson {
             number(json, "mc_percent", ((MeasuredMoisture) state).moisture().percent());
         }
         json.writeEndObject();
+    }
+
+    private static void settling(JsonGenerator json, FullTangFit fit) throws IOException {
+        Optional<Settling> settling = Settling.of(fit.knife(), fit.destination());
+        if (settling.isPresent()) {
+            band(json, "shows_days", settling.get().showsDays(), 1);
+            band(json, "rest_days", settling.get().restDays(), 1);
+            number(json, "do_not_sand_days", settling.get().sandDays());
+        }
     }
 
     private static void bonded(JsonGenerator json, FitYear year) throws IOException {

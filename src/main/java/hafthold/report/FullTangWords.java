@@ -9,6 +9,7 @@ import hafthold.simulate.FitYear;
 import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.SideYear;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.Settling;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -36,6 +37,8 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
         if (year.places().size() > 1) {
             rows.row("", "Along the handle: " + places(year) + ".");
         }
+        Settling.of(fit.knife(), fit.destination())
+                .ifPresent(settling -> rows.row("Timing", SettlingWords.sentence(settling)));
         rows.row("Faces", faces(year));
         for (int i = 0; i < year.pins().size(); i++) {
             rows.row("Pin " + (i + 1), pin(build.pins().get(i), year.pins().get(i)));

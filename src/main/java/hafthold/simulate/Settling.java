@@ -2,14 +2,17 @@ package hafthold.simulate;
 
 import hafthold.air.AirSeries;
 import hafthold.air.HylandWexlerSaturationPressure;
+import hafthold.knife.FullTangKnife;
+import hafthold.knife.Handle;
 import hafthold.material.Cut;
+import hafthold.material.Finish;
 import hafthold.material.Hybrid;
-import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
 import hafthold.quantity.Band;
 import hafthold.transport.SettlingTime;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How soon a scale shows that it came into other air, and when it has come to rest there: one and three times the
@@ -21,6 +24,8 @@ import java.util.Optional;
  * @param foldingDays e-folding time, days, more than 0
  */
 public record Settling(Band foldingDays) {
+    private static final Comparator<Settling> SLOWER =
+            Comparator.comparingDouble(settling -> settling.foldingDays().value());
     private static final double SECONDS_A_DAY = 86_400;
     private static final double TIMES_TO_REST = 3;
     private static final double DAYS_A_YEAR = 365;
@@ -50,38 +55,53 @@ public record Settling(Band foldingDays) {
      * @param conditions handle, finish and destination
      */
     public static Optional<Settling> of(Conditions conditions, ScaleMaterial material, Cut cut) {
+        return of(material, cut, conditions.handle(), conditions.finish(), conditions.destination());
+    }
+
+    /** Of the slower scale of a bonded knife; likewise. */
+    public static Optional<Settling> of(FullTangKnife knife, Destination destination) {
+        return Stream.of(knife.cutLeft(), knife.cutRight())
+                .distinct()
+                .flatMap(cut -> of(knife.scale(), cut, SectionPlan.handle(knife), knife.finish(), destination).stream())
+                .max(SLOWER);
+    }
+
+    private static Optional<Settling> of(
+            ScaleMaterial material, Cut cut, Handle handle, Finish finish, Destination destination) {
+        double[] mean = meanAir(destination.air());
         return HandleEngine.partsOf(material, cut).stream()
-                .flatMap(part -> of(conditions, part).stream())
-                .max(Comparator.comparingDouble(
-                        settling -> settling.foldingDays().value()));
+                .filter(part -> part.material().water().isPresent())
+                .map(part -> {
+                    Band speed = part.material()
+                            .water()
+                            .orElseThrow()
+                            .diffusivityReference()
+                            .band();
+                    return new Settling(new Band(
+                            days(part, handle, finish, mean, speed.high() / speed.value()),
+                            days(part, handle, finish, mean, 1),
+                            days(part, handle, finish, mean, speed.low() / speed.value())));
+                })
+                .max(SLOWER);
     }
 
-    private static Optional<Settling> of(Conditions conditions, Hybrid.Part part) {
-        Material material = part.material();
-        return material.water().map(water -> {
-            double value = water.diffusivityReference().value();
-            Band speed = water.diffusivityReference().band();
-            return new Settling(new Band(
-                    days(conditions, part, speed.high() / value),
-                    days(conditions, part, 1),
-                    days(conditions, part, speed.low() / value)));
-        });
-    }
-
-    private static double days(Conditions conditions, Hybrid.Part part, double speedFactor) {
-        AirSeries air = conditions.destination().air();
-        double celsius = 0;
-        double humidity = 0;
-        for (int hour = 0; hour < air.size(); hour++) {
-            celsius += air.temperatureCelsius(hour) / air.size();
-            humidity += air.relativeHumidityFraction(hour) / air.size();
-        }
+    private static double days(Hybrid.Part part, Handle handle, Finish finish, double[] air, double speedFactor) {
         return SettlingTime.eFoldingSeconds(
-                        LayerMoisture.slab(
-                                part.material(), part.cut(), conditions.handle(), conditions.finish(), speedFactor),
-                        celsius,
-                        humidity,
+                        LayerMoisture.slab(part.material(), part.cut(), handle, finish, speedFactor),
+                        air[0],
+                        air[1],
                         new HylandWexlerSaturationPressure())
                 / SECONDS_A_DAY;
+    }
+
+    /** Mean temperature, degrees Celsius, and mean relative humidity, fraction. */
+    private static double[] meanAir(AirSeries air) {
+        double celsius = 0;
+        double humidity = 0;
+        for (int sample = 0; sample < air.size(); sample++) {
+            celsius += air.temperatureCelsius(sample) / air.size();
+            humidity += air.relativeHumidityFraction(sample) / air.size();
+        }
+        return new double[] {celsius, humidity};
     }
 }

@@ -139,7 +139,7 @@ class CardWordsTest {
     @Test
     void printsTheShopsOwnPromiseAndNoneThatItDidNotMake() {
         assertTrue(InventedCard.english("glass-epoxy-g10").text().contains("Edges stay level for five years."));
-        assertTrue(InventedCard.english("maple-sugar").text().contains("makes no promise for him"));
+        assertTrue(InventedCard.english("maple-sugar").text().contains("This page makes no promise"));
     }
 
     @Test

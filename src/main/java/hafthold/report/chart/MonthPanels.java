@@ -156,9 +156,24 @@ public record MonthPanels(
         double x = layout.left(order) + (late ? 4 : layout.plotWidth() - 4.0);
         for (LimitMark limit : drawnLimits()) {
             double line = layout.top(order) + layout.y(y, limit.value());
-            double base = limit.value() < 0 ? line - 4 : line + layout.fontSize();
+            double base = isRoomAbove(layout, y, order, limit) ? line - 4 : line + layout.fontSize();
             sheet.text(x, base, late ? Anchor.START : Anchor.END, Ink.LIMIT, limit.label());
         }
+    }
+
+    /** Whether the words of a limit keep further from the handle's line above the limit than below it. */
+    private boolean isRoomAbove(MonthPanelsLayout layout, Span y, int order, LimitMark limit) {
+        List<Double> daily = panels.get(order).daily();
+        int days = (int) (BOLD_SHARE * layout.fontSize() * limit.label().length() / layout.plotWidth() * daily.size());
+        int from = isLate(order) ? 0 : Math.max(0, daily.size() - days);
+        double line = layout.y(y, limit.value());
+        double data = daily.subList(from, Math.min(daily.size(), from + Math.max(1, days))).stream()
+                .mapToDouble(value -> layout.y(y, value))
+                .average()
+                .orElseThrow();
+        boolean fitsAbove = line > layout.fontSize() + 2.0;
+        boolean fitsBelow = line < layout.plotHeight() - layout.fontSize() - 2.0;
+        return fitsAbove && (!fitsBelow || data > line);
     }
 
     private void worstWords(SvgSheet sheet, MonthPanelsLayout layout, Span y, int order) {

@@ -1,0 +1,105 @@
+package hafthold.report;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import hafthold.decide.KnifeFit;
+import hafthold.source.Finding;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** One knife in one place as markdown: the bench note, and every number of {@link FitJson} to three digits. */
+public final class FitMarkdown {
+    private FitMarkdown() {}
+
+    /** The whole note. */
+    public static String of(KnifeFit fit, LengthUnits units) {
+        MarkdownText text = new MarkdownText()
+                .heading(
+                        1,
+                        fit.knife().build().order().name().orElse("This knife") + " for "
+                                + fit.destination().name() + ": "
+                                + fit.verdict().word())
+                .paragraph(FitText.verdictSentence(fit) + FitText.remedy(fit));
+        text.points(FitRows.of(fit, units).rows().stream()
+                .map(row -> row.get(0).isBlank() ? row.get(1) : row.get(0).strip() + ": " + row.get(1))
+                .toList());
+        text.heading(2, "What to do")
+                .points(fit.advice().stream()
+                        .map(advice -> AdviceWords.toDo(advice.change()) + ": " + AdviceWords.effect(advice) + ".")
+                        .toList());
+        text.heading(2, "Figures").table(List.of("Figure", "Value", "Low", "High"), figures(fit));
+        return text.heading(2, "What this rests on")
+                        .points(fit.findings().stream()
+                                .filter(finding -> finding.kind() != Finding.Kind.CAUTION)
+                                .map(finding -> finding.subject().replace('-', ' ') + ": " + finding.text())
+                                .distinct()
+                                .toList())
+                        .toString()
+                        .strip()
+                + "\n";
+    }
+
+    /** Every number of the JSON by its path; low, value and high of one figure in one row. */
+    private static List<List<String>> figures(KnifeFit fit) {
+        Map<String, Map<String, String>> figures = new LinkedHashMap<>();
+        numbers(FitJson.of(fit)).forEach((path, number) -> {
+            int point = path.lastIndexOf('.');
+            String end = path.substring(point + 1);
+            boolean isBand = end.equals("low") || end.equals("value") || end.equals("high");
+            figures.computeIfAbsent(isBand ? path.substring(0, point) : path, any -> new LinkedHashMap<>())
+                    .put(isBand ? end : "value", ComparisonMarkdown.number(number));
+        });
+        List<List<String>> rows = new ArrayList<>();
+        figures.forEach((path, ends) -> rows.add(List.of(
+                ComparisonMarkdown.words(path),
+                ends.get("value"),
+                ends.getOrDefault("low", ""),
+                ends.getOrDefault("high", ""))));
+        return rows;
+    }
+
+    /** Numbers of a JSON text by their paths, such as pins 1.gap_across_mm.low, in their order. */
+    static Map<String, Double> numbers(String json) {
+        Map<String, Double> numbers = new LinkedHashMap<>();
+        Deque<int[]> counts = new ArrayDeque<>();
+        Deque<String> path = new ArrayDeque<>();
+        try (JsonParser parser = new JsonFactory().createParser(json)) {
+            String key = "";
+            for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
+                boolean inArray = !counts.isEmpty() && counts.peek()[0] >= 0;
+                switch (token) {
+                    case FIELD_NAME -> key = parser.currentName();
+                    case START_OBJECT, START_ARRAY -> {
+                        path.addLast(inArray ? Integer.toString(++counts.peek()[0]) : key);
+                        counts.push(new int[] {token == JsonToken.START_ARRAY ? 0 : -1});
+                    }
+                    case END_OBJECT, END_ARRAY -> {
+                        counts.pop();
+                        path.removeLast();
+                    }
+                    case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
+                        numbers.put(
+                                where(path, inArray ? Integer.toString(++counts.peek()[0]) : key),
+                                parser.getDoubleValue());
+                    default -> {}
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return numbers;
+    }
+
+    private static String where(Deque<String> path, String key) {
+        List<String> parts = new ArrayList<>(path);
+        parts.add(key);
+        return String.join(".", parts.subList(1, parts.size()));
+    }
+}
