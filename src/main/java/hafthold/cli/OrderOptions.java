@@ -14,9 +14,11 @@ import hafthold.table.MaterialLibrary;
 import hafthold.table.PlaceTable;
 import hafthold.table.TableSet;
 import hafthold.table.UnknownIdException;
+import hafthold.table.UsualBuild;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -87,7 +89,8 @@ final class OrderOptions {
                 FinishTable.read(tables).find(finish),
                 destination(tables),
                 expansion(library, USUAL_STEEL),
-                expansion(library, USUAL_PIN));
+                expansion(library, USUAL_PIN),
+                Optional.of(UsualBuild.bond(library, handle.tangThickness())));
     }
 
     /** What was taken for want of a word, and what was done to recorded air; asked for after the conditions. */
@@ -101,6 +104,7 @@ final class OrderOptions {
                 "--width",
                 "--thickness",
                 "--length",
+                "--tang",
                 "--pin",
                 "--clearance")) {
             if (!spec.commandLine().getParseResult().hasMatchedOption(name)) {
@@ -115,6 +119,11 @@ final class OrderOptions {
                 "metals",
                 "Tang of martensitic stainless steel and brass pins; between common metals heat makes less than 0.01 mm of"
                         + " difference on a handle."));
+        defaults.add(new Finding(
+                Finding.Kind.DEFAULT,
+                "glue",
+                "Two-part epoxy, 0.1 mm thick, over the whole tang, bonded in the air of final sanding, and it is taken to"
+                        + " hold."));
         return defaults;
     }
 

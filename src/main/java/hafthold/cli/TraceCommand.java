@@ -50,6 +50,11 @@ final class TraceCommand implements Runnable {
         ScaleTrace trace = new HandleEngine(order.conditions(set, library)).trace(scale.material(), scale.cut());
         spec.commandLine().getOut().print(TraceCsv.of(trace));
         order.notes().forEach(note -> spec.commandLine().getErr().println("note: " + note.text()));
-        spec.commandLine().getErr().println("unglued: edge_offset_mm equals free_offset_mm");
+        spec.commandLine()
+                .getErr()
+                .println(
+                        trace.isGlued()
+                                ? "edge_offset_mm: glued, half way up the thickness; free_offset_mm: if unglued"
+                                : "unglued: edge_offset_mm equals free_offset_mm");
     }
 }

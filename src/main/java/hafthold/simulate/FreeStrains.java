@@ -87,13 +87,19 @@ record FreeStrains(FullTangKnife knife, List<PartMotion> scale, List<PartMotion>
      */
     FreeStrains relaxed(double lastingShare) {
         double[][] left = Arrays.stream(series)
-                .map(values -> relaxed(values, 1 - lastingShare))
+                .map(values -> relaxed(values, 1 - lastingShare, RELAXATION_DAYS * HOURS_A_DAY))
                 .toArray(double[][]::new);
         return new FreeStrains(knife, scale, liners, left);
     }
 
-    private static double[] relaxed(double[] values, double gone) {
-        int window = Math.min(values.length, RELAXATION_DAYS * HOURS_A_DAY);
+    /**
+     * A closed series less what has relaxed of its mean over the last weeks.
+     *
+     * @param gone share of a lasting stress that is gone
+     * @param month samples in {@link #RELAXATION_DAYS}
+     */
+    static double[] relaxed(double[] values, double gone, int month) {
+        int window = Math.min(values.length, month);
         double sum = 0;
         for (int back = 1; back <= window; back++) {
             sum += values[values.length - back];
