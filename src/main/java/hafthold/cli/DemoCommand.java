@@ -24,6 +24,7 @@ import hafthold.table.LimitTable;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.PlaceTable;
 import hafthold.table.TableSet;
+import hafthold.table.UsualBuild;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -118,7 +119,8 @@ final class DemoCommand implements Runnable {
                         .get(Axis.ALONG),
                 library.plain(OrderOptions.USUAL_PIN)
                         .thermalExpansionPerKelvin()
-                        .get(Axis.ALONG));
+                        .get(Axis.ALONG),
+                Optional.of(UsualBuild.bond(library)));
     }
 
     private static List<Candidate> candidates(MaterialLibrary library) {

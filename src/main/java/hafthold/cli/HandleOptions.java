@@ -31,6 +31,13 @@ final class HandleOptions {
     private Length length;
 
     @Option(
+            names = "--tang",
+            paramLabel = "LENGTH",
+            defaultValue = "4 mm",
+            description = "thickness of the tang that the scales are glued to (default: ${DEFAULT-VALUE})")
+    private Length tang;
+
+    @Option(
             names = "--pin",
             paramLabel = "LENGTH",
             defaultValue = "6 mm",
@@ -44,6 +51,11 @@ final class HandleOptions {
             description = "hole minus pin that stays open or holds something soft; filled with hard epoxy it"
                     + " counts as none (default: ${DEFAULT-VALUE})")
     private Length clearance;
+
+    /** Thickness of the whole tang. */
+    Length tangThickness() {
+        return tang;
+    }
 
     /** The handle that was described. */
     Handle handle() {

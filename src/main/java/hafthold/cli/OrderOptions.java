@@ -14,6 +14,7 @@ import hafthold.table.MaterialLibrary;
 import hafthold.table.PlaceTable;
 import hafthold.table.TableSet;
 import hafthold.table.UnknownIdException;
+import hafthold.table.UsualBuild;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -85,7 +86,8 @@ final class OrderOptions {
                 FinishTable.read(tables).find(finish),
                 destination(tables),
                 expansion(library, USUAL_STEEL),
-                expansion(library, USUAL_PIN));
+                expansion(library, USUAL_PIN),
+                Optional.of(UsualBuild.bond(library, handle.tangThickness())));
     }
 
     /** What was taken for want of a word, and what was done to recorded air; asked for after the conditions. */
@@ -99,6 +101,7 @@ final class OrderOptions {
                 "--width",
                 "--thickness",
                 "--length",
+                "--tang",
                 "--pin",
                 "--clearance")) {
             if (!isGiven(name) && !(name.equals("--setting") && isGiven("--stays"))) {
@@ -113,6 +116,11 @@ final class OrderOptions {
                 "metals",
                 "Tang of martensitic stainless steel and brass pins; between common metals heat makes less than 0.01 mm of"
                         + " difference on a handle."));
+        defaults.add(new Finding(
+                Finding.Kind.DEFAULT,
+                "glue",
+                "Two-part epoxy, 0.1 mm thick, over the whole tang, bonded in the air of final sanding, and it is taken to"
+                        + " hold."));
         return defaults;
     }
 

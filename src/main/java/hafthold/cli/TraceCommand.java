@@ -79,7 +79,12 @@ final class TraceCommand implements Runnable {
                                 + 24 * chain.daysBeforeRepeat() + " on it is the year that repeats in "
                                 + chain.last().name()));
         order.notes().forEach(note -> spec.commandLine().getErr().println("note: " + note.text()));
-        spec.commandLine().getErr().println("unglued: edge_offset_mm equals free_offset_mm");
+        spec.commandLine()
+                .getErr()
+                .println(
+                        trace.isGlued()
+                                ? "edge_offset_mm: glued, half way up the thickness; free_offset_mm: if unglued"
+                                : "unglued: edge_offset_mm equals free_offset_mm");
     }
 
     private int samplesAnHour() {

@@ -20,8 +20,9 @@ import java.util.function.Function;
  * care; the line between the parts of a hybrid is judged in the same way, and the ridge along it like a pin head. A sunk
  * pin head is a comfort like a proud scale and has its limit.
  *
- * <p>A bonded knife is judged by its glue line and by tension across the grain in the same way, by what softens in the
- * heat, and, where neither glue nor scale would hold, by the ends of the scale as if it were loose. For fussier or
+ * <p>A glued scale is judged by its edge at half its thickness, by its glue line and by tension across the grain in the
+ * same way, and, where glue or scale would not hold, by the ends of the scale as if it were loose; a whole knife also by
+ * what softens in the heat. For fussier or
  * easier work than good-new the verdicts move by a class; what keeps no class is refused all the same.
  *
  * <p>Of a material of which nothing is known the verdict is that on its stand-in, unless the ends of its band lie three
@@ -152,14 +153,20 @@ public final class Judgement {
 
     private List<Standing> standings(FitYear year) {
         List<Standing> standings = standings(year.whole());
-        Band split = larger(year.middleUse(), year.tearUse());
-        standings.add(use(Reason.Kind.GLUE_LINE, year.glueUse()));
-        standings.add(use(Reason.Kind.SCALE_SPLIT, split));
         standings.add(softening(year.softeningMarginKelvin()));
-        if (year.glueUse().value() > 1 || split.value() > 1) {
+        standings.addAll(held(year.whole(), year.glueUse(), larger(year.middleUse(), year.tearUse())));
+        return standings;
+    }
+
+    /** What glue and scale bear; where one of them gives way the ends count as loose. */
+    private List<Standing> held(HandleYear year, Band glueUse, Band splitUse) {
+        List<Standing> standings = new ArrayList<>();
+        standings.add(use(Reason.Kind.GLUE_LINE, glueUse));
+        standings.add(use(Reason.Kind.SCALE_SPLIT, splitUse));
+        if (glueUse.value() > 1 || splitUse.value() > 1) {
             standings.add(standing(
                     Reason.Kind.END_LETS_GO,
-                    year.whole().lengthMismatch().times(0.5),
+                    year.lengthMismatch().times(0.5),
                     limits -> limits.gap().metres()));
         }
         return standings;
@@ -217,6 +224,11 @@ public final class Judgement {
                 year.joint().ridge(),
                 limits -> limits.pinHead().metres()));
         year.joint().use().ifPresent(use -> standings.add(use(Reason.Kind.PARTS_JOINT, use)));
+        year.load()
+                .ifPresent(load -> standings.addAll(held(
+                        year,
+                        Band.exact(load.glueUse()),
+                        Band.exact(load.splitUse().orElse(0.0)))));
         return standings;
     }
 

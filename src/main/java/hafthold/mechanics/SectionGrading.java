@@ -21,22 +21,53 @@ final class SectionGrading {
 
     private static final double[] LINER = {0, 0.2, 0.8, 1};
 
+    /** As {@link #NEAR_EDGE} where it must be quick; beyond, each column is twice as wide as the last. */
+    private static final double[] QUICK_NEAR_EDGE = {0, 1e-3, 2e-3};
+
+    private static final double QUICK_FIRST_BEYOND = 3e-3;
+    private static final double QUICK_GROWTH = 2;
+
+    private static final double[] QUICK_SCALE = {0, 0.1, 0.5, 1};
+    private static final double[] ONE_ROW = {0, 1};
+
     private SectionGrading() {}
 
+    /** Few elements: what the middle of an edge needs, not its corners. */
+    static SectionGrid quick(BondedSection section) {
+        List<SectionLayer> parts = section.parts();
+        List<double[]> shares = new ArrayList<>();
+        for (int part = 0; part < parts.size(); part++) {
+            shares.add(part == parts.size() - 1 ? withSides(QUICK_SCALE, section.depthSharesOfScale()) : ONE_ROW);
+        }
+        return grid(
+                section, columns(section.halfSizeMetres(), QUICK_NEAR_EDGE, QUICK_FIRST_BEYOND, QUICK_GROWTH), shares);
+    }
+
     static SectionGrid grid(BondedSection section, int refinement) {
+        int parts = section.parts().size();
+        List<double[]> shares = new ArrayList<>();
+        for (int part = 0; part < parts; part++) {
+            shares.add(halved(shares(section, part, parts), refinement));
+        }
+        return grid(
+                section,
+                halved(columns(section.halfSizeMetres(), NEAR_EDGE, FIRST_BEYOND, GROWTH), refinement),
+                shares);
+    }
+
+    private static SectionGrid grid(BondedSection section, double[] columns, List<double[]> shares) {
         List<SectionLayer> parts = section.parts();
         List<Double> y = new ArrayList<>(List.of(0.0));
         List<Integer> layerOfRow = new ArrayList<>();
         for (int part = 0; part < parts.size(); part++) {
             double bottom = y.get(y.size() - 1);
-            double[] shares = halved(shares(section, part, parts.size()), refinement);
-            for (int i = 1; i < shares.length; i++) {
-                y.add(bottom + shares[i] * parts.get(part).thicknessMetres());
+            for (int i = 1; i < shares.get(part).length; i++) {
+                y.add(bottom + shares.get(part)[i] * parts.get(part).thicknessMetres());
                 layerOfRow.add(part);
             }
         }
         return new SectionGrid(
-                halved(columns(section.halfSizeMetres()), refinement),
+                columns,
                 y.stream().mapToDouble(Double::doubleValue).toArray(),
                 layerOfRow.stream().mapToInt(Integer::intValue).toArray());
     }
@@ -46,17 +77,17 @@ final class SectionGrading {
             return TANG;
         }
         if (part == parts - 1) {
-            return scale(section.depthSharesOfScale());
+            return withSides(SCALE, section.depthSharesOfScale());
         }
         return part % 2 == 1 ? GLUE : LINER;
     }
 
     /** The sides of the depth layers and those of the usual rows that do not lie right beside one. */
-    private static double[] scale(List<Double> depthShares) {
+    private static double[] withSides(double[] rows, List<Double> depthShares) {
         List<Double> shares = new ArrayList<>(depthShares);
-        for (int i = 1; i < SCALE.length - 1; i++) {
-            double least = 0.3 * (SCALE[i] - SCALE[i - 1]);
-            double share = SCALE[i];
+        for (int i = 1; i < rows.length - 1; i++) {
+            double least = 0.3 * (rows[i] - rows[i - 1]);
+            double share = rows[i];
             if (depthShares.stream().allMatch(side -> Math.abs(side - share) > least)) {
                 shares.add(share);
             }
@@ -64,17 +95,17 @@ final class SectionGrading {
         return shares.stream().mapToDouble(Double::doubleValue).sorted().toArray();
     }
 
-    private static double[] columns(double halfSize) {
+    private static double[] columns(double halfSize, double[] nearEdge, double firstBeyond, double growth) {
         List<Double> fromEdge = new ArrayList<>();
-        for (double distance : NEAR_EDGE) {
+        for (double distance : nearEdge) {
             fromEdge.add(distance);
         }
-        double done = NEAR_EDGE[NEAR_EDGE.length - 1];
+        double done = nearEdge[nearEdge.length - 1];
         double rest = halfSize - done;
-        int count = (int) Math.max(1, Math.round(Math.log1p((GROWTH - 1) * rest / FIRST_BEYOND) / Math.log(GROWTH)));
-        double first = rest * (GROWTH - 1) / (Math.pow(GROWTH, count) - 1);
+        int count = (int) Math.max(1, Math.round(Math.log1p((growth - 1) * rest / firstBeyond) / Math.log(growth)));
+        double first = rest * (growth - 1) / (Math.pow(growth, count) - 1);
         for (int i = 1; i <= count; i++) {
-            fromEdge.add(i == count ? halfSize : done + first * (Math.pow(GROWTH, i) - 1) / (GROWTH - 1));
+            fromEdge.add(i == count ? halfSize : done + first * (Math.pow(growth, i) - 1) / (growth - 1));
         }
         Collections.reverse(fromEdge);
         return fromEdge.stream().mapToDouble(distance -> halfSize - distance).toArray();

@@ -21,10 +21,9 @@ public final class SectionInfluence {
     private final double[][] stressAlong;
     private final double[][] stressOut;
 
-    SectionInfluence(BondedSection section, OutOfSection extension, int refinement) {
+    SectionInfluence(BondedSection section, OutOfSection extension, SectionGrid grid) {
         this.section = section;
         this.extension = extension;
-        SectionGrid grid = SectionGrading.grid(section, refinement);
         PlaneStiffness[] material = section.parts().stream()
                 .map(part -> part.elasticity().inSection(section.along()))
                 .toArray(PlaneStiffness[]::new);

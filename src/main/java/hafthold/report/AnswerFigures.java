@@ -50,6 +50,8 @@ final class AnswerFigures {
             millimetres("edge_proud", HandleYear::edgeProud),
             millimetres("free_shy", HandleYear::freeShy),
             millimetres("free_proud", HandleYear::freeProud),
+            millimetres("tang_line_shy", HandleYear::tangLineShy),
+            millimetres("tang_line_proud", HandleYear::tangLineProud),
             millimetres("length_mismatch", HandleYear::lengthMismatch),
             millimetres("pin_gap", HandleYear::pinGap),
             millimetres("pin_squeeze", HandleYear::pinSqueeze),

@@ -106,8 +106,6 @@ public final class FitJson {
     }
 
     private static void bonded(JsonGenerator json, FitYear year) throws IOException {
-        band(json, "tang_line_shy_mm", year.tangLineShy(), MILLI);
-        band(json, "tang_line_proud_mm", year.tangLineProud(), MILLI);
         band(json, "outer_edge_shy_mm", year.outerShy(), MILLI);
         band(json, "outer_edge_proud_mm", year.outerProud(), MILLI);
         band(json, "face_hollow_mm", year.domeHollow(), MILLI);

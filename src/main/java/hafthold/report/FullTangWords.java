@@ -80,7 +80,7 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
         }
         String text = sized(worst.size()) + " " + worst.side().word() + " in " + MonthWord.of(whole.worstMonth())
                 + ", half way up the glued scale; " + length(free) + " if it were not glued. By the tang "
-                + length(shy ? year.tangLineShy() : year.tangLineProud()) + ", at the outer face "
+                + length(shy ? year.whole().tangLineShy() : year.whole().tangLineProud()) + ", at the outer face "
                 + length(shy ? year.outerShy() : year.outerProud()) + ".";
         EdgeStep other = EdgeStep.other(whole);
         return other.isFlush()

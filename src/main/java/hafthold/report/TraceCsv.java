@@ -24,7 +24,7 @@ public final class TraceCsv {
             number(text, now.widthStrain(), 1e8);
             number(text, now.thicknessStrain(), 1e8);
             number(text, now.lengthStrain(), 1e8);
-            number(text, 1000 * now.freeOffsetMetres(), 1e5);
+            number(text, 1000 * now.edgeOffsetMetres(), 1e5);
             number(text, 1000 * now.freeOffsetMetres(), 1e5);
             text.append('\n');
         }

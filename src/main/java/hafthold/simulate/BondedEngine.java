@@ -152,8 +152,6 @@ public final class BondedEngine {
                             .orElse(0));
             return new FitYear(
                     whole(worst, drivers),
-                    band(side -> side.tangLine().below()),
-                    band(side -> side.tangLine().above()),
                     band(side -> side.outer().below()),
                     band(side -> side.outer().above()),
                     band(side -> side.dome().below()),
@@ -204,6 +202,8 @@ public final class BondedEngine {
                             band(side -> side.mid().above()),
                             band(side -> side.free().below()),
                             band(side -> side.free().above()),
+                            band(side -> side.tangLine().below()),
+                            band(side -> side.tangLine().above()),
                             band(side -> side.freeLength().either()),
                             band(side -> side.end().below()),
                             band(side -> side.end().above()),
@@ -221,6 +221,7 @@ public final class BondedEngine {
                                                     knife.build().made(),
                                                     Doubt.NONE)
                                             - course.least()),
+                            Optional.empty(),
                             setup.destination.monthAt(value.get(worst).mid().worstHour()),
                             RestsOn.of(knife.scale().evidence(), HandleEngine.partsOf(knife.scale(), cut), drivers),
                             findings(),
@@ -316,15 +317,9 @@ public final class BondedEngine {
 
         private List<Finding> findings() {
             List<Finding> findings = new ArrayList<>(setup.knife.scale().findings());
-            cuts().stream()
+            findings.addAll(ScaleElasticity.findings(cuts().stream()
                     .flatMap(cut -> HandleEngine.partsOf(setup.knife.scale(), cut).stream())
-                    .map(Hybrid.Part::material)
-                    .distinct()
-                    .filter(material -> !ScaleElasticity.isKnown(material))
-                    .forEach(material -> findings.add(new Finding(
-                            Finding.Kind.ESTIMATE,
-                            material.id(),
-                            "No stiffness on its sheet: 3 GPa was taken, so glue stress is a guess.")));
+                    .toList()));
             return findings;
         }
     }

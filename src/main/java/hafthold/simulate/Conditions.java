@@ -1,10 +1,12 @@
 package hafthold.simulate;
 
+import hafthold.knife.Bond;
 import hafthold.knife.Handle;
 import hafthold.material.Finish;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
 import hafthold.source.Figure;
+import java.util.Optional;
 
 /**
  * Everything about an order but the material: the handle, the state it is finished in, the air it goes to.
@@ -16,6 +18,7 @@ import hafthold.source.Figure;
  * @param destination the customer's year where the knife lives
  * @param tangExpansion linear thermal expansion of the tang, 1/K
  * @param pinExpansion linear thermal expansion of the pins, 1/K
+ * @param bond what the scale is glued to, and with what; empty for one that is only pinned
  */
 public record Conditions(
         Handle handle,
@@ -24,10 +27,11 @@ public record Conditions(
         Finish finish,
         Destination destination,
         Figure tangExpansion,
-        Figure pinExpansion) {
+        Figure pinExpansion,
+        Optional<Bond> bond) {
 
     /** The same at another destination. */
     public Conditions at(Destination other) {
-        return new Conditions(handle, madeTemperature, madeHumidity, finish, other, tangExpansion, pinExpansion);
+        return new Conditions(handle, madeTemperature, madeHumidity, finish, other, tangExpansion, pinExpansion, bond);
     }
 }

@@ -10,10 +10,8 @@ import java.util.List;
  * zero or more, metres; stresses in pascals, after relaxation.
  *
  * @param whole what every answer about a handle holds, edges as bonded and as unglued
- * @param tangLineShy steel proud of the scale over the 2 mm next to the tang, a side
- * @param tangLineProud scale proud of the steel there
- * @param outerShy as {@code tangLineShy} at the outer face
- * @param outerProud as {@code tangLineProud} at the outer face
+ * @param outerShy steel proud of the scale at the outer face, a side
+ * @param outerProud scale proud of the steel there
  * @param domeHollow face hollow: its middle below its edges
  * @param domeRound face round: its middle above its edges
  * @param endMismatch end of the glued scale against the steel at bolster and butt, either way
@@ -42,8 +40,6 @@ import java.util.List;
  */
 public record FitYear(
         HandleYear whole,
-        Band tangLineShy,
-        Band tangLineProud,
         Band outerShy,
         Band outerProud,
         Band domeHollow,

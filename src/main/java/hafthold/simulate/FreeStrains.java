@@ -94,13 +94,20 @@ record FreeStrains(
      */
     FreeStrains relaxed(double lastingShare) {
         double[][] left = Arrays.stream(series)
-                .map(values -> relaxed(values, 1 - lastingShare, closed))
+                .map(values -> relaxed(values, 1 - lastingShare, RELAXATION_DAYS * HOURS_A_DAY, closed))
                 .toArray(double[][]::new);
         return new FreeStrains(knife, scale, liners, left, closed);
     }
 
-    private static double[] relaxed(double[] values, double gone, boolean closed) {
-        int window = Math.min(values.length, RELAXATION_DAYS * HOURS_A_DAY);
+    /**
+     * A series less what has relaxed of its mean over the last weeks.
+     *
+     * @param gone share of a lasting stress that is gone
+     * @param month samples in {@link #RELAXATION_DAYS}
+     * @param closed true where the last sample is followed by the first
+     */
+    static double[] relaxed(double[] values, double gone, int month, boolean closed) {
+        int window = Math.min(values.length, month);
         double sum = 0;
         for (int back = 1; closed && back <= window; back++) {
             sum += values[values.length - back];

@@ -1,5 +1,6 @@
 package hafthold.simulate;
 
+import hafthold.knife.Handle;
 import hafthold.knife.WorkState;
 import hafthold.material.Cut;
 import hafthold.material.Hybrid;
@@ -13,20 +14,25 @@ import hafthold.transport.Resolution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * One scale material on one handle through the customer's year.
  *
  * <p>Read it as the method statement: moisture through the year for every doubt about an input; from moisture and
- * temperature the strain of each part in the directions of the handle; from strain the steps and gaps against steel;
- * from all doubts the band.
+ * temperature the strain of each part in the directions of the handle; from strain the steps and gaps against steel,
+ * glued and as if it were not; from all doubts the band.
  */
 public final class HandleEngine {
     private final Conditions order;
     private final Conditions conditions;
     private final LayerMoisture moisture;
+    private final Optional<GluedSections> glued;
     private final Map<Lay, Double> cracks = new ConcurrentHashMap<>();
+
+    /** A section narrower than that has no two edges apart from each other, m. */
+    private static final double TOO_NARROW = 5e-3;
 
     /** A material as it lies. */
     private record Lay(String material, Cut cut) {}
@@ -36,22 +42,27 @@ public final class HandleEngine {
         this.order = order;
         this.conditions = order.at(order.destination().thinned(Resolution.STANDARD.airStrayFraction()));
         this.moisture = new LayerMoisture(conditions.destination(), made());
+        this.glued = order.bond()
+                .filter(bond -> isWideEnough(order.handle()))
+                .map(bond -> new GluedSections(order.handle(), bond));
     }
 
     /** The year of a material in a cut; for a hybrid the cut of each part is its own. */
     public HandleYear year(ScaleMaterial material, Cut cut) {
         List<Hybrid.Part> parts = partsOf(material, cut);
-        FreeMovement value = movement(parts, Doubt.NONE);
+        Optional<GluedSections.Readings> sections = sectionsUnder(parts);
+        Movement value = movement(parts, sections, Doubt.NONE);
         List<Doubt> doubts = Doubt.ONE_AT_A_TIME.stream()
                 .filter(doubt -> parts.stream().anyMatch(part -> doubt.matters(part.material(), part.cut())))
                 .toList();
-        Spread<FreeMovement> spread = new Spread<>(
-                value, doubts.stream().map(doubt -> movement(parts, doubt)).toList());
+        Spread<Movement> spread = new Spread<>(
+                value,
+                doubts.stream().map(doubt -> movement(parts, sections, doubt)).toList());
         RestsOn restsOn = RestsOn.of(
                 material.evidence(),
                 parts,
                 Drivers.of(doubts, spread, movement -> Math.max(movement.edgeShy(), movement.edgeProud())));
-        return answer(material, cut, parts, spread, restsOn);
+        return answer(material, cut, parts, spread, load(parts, sections), restsOn);
     }
 
     /** The year of a material in a cut hour by hour, everything at its value; of a hybrid, the moisture of its first part. */
@@ -59,17 +70,41 @@ public final class HandleEngine {
         List<Hybrid.Part> parts = partsOf(material, cut);
         Hybrid.Part leading = parts.get(0);
         LayerMoisture hourly = new LayerMoisture(order.destination(), made());
+        List<PartMotion> motions = motions(parts, hourly, Doubt.NONE);
         return new ScaleTrace(
                 order,
-                motions(parts, hourly, Doubt.NONE),
+                motions,
                 leading.material()
                         .water()
-                        .map(water -> hourly.scaleHistory(
-                                leading.material(), leading.cut(), order.handle(), order.finish())));
+                        .map(water ->
+                                hourly.scaleHistory(leading.material(), leading.cut(), order.handle(), order.finish())),
+                sectionsUnder(parts).map(handle -> GluedEdge.offsets(motions, handle, order)));
     }
 
-    private FreeMovement movement(List<Hybrid.Part> parts, Doubt doubt) {
-        return FreeMovement.of(motions(parts, moisture, doubt), conditions);
+    private Movement movement(List<Hybrid.Part> parts, Optional<GluedSections.Readings> sections, Doubt doubt) {
+        List<PartMotion> motions = motions(parts, moisture, doubt);
+        return new Movement(
+                FreeMovement.of(motions, conditions),
+                sections.map(handle -> GluedEdge.of(motions, handle, conditions)));
+    }
+
+    private Optional<HandleYear.Load> load(List<Hybrid.Part> parts, Optional<GluedSections.Readings> sections) {
+        return sections.map(handle -> GluedLoad.of(
+                        parts,
+                        motions(parts, moisture, Doubt.NONE),
+                        handle,
+                        conditions.bond().orElseThrow(),
+                        conditions))
+                .map(load -> new HandleYear.Load(load.glue(), load.split()));
+    }
+
+    /** The sections under a scale of these parts; solving is what a glued answer costs, so once an answer. */
+    private Optional<GluedSections.Readings> sectionsUnder(List<Hybrid.Part> parts) {
+        return glued.map(handle -> handle.under(ScaleElasticity.of(parts, Doubt.NONE)));
+    }
+
+    private static boolean isWideEnough(Handle handle) {
+        return handle.tangWidth().metres() > TOO_NARROW && handle.length().metres() > TOO_NARROW;
     }
 
     private List<PartMotion> motions(List<Hybrid.Part> parts, LayerMoisture moisture, Doubt doubt) {
@@ -110,7 +145,12 @@ public final class HandleEngine {
     }
 
     private HandleYear answer(
-            ScaleMaterial material, Cut cut, List<Hybrid.Part> parts, Spread<FreeMovement> spread, RestsOn restsOn) {
+            ScaleMaterial material,
+            Cut cut,
+            List<Hybrid.Part> parts,
+            Spread<Movement> spread,
+            Optional<HandleYear.Load> load,
+            RestsOn restsOn) {
         Material wettest = parts.get(0).material();
         MoistureCourse course = course(parts.get(0), moisture, Doubt.NONE);
         List<Band> days = new ArrayList<>();
@@ -118,16 +158,23 @@ public final class HandleEngine {
             int today = day;
             days.add(spread.signed(movement -> movement.dailyEdge()[today]));
         }
-        Band shy = spread.of(FreeMovement::edgeShy);
-        Band proud = spread.of(FreeMovement::edgeProud);
+        Spread<FreeMovement> free = spread.map(Movement::free);
         double finish = moisture.stockFraction(wettest, made(), Doubt.NONE);
         List<Finding> findings = new ArrayList<>(material.findings());
         PartsJoint joint = PartsJoint.of(
                 material,
-                spread.map(FreeMovement::joint),
+                free.map(FreeMovement::joint),
                 conditions.handle().scaleThickness().metres(),
                 finish - course.least());
-        findings.addAll(PartingFindings.of(material, cut, joint, spread.value(), conditions, course, finish));
+        findings.addAll(PartingFindings.of(material, cut, joint, free.value(), conditions, course, finish));
+        if (glued.isPresent()) {
+            findings.addAll(ScaleElasticity.findings(parts));
+        } else if (order.bond().isPresent()) {
+            findings.add(new Finding(
+                    Finding.Kind.EXTRAPOLATION,
+                    material.id(),
+                    "Narrower than 5 mm: too narrow for a section of glue and scale, so it is taken as unglued."));
+        }
         return new HandleYear(
                         material.id(),
                         material.name(),
@@ -136,19 +183,22 @@ public final class HandleEngine {
                         finish,
                         course.least(),
                         course.most(),
-                        shy,
-                        proud,
-                        shy,
-                        proud,
-                        spread.of(FreeMovement::lengthMismatch),
-                        spread.of(FreeMovement::endShort),
-                        spread.of(FreeMovement::endLong),
-                        spread.of(FreeMovement::pinGap),
-                        spread.of(FreeMovement::pinSqueeze),
-                        spread.of(FreeMovement::pinCrackUse),
-                        spread.of(FreeMovement::pinHeadProud),
-                        spread.of(FreeMovement::pinHeadSunk),
+                        spread.of(Movement::edgeShy),
+                        spread.of(Movement::edgeProud),
+                        free.of(FreeMovement::edgeShy),
+                        free.of(FreeMovement::edgeProud),
+                        spread.of(Movement::tangLineShy),
+                        spread.of(Movement::tangLineProud),
+                        free.of(FreeMovement::lengthMismatch),
+                        spread.of(Movement::endShort),
+                        spread.of(Movement::endLong),
+                        free.of(FreeMovement::pinGap),
+                        free.of(FreeMovement::pinSqueeze),
+                        free.of(FreeMovement::pinCrackUse),
+                        spread.of(Movement::pinHeadProud),
+                        spread.of(Movement::pinHeadSunk),
                         joint,
+                        load,
                         conditions.destination().monthAt(spread.value().worstSample()),
                         restsOn,
                         findings,

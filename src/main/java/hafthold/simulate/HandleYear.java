@@ -6,6 +6,7 @@ import hafthold.quantity.Band;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What one material does on one handle over the customer's year. Movements are the year's worst, zero or more, in
@@ -22,15 +23,18 @@ import java.util.List;
  * @param edgeProud scale proud of the steel, a side, likewise
  * @param freeShy as {@code edgeShy}, the scale unglued
  * @param freeProud as {@code edgeProud}, the scale unglued
- * @param lengthMismatch scale longer or shorter than the steel over the handle's length, either way
- * @param endShort scale short of the steel at bolster and butt, each end
- * @param endLong scale beyond the steel at bolster and butt, each end
+ * @param tangLineShy as {@code edgeShy}, over the 2 mm next to the tang
+ * @param tangLineProud as {@code edgeProud}, likewise
+ * @param lengthMismatch unglued scale longer or shorter than the steel over the handle's length, either way
+ * @param endShort scale short of the steel at bolster and butt, each end, at mid-thickness of the bonded scale
+ * @param endLong scale beyond the steel at bolster and butt, each end, likewise
  * @param pinGap widest opening between pin and hole
  * @param pinSqueeze largest overlap of pin and hole
  * @param pinCrackUse tension that the squeeze puts across the grain over the strength; 1 splits, 0 without squeeze
  * @param pinHeadProud pin head above the face
  * @param pinHeadSunk pin head below the face
  * @param joint line between the parts of a hybrid
+ * @param load what glue and scale bear, at the value of every input; empty where it is not glued or told elsewhere
  * @param worstMonth 1 to 12: when the largest edge step falls
  * @param restsOn weakest figure that the answer hangs on
  * @param findings choices made for the user
@@ -51,6 +55,8 @@ public record HandleYear(
         Band edgeProud,
         Band freeShy,
         Band freeProud,
+        Band tangLineShy,
+        Band tangLineProud,
         Band lengthMismatch,
         Band endShort,
         Band endLong,
@@ -60,12 +66,21 @@ public record HandleYear(
         Band pinHeadProud,
         Band pinHeadSunk,
         PartsJoint joint,
+        Optional<Load> load,
         int worstMonth,
         RestsOn restsOn,
         List<Finding> findings,
         List<Band> dailyEdgeOffset,
         List<Double> dailyMoisture,
         List<StaySpan> stays) {
+
+    /**
+     * Stress over strength of a glued scale, the year's worst.
+     *
+     * @param glueUse of the glue
+     * @param splitUse of the scale across its grain, held back by the glue; empty where its strength is not known
+     */
+    public record Load(double glueUse, Optional<Double> splitUse) {}
 
     /** Keeps its own copies. */
     public HandleYear {
@@ -88,6 +103,8 @@ public record HandleYear(
             Band edgeProud,
             Band freeShy,
             Band freeProud,
+            Band tangLineShy,
+            Band tangLineProud,
             Band lengthMismatch,
             Band endShort,
             Band endLong,
@@ -97,6 +114,7 @@ public record HandleYear(
             Band pinHeadProud,
             Band pinHeadSunk,
             PartsJoint joint,
+            Optional<Load> load,
             int worstMonth,
             RestsOn restsOn,
             List<Finding> findings,
@@ -114,6 +132,8 @@ public record HandleYear(
                 edgeProud,
                 freeShy,
                 freeProud,
+                tangLineShy,
+                tangLineProud,
                 lengthMismatch,
                 endShort,
                 endLong,
@@ -123,6 +143,7 @@ public record HandleYear(
                 pinHeadProud,
                 pinHeadSunk,
                 joint,
+                load,
                 worstMonth,
                 restsOn,
                 findings,
@@ -145,6 +166,8 @@ public record HandleYear(
                 edgeProud,
                 freeShy,
                 freeProud,
+                tangLineShy,
+                tangLineProud,
                 lengthMismatch,
                 endShort,
                 endLong,
@@ -154,6 +177,7 @@ public record HandleYear(
                 pinHeadProud,
                 pinHeadSunk,
                 joint,
+                load,
                 worstMonth,
                 restsOn,
                 findings,

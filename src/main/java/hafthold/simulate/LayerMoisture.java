@@ -206,7 +206,7 @@ final class LayerMoisture {
     private LayeredCourse still(int layers) {
         double[][] none = new double[layers][];
         java.util.Arrays.fill(none, dry);
-        return new LayeredCourse(none, new MoistureCourse(dry, 1, 0));
+        return new LayeredCourse(none, new MoistureCourse(dry, dry, 1, 0));
     }
 
     private LayeredCourse course(

@@ -14,19 +14,22 @@ record LayeredCourse(double[][] layer, MoistureCourse mean) {
     /** The layers of a computed year. */
     static LayeredCourse of(MoistureHistory history, double factor, double shiftFraction) {
         double[] mean = new double[history.size()];
+        double[] moment = new double[history.size()];
         double[][] layer = new double[history.layers()][history.size()];
         for (int hour = 0; hour < mean.length; hour++) {
             mean[hour] = history.meanFraction(hour);
+            moment[hour] = history.firstMomentFraction(hour);
             for (int k = 0; k < layer.length; k++) {
                 layer[k][hour] = history.layerFraction(k, hour);
             }
         }
-        return new LayeredCourse(layer, new MoistureCourse(mean, factor, shiftFraction));
+        return new LayeredCourse(layer, new MoistureCourse(mean, moment, factor, shiftFraction));
     }
 
     /** The same year under another doubt. */
     LayeredCourse with(double factor, double shiftFraction) {
-        return new LayeredCourse(layer, new MoistureCourse(mean.computedFraction(), factor, shiftFraction));
+        return new LayeredCourse(
+                layer, new MoistureCourse(mean.computedFraction(), mean.computedMoment(), factor, shiftFraction));
     }
 
     /** Moisture content of a layer, kg/kg. */

@@ -4,16 +4,27 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Mean moisture content of a scale hour by hour, as a computed year that a doubt stretches and shifts.
+ * Moisture content of a scale hour by hour, its mean and how lopsided it lies, as a computed year that a doubt stretches
+ * and shifts.
  *
  * @param computedFraction mean moisture content of each hour, kg/kg; shared, never written to
- * @param factor multiplies it
- * @param shiftFraction added after that, kg/kg
+ * @param computedMoment first moment of each hour, kg/kg, see {@link hafthold.transport.MoistureHistory}; shared likewise
+ * @param factor multiplies both
+ * @param shiftFraction added to the mean after that, kg/kg
  */
-record MoistureCourse(double[] computedFraction, double factor, double shiftFraction) {
+record MoistureCourse(double[] computedFraction, double[] computedMoment, double factor, double shiftFraction) {
     /** Moisture content of an hour, kg/kg. */
     double fraction(int hour) {
         return factor * computedFraction[hour] + shiftFraction;
+    }
+
+    /**
+     * Moisture content of the half of the scale at the tang or of that at the air, kg/kg: what two even halves must hold
+     * to have the scale's mean and first moment.
+     */
+    double halfFraction(boolean atTheAir, int hour) {
+        double aside = factor * computedMoment[hour] / 3;
+        return fraction(hour) + (atTheAir ? aside : -aside);
     }
 
     int hours() {

@@ -43,6 +43,11 @@ record PartMotion(
         return Math.min(course.fraction(hour), stillAboveFraction) - finishFraction;
     }
 
+    /** As {@link #moistureChange(int)} of the half of the scale at the tang or of that at the air, kg/kg. */
+    double moistureChange(boolean atTheAir, int hour) {
+        return Math.min(course.halfFraction(atTheAir, hour), stillAboveFraction) - finishFraction;
+    }
+
     /**
      * The motion of a material in a cut.
      *

@@ -11,6 +11,7 @@ import hafthold.mechanics.HandleAxis;
 import hafthold.mechanics.OrthotropicElasticity;
 import hafthold.mechanics.RosenHashinAggregate;
 import hafthold.source.Figure;
+import hafthold.source.Finding;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -65,6 +66,19 @@ final class ScaleElasticity {
     /** True where every modulus the section needs is on the sheet. */
     static boolean isKnown(Material material) {
         return material.sheet().figure(Property.YOUNGS_MODULUS, Axis.ACROSS).isPresent();
+    }
+
+    /** What was taken for stiffness that no sheet states, once a material. */
+    static List<Finding> findings(List<Hybrid.Part> parts) {
+        return parts.stream()
+                .map(Hybrid.Part::material)
+                .distinct()
+                .filter(material -> !isKnown(material))
+                .map(material -> new Finding(
+                        Finding.Kind.ESTIMATE,
+                        material.id(),
+                        "No stiffness on its sheet: 3 GPa was taken, so what the glue holds back is a guess."))
+                .toList();
     }
 
     /** Length along, width across, thickness through: flat-sawn wood, or a sheet as it is made. */

@@ -5,24 +5,36 @@ import hafthold.transport.MoistureHistory;
 import java.util.List;
 import java.util.Optional;
 
-/** One scale hour by hour: air, moisture, strain since finish and the step at the edge, unglued. */
+/** One scale hour by hour: air, moisture, strain since finish and the step at the edge, glued and unglued. */
 public final class ScaleTrace {
     private static final double HOUR_SECONDS = 3600;
 
     private final Conditions conditions;
     private final List<PartMotion> parts;
     private final Optional<MoistureHistory> moisture;
+    private final Optional<double[]> glued;
 
     /**
      * A trace of a scale.
      *
      * @param parts motions of all parts, all at their values
      * @param moisture moisture of the leading part; empty where it takes up none
+     * @param glued offset of the glued edge hour by hour, m; empty where it is not glued
      */
-    ScaleTrace(Conditions conditions, List<PartMotion> parts, Optional<MoistureHistory> moisture) {
+    ScaleTrace(
+            Conditions conditions,
+            List<PartMotion> parts,
+            Optional<MoistureHistory> moisture,
+            Optional<double[]> glued) {
         this.conditions = conditions;
         this.parts = parts;
         this.moisture = moisture;
+        this.glued = glued;
+    }
+
+    /** Whether the scale is glued; if not, both offsets are the same. */
+    public boolean isGlued() {
+        return glued.isPresent();
     }
 
     /** Number of samples in an hour: one, unless the air was asked for at more. */
@@ -64,6 +76,7 @@ public final class ScaleTrace {
                 width,
                 thickness,
                 length,
+                glued.map(edge -> edge[hour]).orElse(offset),
                 offset);
     }
 
@@ -82,6 +95,7 @@ public final class ScaleTrace {
      * @param widthStrain strain across the tang since finish
      * @param thicknessStrain strain away from the tang since finish
      * @param lengthStrain strain along the handle since finish
+     * @param edgeOffsetMetres edge of the glued scale at mid-thickness against the tang, a side, positive proud
      * @param freeOffsetMetres edge of the unglued scale against the tang, a side, positive proud
      */
     public record Hour(
@@ -93,5 +107,6 @@ public final class ScaleTrace {
             double widthStrain,
             double thicknessStrain,
             double lengthStrain,
+            double edgeOffsetMetres,
             double freeOffsetMetres) {}
 }

@@ -18,6 +18,7 @@ import hafthold.source.Evidence;
 import hafthold.source.Finding;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -288,6 +289,8 @@ public final class StackEngine {
                         none,
                         none,
                         none,
+                        none,
+                        none,
                         spread.of(run -> run.length().either()),
                         spread.of(run -> run.length().below()),
                         spread.of(run -> run.length().above()),
@@ -297,6 +300,7 @@ public final class StackEngine {
                         none,
                         none,
                         PartsJoint.NONE,
+                        Optional.empty(),
                         destination.monthAt(spread.value().length().worstHour() * HOURS_A_STEP),
                         RestsOn.grade(evidence),
                         findings,

@@ -1,5 +1,6 @@
 package hafthold.table;
 
+import hafthold.knife.Bond;
 import hafthold.knife.WorkState;
 import hafthold.quantity.Force;
 import hafthold.quantity.Length;
@@ -35,6 +36,20 @@ public final class UsualBuild {
     static final WorkState AIR = new WorkState.SettledAir(RelativeHumidity.parse("50 %"), Temperature.parse("20 C"));
 
     private UsualBuild() {}
+
+    /**
+     * The tang and glue that are taken where nothing is said of them.
+     *
+     * @param tangThickness the whole tang
+     */
+    public static Bond bond(MaterialLibrary library, Length tangThickness) {
+        return new Bond(library.plain(STEEL), tangThickness, library.plain(ADHESIVE), BOND_LINE);
+    }
+
+    /** As {@link #bond(MaterialLibrary, Length)} on a tang of the usual thickness. */
+    public static Bond bond(MaterialLibrary library) {
+        return bond(library, TANG_THICKNESS);
+    }
 
     /** Material ids that the defaults rest on; each must have a row in {@code materials.csv}. */
     public static List<String> materialIds() {

@@ -31,7 +31,7 @@ class FitProperties {
         double free = Math.max(whole.freeShy().value(), whole.freeProud().value());
         double mid = Math.max(whole.edgeShy().value(), whole.edgeProud().value());
         double tangLine =
-                Math.max(year.tangLineShy().value(), year.tangLineProud().value());
+                Math.max(whole.tangLineShy().value(), whole.tangLineProud().value());
         assertTrue(tangLine <= mid + 1e-9 && mid <= free + 1e-9, tangLine + " " + mid + " " + free);
         assertTrue(free < 1e-6 || mid > 0.3 * free, "it is held at the tang only");
     }

@@ -22,6 +22,7 @@ import hafthold.source.Finding.Kind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
@@ -291,6 +292,8 @@ public final class InventedComparison {
                 band(run.glue() * max(free), doubt),
                 band(-min(free), doubt),
                 band(max(free), doubt),
+                band(-run.glue() * 0.4 * min(free), doubt),
+                band(run.glue() * 0.4 * max(free), doubt),
                 band(Math.max(Math.abs(driest), wettest) * ALONG * LENGTH_METRES * width, doubt),
                 band(-driest * ALONG * LENGTH_METRES * width / 2, doubt),
                 band(wettest * ALONG * LENGTH_METRES * width / 2, doubt),
@@ -300,6 +303,7 @@ public final class InventedComparison {
                 band(-driest * head, doubt),
                 band(wettest * head, doubt),
                 PartsJoint.NONE,
+                Optional.empty(),
                 worstMonth(free),
                 RestsOn.grade(evidence),
                 findings.stream()

@@ -37,6 +37,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** An answer about one knife whose every number is made up, so that a text about it stays when the engine improves. */
 final class InventedFit {
@@ -86,8 +87,6 @@ final class InventedFit {
         SectionPose pose = new SectionPose(0, 13e-3, 4e-3, 1e-4, 8e-3, 0, 0, 0, 0, 0, 0, 0);
         return new FitYear(
                 whole(),
-                mm(0.04, 0.06, 0.08),
-                NONE,
                 mm(0.15, 0.2, 0.27),
                 NONE,
                 mm(0.04, 0.06, 0.08),
@@ -140,6 +139,8 @@ final class InventedFit {
                 NONE,
                 mm(0.18, 0.24, 0.3),
                 NONE,
+                mm(0.04, 0.06, 0.08),
+                NONE,
                 mm(0.02, 0.04, 0.06),
                 mm(0.01, 0.02, 0.02),
                 NONE,
@@ -149,6 +150,7 @@ final class InventedFit {
                 mm(0.1, 0.14, 0.18),
                 NONE,
                 PartsJoint.NONE,
+                Optional.empty(),
                 1,
                 RestsOn.grade(Evidence.PUBLISHED),
                 List.of(),

@@ -109,6 +109,7 @@ class SettlingTest {
                 FinishTable.read(TABLES).find(finish),
                 Destination.recorded("steady", "steady", Outdoors.usual(), steady(3600, 8760, humidity), 0),
                 LIBRARY.plain("brass-free-cutting").thermalExpansionPerKelvin().get(Axis.ALONG),
-                LIBRARY.plain("brass-free-cutting").thermalExpansionPerKelvin().get(Axis.ALONG));
+                LIBRARY.plain("brass-free-cutting").thermalExpansionPerKelvin().get(Axis.ALONG),
+                Optional.empty());
     }
 }

@@ -1,0 +1,107 @@
+package hafthold.simulate;
+
+import hafthold.air.AirSeries;
+import hafthold.knife.Bond;
+import hafthold.material.Cut;
+import hafthold.material.Hybrid;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What glue and scale bear through the year over what they can: the worst hour, half of what has lasted a month relaxed,
+ * as for a whole knife ({@link SideRun}), in two halves of the depth.
+ *
+ * @param glue shear and pull of the glue, means over its last 2 mm, over its strength at the temperature of the hour; 0
+ *     where the sheet of the glue has no strength
+ * @param split tension across the grain in mid-section, or pull at the glued edge, over the strength of the scale; empty
+ *     where that is not known
+ */
+record GluedLoad(double glue, Optional<Double> split) {
+
+    /** Follows a scale through the year, bonded in the state it is sanded in. */
+    static GluedLoad of(
+            List<Hybrid.Part> parts,
+            List<PartMotion> motions,
+            GluedSections.Readings sections,
+            Bond bond,
+            Conditions conditions) {
+        double[][] series = relaxed(motions, conditions);
+        AirSeries air = conditions.destination().air();
+        Optional<GlueStrength> strength = GlueStrength.of(bond.adhesive(), Doubt.NONE);
+        boolean anyWay = parts.stream().anyMatch(part -> PinSplit.splitsAnyWay(part.cut()));
+        boolean isCross = parts.stream().anyMatch(part -> part.cut() == Cut.CROSS);
+        double glue = 0;
+        double tension = 0;
+        List<GluedSections.Bearing> bearings = List.of(sections.across(), sections.along());
+        for (int s = 0; s < bearings.size(); s++) {
+            GluedSections.Bearing bearing = bearings.get(s);
+            boolean splits = s == 0 || anyWay;
+            double[] shear = year(bearing.shear(), motions, sections, series);
+            double[] peel = year(bearing.peel(), motions, sections, series);
+            for (int i = 0; i < shear.length; i++) {
+                if (strength.isPresent()) {
+                    glue = Math.max(glue, strength.get().use(shear[i], peel[i], air.temperatureCelsius(i)));
+                }
+                if (splits && !isCross) {
+                    tension = Math.max(tension, peel[i]);
+                }
+            }
+            if (splits) {
+                for (GluedReading middle : bearing.middle()) {
+                    tension = Math.max(tension, largest(year(middle, motions, sections, series)));
+                }
+            }
+        }
+        double most = tension;
+        return new GluedLoad(glue, weakest(parts).map(bears -> most / bears));
+    }
+
+    private static Optional<Double> weakest(List<Hybrid.Part> parts) {
+        return parts.stream()
+                .map(part -> PinSplit.strength(part.material(), part.cut(), Doubt.NONE))
+                .flatMap(Optional::stream)
+                .min(Double::compare);
+    }
+
+    /** Changes since bonding, less what has relaxed of their means over the last month: halves of each part, warming. */
+    private static double[][] relaxed(List<PartMotion> motions, Conditions conditions) {
+        AirSeries air = conditions.destination().air();
+        int window = FreeStrains.RELAXATION_DAYS * FreeMovement.samplesADay(air);
+        double[][] series = new double[GluedReading.HALVES * motions.size() + 1][air.size()];
+        double[] change = new double[series.length];
+        for (int i = 0; i < air.size(); i++) {
+            GluedEdge.change(motions, conditions, i, change);
+            for (int k = 0; k < series.length; k++) {
+                series[k][i] = change[k];
+            }
+        }
+        return Stream.of(series)
+                .map(values -> FreeStrains.relaxed(
+                        values,
+                        1 - Doubt.NONE.lastingShare(),
+                        window,
+                        conditions.destination().repeatsFromStart()))
+                .toArray(double[][]::new);
+    }
+
+    private static double[] year(
+            GluedReading reading, List<PartMotion> motions, GluedSections.Readings sections, double[][] series) {
+        double[] drive = reading.drive(motions, sections.tangPerKelvin(), sections.gluePerKelvin());
+        double[] year = new double[series[0].length];
+        for (int k = 0; k < drive.length; k++) {
+            for (int i = 0; i < year.length; i++) {
+                year[i] += drive[k] * series[k][i];
+            }
+        }
+        return year;
+    }
+
+    private static double largest(double[] values) {
+        double largest = 0;
+        for (double value : values) {
+            largest = Math.max(largest, value);
+        }
+        return largest;
+    }
+}

@@ -1,0 +1,91 @@
+package hafthold.decide;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import hafthold.air.Setting;
+import hafthold.knife.FullTangBuild;
+import hafthold.knife.FullTangKnife;
+import hafthold.knife.Handle;
+import hafthold.material.Axis;
+import hafthold.quantity.Band;
+import hafthold.quantity.Length;
+import hafthold.quantity.RelativeHumidity;
+import hafthold.quantity.Temperature;
+import hafthold.simulate.BondedEngine;
+import hafthold.simulate.Conditions;
+import hafthold.simulate.Destination;
+import hafthold.simulate.HandleEngine;
+import hafthold.simulate.HandleYear;
+import hafthold.table.FinishTable;
+import hafthold.table.MaterialLibrary;
+import hafthold.table.PlaceTable;
+import hafthold.table.TableSet;
+import hafthold.table.UsualBuild;
+import java.util.Optional;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+
+/**
+ * The quick sections of a comparison and the full ones of a fit answer alike about one handle: within 3 % of the free
+ * movement and a micrometre.
+ */
+class CompareAgreesWithFitTest {
+    private static final TableSet TABLES = TableSet.builtIn();
+    private static final MaterialLibrary LIBRARY = MaterialLibrary.read(TABLES);
+    private static final double SHARE = 0.03;
+    private static final double ROUNDING = 1e-6;
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "/hafthold/decide/compare-and-fit.csv", numLinesToSkip = 1)
+    void answersAlike(String material, String cut, String place, String setting, int thickness, int made) {
+        Destination destination = Destination.of(
+                PlaceTable.read(TABLES).find(place), Setting.find(setting).orElseThrow());
+        FullTangKnife knife = (FullTangKnife)
+                FitOrders.fullTang(material, cut, 110, thickness, made, FitOrders.pins(6, 0, "hard-epoxy", 20, 90));
+        HandleYear fit = new BondedEngine(knife, destination).yearWithoutBands().whole();
+        HandleYear compare =
+                new HandleEngine(conditions(knife, destination, made)).year(knife.scale(), knife.cutLeft());
+
+        double edge = largest(fit.freeShy(), fit.freeProud());
+        near("edge shy", fit.edgeShy(), compare.edgeShy(), edge);
+        near("edge proud", fit.edgeProud(), compare.edgeProud(), edge);
+        near("tang line shy", fit.tangLineShy(), compare.tangLineShy(), edge);
+        near("tang line proud", fit.tangLineProud(), compare.tangLineProud(), edge);
+        near("free shy", fit.freeShy(), compare.freeShy(), edge);
+        near("free proud", fit.freeProud(), compare.freeProud(), edge);
+        double end = fit.lengthMismatch().value() / 2;
+        near("end short", fit.endShort(), compare.endShort(), end);
+        near("end long", fit.endLong(), compare.endLong(), end);
+        double head = largest(fit.pinHeadProud(), fit.pinHeadSunk());
+        near("head proud", fit.pinHeadProud(), compare.pinHeadProud(), head);
+        near("head sunk", fit.pinHeadSunk(), compare.pinHeadSunk(), head);
+    }
+
+    private static void near(String what, Band expected, Band got, double free) {
+        assertEquals(
+                1e6 * expected.value(), 1e6 * got.value(), 1e6 * (SHARE * free + ROUNDING), what + ", micrometres");
+    }
+
+    private static double largest(Band one, Band other) {
+        return Math.max(one.value(), other.value());
+    }
+
+    private static Conditions conditions(FullTangKnife knife, Destination destination, int made) {
+        FullTangBuild build = knife.build();
+        return new Conditions(
+                new Handle(
+                        build.scales().length(),
+                        build.tang().width(),
+                        build.scales().thickness(),
+                        build.pins().get(0).diameter(),
+                        build.pins().get(0).openClearance(),
+                        Length.ofMillimetres(70)),
+                new Temperature(20),
+                new RelativeHumidity(made / 100.0),
+                FinishTable.read(TABLES).find("bare"),
+                destination,
+                knife.steel().thermalExpansionPerKelvin().get(Axis.ALONG),
+                knife.pinMetals().get(0).thermalExpansionPerKelvin().get(Axis.ALONG),
+                Optional.of(UsualBuild.bond(LIBRARY)));
+    }
+}
