@@ -192,37 +192,40 @@ public final class BondedEngine {
                     .scale(first.material(), first.cut(), handle, knife.finish(), Doubt.NONE)
                     .mean();
             return new HandleYear(
-                    knife.scale().id(),
-                    knife.scale().name(),
-                    knife.scale().family(),
-                    knife.scale() instanceof Hybrid ? Cut.NONE : cut,
-                    setup.moisture.stockFraction(first.material(), knife.build().made(), Doubt.NONE),
-                    course.least(),
-                    course.most(),
-                    band(side -> side.mid().below()),
-                    band(side -> side.mid().above()),
-                    band(side -> side.free().below()),
-                    band(side -> side.free().above()),
-                    band(side -> side.freeLength().either()),
-                    band(side -> side.end().below()),
-                    band(side -> side.end().above()),
-                    pinBand(PinMovement::gap),
-                    pinBand(PinMovement::squeeze),
-                    pinBand(PinMovement::largestSplitUse),
-                    pinBand(pin -> pin.head().above()),
-                    pinBand(pin -> pin.head().below()),
-                    PartsJoint.of(
-                            knife.scale(),
-                            spread.map(sides -> sides.get(0).joint()),
-                            handle.scaleThickness().metres(),
+                            knife.scale().id(),
+                            knife.scale().name(),
+                            knife.scale().family(),
+                            knife.scale() instanceof Hybrid ? Cut.NONE : cut,
                             setup.moisture.stockFraction(
-                                            first.material(), knife.build().made(), Doubt.NONE)
-                                    - course.least()),
-                    setup.destination.monthAt(value.get(worst).mid().worstHour()),
-                    RestsOn.of(knife.scale().evidence(), HandleEngine.partsOf(knife.scale(), cut), drivers),
-                    findings(),
-                    setup.destination.calendarYear(dailyBands(worst, SideMovement.Days::edge)),
-                    setup.destination.calendarYear(course.dailyMeans()))
+                                    first.material(), knife.build().made(), Doubt.NONE),
+                            course.least(),
+                            course.most(),
+                            band(side -> side.mid().below()),
+                            band(side -> side.mid().above()),
+                            band(side -> side.free().below()),
+                            band(side -> side.free().above()),
+                            band(side -> side.freeLength().either()),
+                            band(side -> side.end().below()),
+                            band(side -> side.end().above()),
+                            pinBand(PinMovement::gap),
+                            pinBand(PinMovement::squeeze),
+                            pinBand(PinMovement::largestSplitUse),
+                            pinBand(pin -> pin.head().above()),
+                            pinBand(pin -> pin.head().below()),
+                            PartsJoint.of(
+                                    knife.scale(),
+                                    spread.map(sides -> sides.get(0).joint()),
+                                    handle.scaleThickness().metres(),
+                                    setup.moisture.stockFraction(
+                                                    first.material(),
+                                                    knife.build().made(),
+                                                    Doubt.NONE)
+                                            - course.least()),
+                            setup.destination.monthAt(value.get(worst).mid().worstHour()),
+                            RestsOn.of(knife.scale().evidence(), HandleEngine.partsOf(knife.scale(), cut), drivers),
+                            findings(),
+                            setup.destination.calendarYear(dailyBands(worst, SideMovement.Days::edge)),
+                            setup.destination.calendarYear(course.dailyMeans()))
                     .through(StaySpan.of(
                             setup.destination, course, value.get(worst).days().edge()));
         }

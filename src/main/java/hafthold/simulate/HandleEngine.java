@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 
 /**
  * One scale material on one handle through the customer's year.
@@ -52,6 +53,18 @@ public final class HandleEngine {
                 parts,
                 Drivers.of(doubts, spread, movement -> Math.max(movement.edgeShy(), movement.edgeProud())));
         return answer(material, cut, parts, spread, restsOn);
+    }
+
+    /**
+     * Makes ready for {@link #year} of several materials: their moisture is worked out side by side, which is several times
+     * quicker than one by one and gives the same.
+     *
+     * @param parts all their parts, see {@link #partsOf}
+     */
+    public void prepare(List<Hybrid.Part> parts) {
+        List<Doubt> doubts = Stream.concat(Stream.of(Doubt.NONE), Doubt.ONE_AT_A_TIME.stream())
+                .toList();
+        moisture.prepareMeans(parts, order.handle(), order.finish(), doubts);
     }
 
     /** The year of a material in a cut hour by hour, everything at its value; of a hybrid, the moisture of its first part. */
@@ -100,7 +113,7 @@ public final class HandleEngine {
     }
 
     /** What a scale consists of; a plain material is its own only part. */
-    static List<Hybrid.Part> partsOf(ScaleMaterial material, Cut cut) {
+    public static List<Hybrid.Part> partsOf(ScaleMaterial material, Cut cut) {
         if (material instanceof Hybrid hybrid) {
             return hybrid.parts();
         }
@@ -129,32 +142,34 @@ public final class HandleEngine {
                 finish - course.least());
         findings.addAll(PartingFindings.of(material, cut, joint, spread.value(), conditions, course, finish));
         return new HandleYear(
-                material.id(),
-                material.name(),
-                material.family(),
-                material instanceof Hybrid ? Cut.NONE : cut,
-                finish,
-                course.least(),
-                course.most(),
-                shy,
-                proud,
-                shy,
-                proud,
-                spread.of(FreeMovement::lengthMismatch),
-                spread.of(FreeMovement::endShort),
-                spread.of(FreeMovement::endLong),
-                spread.of(FreeMovement::pinGap),
-                spread.of(FreeMovement::pinSqueeze),
-                spread.of(FreeMovement::pinCrackUse),
-                spread.of(FreeMovement::pinHeadProud),
-                spread.of(FreeMovement::pinHeadSunk),
-                joint,
-                conditions.destination().monthAt(spread.value().worstSample()),
-                restsOn,
-                findings,
-                conditions.destination().calendarYear(days),
-                conditions.destination().calendarYear(course.dailyMeans(
-                        FreeMovement.samplesADay(conditions.destination().air()))))
+                        material.id(),
+                        material.name(),
+                        material.family(),
+                        material instanceof Hybrid ? Cut.NONE : cut,
+                        finish,
+                        course.least(),
+                        course.most(),
+                        shy,
+                        proud,
+                        shy,
+                        proud,
+                        spread.of(FreeMovement::lengthMismatch),
+                        spread.of(FreeMovement::endShort),
+                        spread.of(FreeMovement::endLong),
+                        spread.of(FreeMovement::pinGap),
+                        spread.of(FreeMovement::pinSqueeze),
+                        spread.of(FreeMovement::pinCrackUse),
+                        spread.of(FreeMovement::pinHeadProud),
+                        spread.of(FreeMovement::pinHeadSunk),
+                        joint,
+                        conditions.destination().monthAt(spread.value().worstSample()),
+                        restsOn,
+                        findings,
+                        conditions.destination().calendarYear(days),
+                        conditions
+                                .destination()
+                                .calendarYear(course.dailyMeans(FreeMovement.samplesADay(
+                                        conditions.destination().air()))))
                 .through(StaySpan.of(
                         conditions.destination(), course, spread.value().dailyEdge()));
     }
