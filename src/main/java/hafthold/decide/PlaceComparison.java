@@ -74,6 +74,9 @@ public final class PlaceComparison {
      */
     List<Comparison.Ranked> rank(Conditions conditions, List<Candidate> candidates) {
         HandleEngine engine = new HandleEngine(conditions);
+        engine.prepare(candidates.stream()
+                .flatMap(candidate -> HandleEngine.partsOf(candidate.material(), candidate.cut()).stream())
+                .toList());
         List<HandleYear> years = candidates.parallelStream()
                 .map(candidate -> engine.year(candidate.material(), candidate.cut()))
                 .toList();

@@ -47,6 +47,20 @@ public record GuggenheimAndersonDeBoerIsotherm(
         return 1 / (moistureByRoot * multilayerConstant);
     }
 
+    @Override
+    public void waterActivity(double moistureFraction, double temperatureCelsius, LocalActivity local) {
+        double z = root(Math.max(0, moistureFraction));
+        double c = energyConstant;
+        double denominator = (1 - z) * (1 - z + c * z);
+        double denominatorSlope = c - 2 - 2 * (c - 1) * z;
+        double numerator = 1 + (c - 1) * z * z;
+        double unit = monolayerFraction * c / (denominator * denominator);
+        double first = unit * numerator; // dM/dz
+        double second = 2 * unit * ((c - 1) * z - numerator * denominatorSlope / denominator); // d2M/dz2
+        double slope = 1 / (first * multilayerConstant);
+        local.set(Math.min(1, z / multilayerConstant), slope, -second / (first * first) * slope);
+    }
+
     /** z = KH: root in [0, 1) of M (c-1) z^2 - (M (c-2) - Mm c) z - M = 0, written so that nothing cancels. */
     private double root(double moisture) {
         double c = energyConstant;

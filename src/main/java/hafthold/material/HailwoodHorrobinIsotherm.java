@@ -25,7 +25,8 @@ public final class HailwoodHorrobinIsotherm implements SorptionIsotherm {
     private static final double WATER_MOLAR_MASS = 18.0;
 
     private static final int NEWTON_STEPS = 40;
-    private static final double ROOT_TOLERANCE = 1e-10;
+    /** Newton's rule doubles the good digits, so a last correction of this size leaves none to make. */
+    private static final double ROOT_TOLERANCE = 1e-7;
 
     @Override
     public double moistureFraction(double relativeHumidityFraction, double temperatureCelsius) {
@@ -41,36 +42,55 @@ public final class HailwoodHorrobinIsotherm implements SorptionIsotherm {
         if (moistureFraction <= 0) {
             return 0;
         }
-        double z = root(moistureFraction, temperatureCelsius);
+        double a = hydrate1(temperatureCelsius);
+        double b = a * hydrate2(temperatureCelsius);
+        double m = moistureFraction * molesPerFraction(temperatureCelsius);
+        double z = root(m, a, b, roughRoot(m));
         return Math.min(1, z / dissolved(temperatureCelsius));
     }
 
     @Override
     public double waterActivitySlope(double moistureFraction, double temperatureCelsius) {
-        double z = root(Math.max(0, moistureFraction), temperatureCelsius);
+        LocalActivity local = new LocalActivity();
+        local.set(Double.NaN, 0, 0);
+        waterActivity(moistureFraction, temperatureCelsius, local);
+        return local.slope();
+    }
+
+    /** Derivatives of the cubic of {@link #root}, p(z, m) = 0: z' = -p_m/p_z, z'' = -(2 p_mz z' + p_zz z'^2)/p_z. */
+    @Override
+    public void waterActivity(double moistureFraction, double temperatureCelsius, LocalActivity local) {
         double a = hydrate1(temperatureCelsius);
         double b = a * hydrate2(temperatureCelsius);
-        double molesPerFraction = woodMolarMass(temperatureCelsius) / WATER_MOLAR_MASS;
-        double m = Math.max(0, moistureFraction) * molesPerFraction;
+        double moles = molesPerFraction(temperatureCelsius);
+        double m = Math.max(0, moistureFraction) * moles;
+        double k = dissolved(temperatureCelsius);
+        double guess = k * local.value();
+        double z = root(m, a, b, guess > 0 && guess < 1 ? guess : roughRoot(m));
         double byMoles = (1 - z) * (1 + a * z + b * z * z);
-        double byRoot = 3 * b * (1 - m) * z * z + 2 * (m * (b - a) - 2 * b) * z + m * (a - 1) - 1 - a;
-        return -byMoles / byRoot * molesPerFraction / dissolved(temperatureCelsius);
+        double byMolesAndRoot = a - 1 + (2 * (b - a) - 3 * b * z) * z;
+        double byRootTwice = 6 * b * (1 - m) * z + 2 * (m * (b - a) - 2 * b);
+        double minusByRoot = 1 + a - m * (a - 1) - (3 * b * (1 - m) * z + 2 * (m * (b - a) - 2 * b)) * z;
+        double slope = byMoles / minusByRoot;
+        double curvature = (2 * byMolesAndRoot + byRootTwice * slope) * slope / minusByRoot;
+        local.set(Math.min(1, z / k), slope * moles / k, curvature * moles * moles / k);
+    }
+
+    private static double molesPerFraction(double temperatureCelsius) {
+        return woodMolarMass(temperatureCelsius) / WATER_MOLAR_MASS;
     }
 
     /**
      * z = KH for a moisture content: with m = M W/18, a = K1, b = K1 K2 the equation cleared of fractions reads b(1-m)
      * z^3 + (m(b-a) - 2b) z^2 + (m(a-1) - 1 - a) z + m = 0; it is m at z = 0 and -(1+a+b) at z = 1.
      */
-    private static double root(double moistureFraction, double temperatureCelsius) {
-        double a = hydrate1(temperatureCelsius);
-        double b = a * hydrate2(temperatureCelsius);
-        double m = moistureFraction * woodMolarMass(temperatureCelsius) / WATER_MOLAR_MASS;
+    private static double root(double m, double a, double b, double guess) {
         double c3 = b * (1 - m);
         double c2 = m * (b - a) - 2 * b;
         double c1 = m * (a - 1) - 1 - a;
         double low = 0;
         double high = 1;
-        double z = m < 2.2 ? 0.205 * m : (m - 1.45) / (m - 0.45); // within 0.03 at room temperature
+        double z = guess;
         for (int i = 0; i < NEWTON_STEPS; i++) {
             double value = ((c3 * z + c2) * z + c1) * z + m;
             if (value > 0) {
@@ -78,16 +98,19 @@ public final class HailwoodHorrobinIsotherm implements SorptionIsotherm {
             } else {
                 high = z;
             }
-            double next = z - value / ((3 * c3 * z + 2 * c2) * z + c1);
-            if (!(next > low && next < high)) {
-                next = 0.5 * (low + high);
-            }
-            if (Math.abs(next - z) <= ROOT_TOLERANCE) {
+            double correction = value / ((3 * c3 * z + 2 * c2) * z + c1);
+            double next = z - correction;
+            if (Math.abs(correction) <= ROOT_TOLERANCE) {
                 return next;
             }
-            z = next;
+            z = next > low && next < high ? next : 0.5 * (low + high);
         }
         return z;
+    }
+
+    /** Within 0.03 at room temperature. */
+    private static double roughRoot(double m) {
+        return m < 2.2 ? 0.205 * m : (m - 1.45) / (m - 0.45);
     }
 
     private static double woodMolarMass(double t) {

@@ -36,7 +36,22 @@ public record PowerIsotherm(double saturationFraction, double exponent) implemen
 
     @Override
     public double waterActivitySlope(double moistureFraction, double temperatureCelsius) {
-        double activity = Math.max(SMALLEST_ACTIVITY, waterActivity(moistureFraction, temperatureCelsius));
-        return 1 / (saturationFraction * exponent * Math.pow(activity, exponent - 1));
+        return slopeAt(waterActivity(moistureFraction, temperatureCelsius));
+    }
+
+    private double slopeAt(double waterActivity) {
+        double activity = Math.max(SMALLEST_ACTIVITY, waterActivity);
+        return 1 / (saturationFraction * exponent * (exponent == 1 ? 1 : Math.pow(activity, exponent - 1)));
+    }
+
+    @Override
+    public void waterActivity(double moistureFraction, double temperatureCelsius, LocalActivity local) {
+        double activity = waterActivity(moistureFraction, temperatureCelsius);
+        if (activity <= SMALLEST_ACTIVITY || activity >= 1) {
+            local.set(activity, slopeAt(activity), 0);
+            return;
+        }
+        double slope = activity / (exponent * moistureFraction);
+        local.set(activity, slope, slope * (1 / exponent - 1) / moistureFraction);
     }
 }

@@ -30,4 +30,10 @@ public record ScaledIsotherm(SorptionIsotherm base, double factor) implements So
     public double waterActivitySlope(double moistureFraction, double temperatureCelsius) {
         return base.waterActivitySlope(moistureFraction / factor, temperatureCelsius) / factor;
     }
+
+    @Override
+    public void waterActivity(double moistureFraction, double temperatureCelsius, LocalActivity local) {
+        base.waterActivity(moistureFraction / factor, temperatureCelsius, local);
+        local.set(local.value(), local.slope() / factor, local.curvature() / (factor * factor));
+    }
 }

@@ -24,4 +24,14 @@ public interface SorptionIsotherm {
 
     /** Slope of {@link #waterActivity} with moisture content at fixed temperature, positive inside the range. */
     double waterActivitySlope(double moistureFraction, double temperatureCelsius);
+
+    /**
+     * Activity, slope and curvature at once, for time loops.
+     *
+     * @param moistureFraction mass of water per dry mass, kg/kg
+     * @param temperatureCelsius temperature in degrees Celsius
+     * @param local receives them; the curvature is zero where the activity is clamped. A value that it holds beforehand is
+     *     taken for a guess, which may save work; any number will do
+     */
+    void waterActivity(double moistureFraction, double temperatureCelsius, LocalActivity local);
 }

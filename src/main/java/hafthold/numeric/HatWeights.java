@@ -56,6 +56,21 @@ public final class HatWeights {
         return new HatWeights(new double[here.length], totals(null), new double[here.length]);
     }
 
+    /** Weight of the point before in the integral about a point. */
+    public double before(int point) {
+        return before[point];
+    }
+
+    /** Weight of a point in the integral about it. */
+    public double here(int point) {
+        return here[point];
+    }
+
+    /** Weight of the point after in the integral about a point. */
+    public double after(int point) {
+        return after[point];
+    }
+
     /** Share of each point value in the total of all integrals: column sums. */
     public double[] totals() {
         return totals(null);

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 
 /**
  * One scale material on one handle through the customer's year.
@@ -63,6 +64,18 @@ public final class HandleEngine {
                 parts,
                 Drivers.of(doubts, spread, movement -> Math.max(movement.edgeShy(), movement.edgeProud())));
         return answer(material, cut, parts, spread, load(parts, sections), restsOn);
+    }
+
+    /**
+     * Makes ready for {@link #year} of several materials: their moisture is worked out side by side, which is several times
+     * quicker than one by one and gives the same.
+     *
+     * @param parts all their parts, see {@link #partsOf}
+     */
+    public void prepare(List<Hybrid.Part> parts) {
+        List<Doubt> doubts = Stream.concat(Stream.of(Doubt.NONE), Doubt.ONE_AT_A_TIME.stream())
+                .toList();
+        moisture.prepareMeans(parts, order.handle(), order.finish(), doubts);
     }
 
     /** The year of a material in a cut hour by hour, everything at its value; of a hybrid, the moisture of its first part. */
@@ -135,7 +148,7 @@ public final class HandleEngine {
     }
 
     /** What a scale consists of; a plain material is its own only part. */
-    static List<Hybrid.Part> partsOf(ScaleMaterial material, Cut cut) {
+    public static List<Hybrid.Part> partsOf(ScaleMaterial material, Cut cut) {
         if (material instanceof Hybrid hybrid) {
             return hybrid.parts();
         }

@@ -1,6 +1,6 @@
 package hafthold.transport;
 
-/** Air at one instant as the slab feels it; rewritten in place so that the time loop allocates nothing. */
+/** Air at one instant as slabs feel it; rewritten in place so that the time loop allocates nothing. */
 final class AirInstant {
     /** Degrees Celsius. */
     double temperatureCelsius;
@@ -8,9 +8,13 @@ final class AirInstant {
     /** H, relative humidity, 0 to 1. */
     double humidity;
 
-    /** q = p_sat/(R rho0): what passes the surface for a difference of 1 in activity, m/s. */
-    double exchange;
+    /** Saturation pressure, Pa. */
+    double saturationPascals;
 
-    /** D at zero moisture content and this temperature, m2/s. */
-    double diffusivity;
+    /** How much faster water moves in a slab than at its reference temperature, by law of temperature. */
+    final double[] speed;
+
+    AirInstant(int laws) {
+        speed = new double[laws];
+    }
 }

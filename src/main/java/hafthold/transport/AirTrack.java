@@ -2,59 +2,77 @@ package hafthold.transport;
 
 import hafthold.air.AirSeries;
 import hafthold.air.SaturationPressure;
+import java.util.List;
 
-/** A series of air read by a slab: at its samples from stored values, between them on straight lines of T and H. */
+/**
+ * A series of air read by slabs: at its samples from stored values, between them on straight lines of T and H. What the
+ * slabs have in common, saturation pressure and laws of temperature, is worked out once for all of them.
+ */
 final class AirTrack {
     private final AirSeries air;
-    private final Slab slab;
     private final SaturationPressure saturation;
-    private final double[] exchange;
-    private final double[] diffusivity;
+    private final TemperatureLaws laws;
+    private final double[] saturationPascals;
+    private final double[][] speed;
 
-    AirTrack(AirSeries air, Slab slab, SaturationPressure saturation) {
+    AirTrack(AirSeries air, List<Slab> slabs, SaturationPressure saturation) {
         this.air = air;
-        this.slab = slab;
         this.saturation = saturation;
-        exchange = new double[air.size()];
-        diffusivity = new double[air.size()];
-        for (int i = 0; i < exchange.length; i++) {
-            exchange[i] = exchangeAt(air.temperatureCelsius(i));
-            diffusivity[i] = diffusivityAt(air.temperatureCelsius(i));
+        laws = TemperatureLaws.of(slabs);
+        saturationPascals = new double[air.size()];
+        speed = new double[laws.size()][air.size()];
+        for (int i = 0; i < saturationPascals.length; i++) {
+            double temperature = air.temperatureCelsius(i);
+            saturationPascals[i] = saturation.pascals(temperature);
+            for (int law = 0; law < speed.length; law++) {
+                speed[law][i] = laws.speed(law, temperature);
+            }
         }
     }
 
+    AirSeries air() {
+        return air;
+    }
+
+    TemperatureLaws laws() {
+        return laws;
+    }
+
+    SaturationPressure saturation() {
+        return saturation;
+    }
+
     int size() {
-        return exchange.length;
+        return saturationPascals.length;
     }
 
     double stepSeconds() {
         return air.stepSeconds();
     }
 
+    /** Room for one instant of this air. */
+    AirInstant instant() {
+        return new AirInstant(speed.length);
+    }
+
     /** Air of a sample; after the last one the first follows again. */
     void sample(int index, AirInstant instant) {
-        int i = index % exchange.length;
+        int i = index % saturationPascals.length;
         instant.temperatureCelsius = air.temperatureCelsius(i);
         instant.humidity = air.relativeHumidityFraction(i);
-        instant.exchange = exchange[i];
-        instant.diffusivity = diffusivity[i];
+        instant.saturationPascals = saturationPascals[i];
+        for (int law = 0; law < speed.length; law++) {
+            instant.speed[law] = speed[law][i];
+        }
     }
 
     /** Air half-way between two instants of the same sample interval. */
     void halfway(AirInstant from, AirInstant to, AirInstant middle) {
         middle.temperatureCelsius = 0.5 * (from.temperatureCelsius + to.temperatureCelsius);
         middle.humidity = 0.5 * (from.humidity + to.humidity);
-        middle.exchange = exchangeAt(middle.temperatureCelsius);
-        middle.diffusivity = diffusivityAt(middle.temperatureCelsius);
-    }
-
-    private double exchangeAt(double temperatureCelsius) {
-        return saturation.pascals(temperatureCelsius)
-                / (slab.surfaceResistanceSquareMetreSecondPascalsPerKilogram()
-                        * slab.dryDensityKilogramsPerCubicMetre());
-    }
-
-    private double diffusivityAt(double temperatureCelsius) {
-        return slab.diffusivity().squareMetresPerSecond(0, temperatureCelsius);
+        middle.saturationPascals = saturation.pascals(middle.temperatureCelsius);
+        for (int law = 0; law < middle.speed.length; law++) {
+            middle.speed[law] = laws.speed(law, middle.temperatureCelsius);
+        }
     }
 }

@@ -1,80 +1,124 @@
 package hafthold.transport;
 
 import hafthold.numeric.GradedGrid;
-import hafthold.numeric.HatWeights;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 
-/** Takes down what a history keeps of the moisture at the grid points. */
+/** Takes down what histories keep of the moisture at the points of a bundle. */
 final class HistoryRecorder {
-    private final double[] meanWeight;
-    private final double[] momentWeight;
-    private final double[][] layerWeight;
-    private final double[] mean;
-    private final double[] surface;
-    private final double[] back;
-    private final double[] firstMoment;
-    private final double[][] layers;
+    private final int slabs;
+    private final double[][] contentWeight;
+    private final double[][] momentWeight;
+    private final double[][][] layerWeight;
+    private final double[] thickness;
+    private final double[] contentBefore;
+    private final double[] sum;
+    private final double[][] mean;
+    private final double[][] surface;
+    private final double[][] back;
+    private final double[][] firstMoment;
+    /** Entry (layer, slab, sample). */
+    private final double[][][] layers;
 
-    HistoryRecorder(GradedGrid grid, HatWeights storage, int layers, int samples) {
-        double thickness = grid.thickness();
+    HistoryRecorder(List<SlabLayout> layouts, int layers, int samples) {
+        slabs = layouts.size();
+        int points = layouts.get(0).points();
+        contentWeight = new double[points][slabs];
+        momentWeight = new double[points][slabs];
+        layerWeight = new double[layers][points][slabs];
+        thickness = new double[slabs];
+        contentBefore = new double[slabs];
+        sum = new double[slabs];
+        for (int slab = 0; slab < slabs; slab++) {
+            weigh(slab, layouts.get(slab));
+        }
+        mean = new double[slabs][samples];
+        surface = new double[slabs][samples];
+        back = new double[slabs][samples];
+        firstMoment = new double[slabs][samples];
+        this.layers = new double[layers][slabs][samples];
+    }
+
+    private void weigh(int slab, SlabLayout layout) {
+        GradedGrid grid = layout.grid();
+        double h = grid.thickness();
+        thickness[slab] = h;
         double[] lever = grid.positions();
         for (int i = 0; i < lever.length; i++) {
-            lever[i] = 12 * (lever[i] / thickness - 0.5);
+            lever[i] = 12 * (lever[i] / h - 0.5) / h;
         }
-        meanWeight = scaled(storage.totals(), 1 / thickness);
-        momentWeight = scaled(storage.moments(lever), 1 / thickness);
-        layerWeight = new double[layers][];
-        for (int i = 0; i < layers; i++) {
-            layerWeight[i] = grid.meanWeights(thickness * i / layers, thickness * (i + 1) / layers);
+        setColumn(contentWeight, slab, layout.storage().totals());
+        setColumn(momentWeight, slab, layout.storage().moments(lever));
+        for (int i = 0; i < layerWeight.length; i++) {
+            setColumn(
+                    layerWeight[i],
+                    slab,
+                    grid.meanWeights(h * i / layerWeight.length, h * (i + 1) / layerWeight.length));
         }
-        mean = new double[samples];
-        surface = new double[samples];
-        back = new double[samples];
-        firstMoment = new double[samples];
-        this.layers = new double[layers][samples];
     }
 
-    void take(int sample, double[] moisture) {
-        mean[sample] = sum(meanWeight, moisture);
-        surface[sample] = moisture[moisture.length - 1];
-        back[sample] = moisture[0];
-        firstMoment[sample] = sum(momentWeight, moisture);
+    private static void setColumn(double[][] rows, int lane, double[] column) {
+        for (int i = 0; i < column.length; i++) {
+            rows[i][lane] = column[i];
+        }
+    }
+
+    /** Notes the content that the balance starts from. */
+    void open(BundleState state) {
+        add(contentWeight, state);
+        System.arraycopy(sum, 0, contentBefore, 0, slabs);
+    }
+
+    void take(int sample, BundleState state) {
+        add(contentWeight, state);
+        for (int s = 0; s < slabs; s++) {
+            mean[s][sample] = sum[s] / thickness[s];
+        }
+        add(momentWeight, state);
+        write(sum, firstMoment, sample);
+        write(state.moisture[state.moisture.length - 1], surface, sample);
+        write(state.moisture[0], back, sample);
         for (int i = 0; i < layers.length; i++) {
-            layers[i][sample] = sum(layerWeight[i], moisture);
+            add(layerWeight[i], state);
+            write(sum, layers[i], sample);
         }
     }
 
-    double[] mean() {
-        return mean;
-    }
-
-    double[] surface() {
-        return surface;
-    }
-
-    double[] back() {
-        return back;
-    }
-
-    double[] firstMoment() {
-        return firstMoment;
-    }
-
-    double[][] layers() {
-        return layers;
-    }
-
-    private static double[] scaled(double[] weights, double factor) {
-        for (int i = 0; i < weights.length; i++) {
-            weights[i] *= factor;
-        }
-        return weights;
-    }
-
-    private static double sum(double[] weight, double[] value) {
-        double sum = 0;
+    private void add(double[][] weight, BundleState state) {
+        Arrays.fill(sum, 0);
         for (int i = 0; i < weight.length; i++) {
-            sum += weight[i] * value[i];
+            Lanes.addProduct(weight[i], state.moisture[i], sum, slabs);
         }
-        return sum;
+    }
+
+    private static void write(double[] lanes, double[][] series, int sample) {
+        for (int s = 0; s < series.length; s++) {
+            series[s][sample] = lanes[s];
+        }
+    }
+
+    /** What was taken down, one history a slab. */
+    List<MoistureHistory> histories(BundleState last, WaterLedger ledger, double stepSeconds) {
+        add(contentWeight, last);
+        List<MoistureHistory> histories = new ArrayList<>();
+        for (int s = 0; s < slabs; s++) {
+            double missing = sum[s] - contentBefore[s] + ledger.loss(s);
+            double handled = Math.abs(sum[s]) + ledger.grossLoss(s);
+            int slab = s;
+            double[][] layer = new double[layers.length][];
+            Arrays.setAll(layer, i -> layers[i][slab]);
+            histories.add(new MoistureHistory(
+                    stepSeconds,
+                    mean[s],
+                    surface[s],
+                    back[s],
+                    firstMoment[s],
+                    layer,
+                    handled == 0 ? 0 : Math.abs(missing) / handled,
+                    ledger.largestError(s),
+                    ledger.steps(s)));
+        }
+        return histories;
     }
 }

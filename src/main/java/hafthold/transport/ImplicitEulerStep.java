@@ -38,7 +38,7 @@ final class ImplicitEulerStep {
      * @param high no point can end above it
      * @throws ArithmeticException when Newton's rule does not settle
      */
-    void take(double[] moisture, AirInstant to, double seconds, double low, double high, double[] next) {
+    void take(double[] moisture, SlabAir to, double seconds, double low, double high, double[] next) {
         int last = width.length - 1;
         System.arraycopy(moisture, 0, next, 0, width.length);
         double triedMoisture = Double.NaN;
@@ -52,8 +52,8 @@ final class ImplicitEulerStep {
             double lossSlope = secant > tangent ? secant : tangent; // holds where the isotherm is all but upright
             triedMoisture = next[last];
             triedLoss = surfaceLoss;
-            equation.factor(lumped, slope, to.diffusivity, lossSlope, seconds, system);
-            equation.gains(psi, to.diffusivity, surfaceLoss, residual);
+            equation.factor(lumped, slope, to.diffusivity(), lossSlope, seconds, system);
+            equation.gains(psi, to.diffusivity(), surfaceLoss, residual);
             for (int i = 0; i <= last; i++) {
                 residual[i] = seconds * residual[i] - width[i] * (next[i] - moisture[i]);
             }

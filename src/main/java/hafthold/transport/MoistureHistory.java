@@ -20,16 +20,26 @@ public final class MoistureHistory {
     private final double largestStepError;
     private final long steps;
 
-    MoistureHistory(HistoryRecorder recorder, double stepSeconds, MoistureStepper stepper, double residual) {
+    /** Keeps the columns, which are left alone from then on. */
+    MoistureHistory(
+            double stepSeconds,
+            double[] mean,
+            double[] surface,
+            double[] back,
+            double[] firstMoment,
+            double[][] layers,
+            double waterBalanceResidual,
+            double largestStepError,
+            long steps) {
         this.stepSeconds = stepSeconds;
-        mean = recorder.mean();
-        surface = recorder.surface();
-        back = recorder.back();
-        firstMoment = recorder.firstMoment();
-        layers = recorder.layers();
-        waterBalanceResidual = residual;
-        largestStepError = stepper.largestError();
-        steps = stepper.steps();
+        this.mean = mean;
+        this.surface = surface;
+        this.back = back;
+        this.firstMoment = firstMoment;
+        this.layers = layers;
+        this.waterBalanceResidual = waterBalanceResidual;
+        this.largestStepError = largestStepError;
+        this.steps = steps;
     }
 
     private MoistureHistory(MoistureHistory coarse, int stride) {

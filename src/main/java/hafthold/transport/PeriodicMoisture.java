@@ -4,6 +4,7 @@ import hafthold.air.AirSeries;
 import hafthold.air.HylandWexlerSaturationPressure;
 import hafthold.air.SaturationPressure;
 import hafthold.air.StraightAir;
+import java.util.List;
 
 /**
  * The year that repeats: moisture of a slab whose air comes round again, found without waiting for the decades that a slow
@@ -46,10 +47,36 @@ public record PeriodicMoisture(MoistureHistory history, double spinUpYears, doub
      */
     public static PeriodicMoisture of(
             Slab slab, AirSeries air, int layers, SaturationPressure saturation, Resolution resolution) {
+        return ofAll(List.of(slab), air, layers, saturation, resolution).get(0);
+    }
+
+    /**
+     * The years of many slabs in the same air at standard resolution, worked out side by side: for more than a few slabs
+     * several times quicker, with the same answers to the last bit.
+     *
+     * @param slabs the scales
+     * @param air a year that is followed by itself
+     * @param layers number of equal layers whose means are kept; may be zero
+     * @return one year a slab, in the order of the slabs
+     */
+    public static List<PeriodicMoisture> ofAll(List<Slab> slabs, AirSeries air, int layers) {
+        return ofAll(slabs, air, layers, new HylandWexlerSaturationPressure(), Resolution.STANDARD);
+    }
+
+    /**
+     * The years of many slabs in the same air, at a resolution.
+     *
+     * @return one year a slab, in the order of the slabs
+     */
+    public static List<PeriodicMoisture> ofAll(
+            List<Slab> slabs, AirSeries air, int layers, SaturationPressure saturation, Resolution resolution) {
         int stride = StraightAir.stride(air, resolution.airStrayFraction());
-        PeriodicMoisture coarse =
-                new YearSearch(slab, StraightAir.thinned(air, stride), layers, saturation, resolution).result();
-        return new PeriodicMoisture(coarse.history.spread(stride), coarse.spinUpYears, coarse.repeatsWithinFraction);
+        AirSeries thinned = StraightAir.thinned(air, stride);
+        List<PeriodicMoisture> coarse = new SlabSorter(slabs, thinned, saturation, resolution).years(layers);
+        return coarse.stream()
+                .map(year ->
+                        new PeriodicMoisture(year.history.spread(stride), year.spinUpYears, year.repeatsWithinFraction))
+                .toList();
     }
 
     /** True when the year's start is within {@link #REPEATS_FRACTION} of the state that repeats. */

@@ -15,7 +15,7 @@ package hafthold.transport;
 public record Resolution(
         int gaps, double finestGap, double tolerance, double largestChangeFraction, double airStrayFraction) {
     /** For answers. */
-    public static final Resolution STANDARD = new Resolution(14, 0.3, 7e-4, 0.017, 0.0006);
+    public static final Resolution STANDARD = new Resolution(9, 0.5, 1e-3, 0.03, 0.0006);
     /** For proofs, at thirty times the cost. */
     public static final Resolution CONVERGED = new Resolution(60, 0.06, 1e-5, 0.01, 0);
 

@@ -1,13 +1,11 @@
 package hafthold.transport;
 
-import hafthold.numeric.HatWeights;
-import hafthold.numeric.TridiagonalSystem;
 import hafthold.source.PublishedModel;
 import java.util.Arrays;
 
 /**
- * One step of the slab in time by RODAS3: linearly implicit, third order, L-stable and stiffly accurate, four stages on
- * one factorisation, with air needed only at the two ends of the step.
+ * One step of a bundle of slabs in time by RODAS3: linearly implicit, third order, L-stable and stiffly accurate, four
+ * stages on one factorisation, with air needed only at the two ends of the step.
  *
  * <pre>
  * (B - tau/2 J) K_i = tau/2 [F(t + alpha_i tau, M + sum a_ij K_j) + g_i tau F_t] + 1/2 B sum c_ij K_j
@@ -16,144 +14,239 @@ import java.util.Arrays;
  * </pre>
  *
  * <p>F_t is the exact slope in time of the surface exchange and of D with temperature; the drift of the isotherm with
- * temperature is left out of it, which moves the mean by some 1e-5 kg/kg.
+ * temperature is left out of it, which moves the mean by some 1e-5 kg/kg. Between stages psi goes by its series in a
+ * times the change, and the activity at the surface is evaluated once, at stage 3, and goes by its slopes from there.
  *
- * <p>The loss through the surface is summed with the same weights, so that content and loss agree to rounding.
+ * <p>The loss through the surface is summed with the same weights, so that content and loss agree to rounding. Each lane
+ * is worked out alike whatever its neighbours are.
  */
 @PublishedModel(
         source = "sandu-1997",
         locator = "method RODAS3; coefficients read in open implementations",
         validity = "any step; third order where air is straight over the step")
 final class RosenbrockStep {
-    private final SlabEquation equation;
-    private final HatWeights storage;
-    private final TridiagonalSystem system;
     private final int last;
-    private final double[] psi;
-    private final double[] endPsi;
-    private final double[] slope;
-    private final double[] gain;
-    private final double[] drift;
-    private final double[] change;
-    private final double[] carried;
-    private final double[] k1;
-    private final double[] k2;
-    private final double[] k3;
-    private final double[] k4;
-    private double half;
-    private double lossDrift;
-    private double lossSlope;
-    private double loss;
-    private double error;
-    private double largestChange;
+    private final double[][] k1Twice;
+    private final double[][] k2;
+    private final double[][] k3;
+    private final double[][] k4;
+    private final double[][] flow;
+    private final double[][] carried;
+    private final double[][] stagePotential;
+    private final StepMatrix matrix;
+    private final StepAir air;
+    private final SurfaceActivity stageActivity;
+    private final double[] lossSlope;
+    private final double[] startLoss;
+    private final double[] lossDrift;
+    private final double[] gainLoss;
+    private final double[] out;
+    private final double[] loss;
+    private final double[] error;
+    private final double[] largestChange;
 
-    RosenbrockStep(SlabEquation equation, HatWeights storage, int points) {
-        this.equation = equation;
-        this.storage = storage;
-        system = new TridiagonalSystem(points);
+    RosenbrockStep(int points, int width) {
         last = points - 1;
-        psi = new double[points];
-        endPsi = new double[points];
-        slope = new double[points];
-        gain = new double[points];
-        drift = new double[points];
-        change = new double[points];
-        carried = new double[points];
-        k1 = new double[points];
-        k2 = new double[points];
-        k3 = new double[points];
-        k4 = new double[points];
+        k1Twice = new double[points][width];
+        k2 = new double[points][width];
+        k3 = new double[points][width];
+        k4 = new double[points][width];
+        flow = new double[last][width];
+        carried = new double[points][width];
+        stagePotential = new double[points][width];
+        matrix = new StepMatrix(points, width);
+        air = new StepAir(width);
+        stageActivity = new SurfaceActivity(width);
+        lossSlope = new double[width];
+        startLoss = new double[width];
+        lossDrift = new double[width];
+        gainLoss = new double[width];
+        out = new double[width];
+        loss = new double[width];
+        error = new double[width];
+        largestChange = new double[width];
     }
 
     /** Takes the step from a state, which is left alone; the new state goes to {@code next}. */
-    void take(double[] moisture, AirInstant from, AirInstant to, double seconds, double[] next) {
-        half = 0.5 * seconds;
-        double startLoss = startRates(moisture, from, to);
-        Arrays.fill(carried, 0);
-        double out1 = stage(k1, 0.5, startLoss, 0);
+    void take(
+            SlabBundle bundle,
+            BundleState state,
+            int lanes,
+            AirInstant from,
+            AirInstant to,
+            double seconds,
+            BundleState next) {
+        air.over(bundle, lanes, from, to, 0.5 * seconds);
+        startLosses(state, lanes, from, to);
+        matrix.factor(bundle, air.startSpeed, state.potential, lossSlope, lanes);
 
-        for (int i = 0; i <= last; i++) {
-            change[i] = 2 * k1[i];
-            carried[i] = change[i];
+        flows(matrix.conductance(), state.potential, lanes);
+        gains(k1Twice, air.earlyTwice, lanes);
+        firstLosses(lanes);
+        matrix.solve(k1Twice, lanes);
+        for (int s = 0; s < lanes; s++) {
+            loss[s] = gainLoss[s] + lossSlope[s] * k1Twice[last][s];
         }
-        double out2 = stage(k2, 1.5, startLoss, 2 * out1);
 
-        double endLoss = endRates(moisture[last], to);
-        for (int i = 0; i <= last; i++) {
-            carried[i] = 0.5 * (k1[i] - k2[i]);
+        gains(k2, air.late, lanes);
+        addStored(bundle, k1Twice, k2, lanes);
+        secondLosses(lanes);
+        matrix.solve(k2, lanes);
+        for (int s = 0; s < lanes; s++) {
+            double secondLoss = gainLoss[s] + lossSlope[s] * k2[last][s] + loss[s];
+            out[s] = 0.25 * loss[s] - 0.5 * secondLoss;
         }
-        double out3 = stage(k3, 0, endLoss, 0.5 * (out1 - out2));
-
         for (int i = 0; i <= last; i++) {
-            change[i] += k3[i];
-            carried[i] -= 4 / 3.0 * k3[i];
+            Lanes.combine(0.25, k1Twice[i], -0.5, k2[i], carried[i], lanes);
         }
-        endLoss = endRates(moisture[last], to);
-        double out4 = stage(k4, 0, endLoss, 0.5 * (out1 - out2) - 4 / 3.0 * out3);
 
-        loss = 2 * out1 + out3 + out4;
-        error = 0;
-        largestChange = 0;
+        thirdStage(bundle, state, to, lanes);
+        fourthStage(bundle, state, to, lanes);
+        finish(bundle, state, to, lanes, next);
+    }
+
+    private void startLosses(BundleState state, int lanes, AirInstant from, AirInstant to) {
+        double growth = StepAir.growth(from.saturationPascals, to.saturationPascals);
+        double drier = from.humidity - to.humidity;
+        for (int s = 0; s < lanes; s++) {
+            double exchange = air.startExchange[s];
+            startLoss[s] = exchange * (state.activity.value[s] - from.humidity);
+            lossSlope[s] = exchange * state.activity.slope[s];
+            lossDrift[s] = growth * startLoss[s] + exchange * drier;
+        }
+    }
+
+    private void firstLosses(int lanes) {
+        for (int s = 0; s < lanes; s++) {
+            gainLoss[s] = 2 * startLoss[s] + lossDrift[s];
+            k1Twice[last][s] -= gainLoss[s];
+        }
+    }
+
+    private void secondLosses(int lanes) {
+        for (int s = 0; s < lanes; s++) {
+            gainLoss[s] = startLoss[s] + 1.5 * lossDrift[s];
+            k2[last][s] -= gainLoss[s];
+        }
+    }
+
+    private void thirdStage(SlabBundle bundle, BundleState state, AirInstant to, int lanes) {
         for (int i = 0; i <= last; i++) {
-            change[i] += k4[i];
-            next[i] = moisture[i] + change[i];
-            error = Math.max(error, Math.abs(k4[i]));
-            largestChange = Math.max(largestChange, Math.abs(change[i]));
+            Lanes.potentialAfter(state.potential[i], bundle.exponent, k1Twice[i], stagePotential[i], lanes);
         }
-    }
-
-    /** Gains, their drift and the factored matrix at the start of the step; returns the loss there. */
-    private double startRates(double[] moisture, AirInstant from, AirInstant to) {
-        equation.potentials(moisture, psi);
-        equation.moistureByPotential(psi, slope);
-        double startLoss = equation.surfaceLoss(moisture[last], from);
-        lossSlope = equation.surfaceLossSlope(moisture[last], from);
-        lossDrift = growth(from.exchange, to.exchange) * startLoss + from.exchange * (from.humidity - to.humidity);
-        double diffusivityDrift = growth(from.diffusivity, to.diffusivity) * from.diffusivity;
-        equation.gains(psi, from.diffusivity, startLoss, gain);
-        equation.gains(psi, diffusivityDrift, lossDrift, drift);
-        equation.factor(storage, slope, from.diffusivity, lossSlope, half, system);
-        return startLoss;
-    }
-
-    /** Gains at the end of the step after the change so far; returns the loss there. */
-    private double endRates(double surfaceMoisture, AirInstant to) {
-        equation.potentials(psi, change, endPsi);
-        double endLoss = equation.surfaceLoss(surfaceMoisture + change[last], to);
-        equation.gains(endPsi, to.diffusivity, endLoss, gain);
-        return endLoss;
-    }
-
-    /** Solves for K from gains, a share of their drift, and what is carried over; returns the loss that belongs to K. */
-    private double stage(double[] k, double driftShare, double gainLoss, double carriedLoss) {
+        for (int s = 0; s < lanes; s++) {
+            double change = k1Twice[last][s];
+            double moisture = state.moisture[last][s] + change;
+            double guess = state.activity.value[s] + change * state.activity.slope[s];
+            bundle.evaluateActivity(s, moisture, to.temperatureCelsius, guess, stageActivity);
+        }
+        endStage(bundle, k3, stageActivity, to, lanes);
+        for (int s = 0; s < lanes; s++) {
+            double thirdLoss = gainLoss[s] + lossSlope[s] * k3[last][s] + out[s];
+            loss[s] += thirdLoss;
+            out[s] -= 4 / 3.0 * thirdLoss;
+        }
         for (int i = 0; i <= last; i++) {
-            k[i] = half * (gain[i] + driftShare * drift[i]);
+            Lanes.addMultiple(-4 / 3.0, k3[i], carried[i], lanes);
         }
-        storage.addTo(carried, k);
-        system.solve(k);
+    }
+
+    private void fourthStage(SlabBundle bundle, BundleState state, AirInstant to, int lanes) {
         for (int i = 0; i <= last; i++) {
-            k[i] *= slope[i];
+            Lanes.potentialAfter(stagePotential[i], bundle.exponent, k3[i], stagePotential[i], lanes);
         }
-        return half * (gainLoss + driftShare * lossDrift + lossSlope * k[last]) + carriedLoss;
+        for (int s = 0; s < lanes; s++) {
+            double change = k3[last][s];
+            double moisture = state.moisture[last][s] + k1Twice[last][s] + change;
+            bundle.extendActivity(s, stageActivity, change, moisture, to.temperatureCelsius, stageActivity);
+        }
+        endStage(bundle, k4, stageActivity, to, lanes);
+        for (int s = 0; s < lanes; s++) {
+            loss[s] += gainLoss[s] + lossSlope[s] * k4[last][s] + out[s];
+        }
     }
 
-    /** What passed the surface outwards in the step, moisture content times metres. */
-    double loss() {
-        return loss;
+    /** A stage whose gains are those at the end of the step. */
+    private void endStage(SlabBundle bundle, double[][] k, SurfaceActivity activity, AirInstant to, int lanes) {
+        for (int i = 0; i < last; i++) {
+            Lanes.flow(bundle.conductance[i], air.endSpeed, stagePotential[i], stagePotential[i + 1], flow[i], lanes);
+        }
+        gains(k, lanes);
+        addStored(bundle, carried, k, lanes);
+        for (int s = 0; s < lanes; s++) {
+            gainLoss[s] = air.endExchange[s] * (activity.value[s] - to.humidity);
+            k[last][s] -= gainLoss[s];
+        }
+        matrix.solve(k, lanes);
     }
 
-    /** Largest local error over the points, moisture content. */
-    double error() {
-        return error;
+    private void finish(SlabBundle bundle, BundleState state, AirInstant to, int lanes, BundleState next) {
+        Arrays.fill(error, 0, lanes, 0);
+        Arrays.fill(largestChange, 0, lanes, 0);
+        Arrays.fill(next.low, 0, lanes, Double.POSITIVE_INFINITY);
+        Arrays.fill(next.high, 0, lanes, Double.NEGATIVE_INFINITY);
+        for (int i = 0; i <= last; i++) {
+            Lanes.potentialAfter(stagePotential[i], bundle.exponent, k4[i], next.potential[i], lanes);
+            Lanes.change(state.moisture[i], k1Twice[i], k3[i], k4[i], carried[i], next.moisture[i], lanes);
+            Lanes.largest(k4[i], error, carried[i], largestChange, lanes);
+            Lanes.range(next.moisture[i], next.low, next.high, lanes);
+        }
+        for (int s = 0; s < lanes; s++) {
+            double surface = next.moisture[last][s];
+            bundle.extendActivity(s, stageActivity, k4[last][s], surface, to.temperatureCelsius, next.activity);
+        }
     }
 
-    /** Largest change over the points, moisture content. */
-    double largestChange() {
-        return largestChange;
+    private void flows(double[][] conductance, double[][] potential, int lanes) {
+        for (int i = 0; i < last; i++) {
+            Lanes.flow(conductance[i], potential[i], potential[i + 1], flow[i], lanes);
+        }
     }
 
-    /** tau/y dy/dt at the start for y that grows exponentially over the step: ln(end/start) to third order. */
-    private static double growth(double start, double end) {
-        return 2 * (end - start) / (end + start);
+    /** What each stretch gains from its neighbours, times a factor. */
+    private void gains(double[][] gain, double[] factor, int lanes) {
+        Lanes.product(-1, factor, flow[0], gain[0], lanes);
+        for (int i = 1; i < last; i++) {
+            Lanes.difference(factor, flow[i - 1], flow[i], gain[i], lanes);
+        }
+        Lanes.product(1, factor, flow[last - 1], gain[last], lanes);
+    }
+
+    private void gains(double[][] gain, int lanes) {
+        Lanes.combine(-1, flow[0], 0, flow[0], gain[0], lanes);
+        for (int i = 1; i < last; i++) {
+            Lanes.combine(1, flow[i - 1], -1, flow[i], gain[i], lanes);
+        }
+        Lanes.combine(1, flow[last - 1], 0, flow[last - 1], gain[last], lanes);
+    }
+
+    /** Adds B times a quantity. */
+    private void addStored(SlabBundle bundle, double[][] quantity, double[][] sum, int lanes) {
+        for (int i = 0; i <= last; i++) {
+            Lanes.addWeighted(
+                    bundle.before[i],
+                    quantity[Math.max(0, i - 1)],
+                    bundle.here[i],
+                    quantity[i],
+                    bundle.after[i],
+                    quantity[Math.min(last, i + 1)],
+                    sum[i],
+                    lanes);
+        }
+    }
+
+    /** What passed the surface of a lane outwards in the step, moisture content times metres. */
+    double loss(int lane) {
+        return loss[lane];
+    }
+
+    /** Largest local error over the points of a lane, moisture content. */
+    double error(int lane) {
+        return error[lane];
+    }
+
+    /** Largest change over the points of a lane, moisture content. */
+    double largestChange(int lane) {
+        return largestChange[lane];
     }
 }

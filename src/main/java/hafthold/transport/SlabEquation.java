@@ -6,7 +6,7 @@ import hafthold.numeric.HatWeights;
 import hafthold.numeric.TridiagonalSystem;
 
 /**
- * The slab between grid points: what each point's stretch gains, and how that changes with moisture content.
+ * One slab between grid points: what each point's stretch gains, and how that changes with moisture content.
  *
  * <pre>
  * dM/dt = d/dx (D dM/dx),  D = D_T exp(a M)      written with the potential psi = (exp(a M) - 1)/a,
@@ -48,16 +48,6 @@ final class SlabEquation {
         }
     }
 
-    /** psi at M + change by its series in a times change, fifth order: cheaper than exp, and steps are short. */
-    void potentials(double[] psi, double[] change, double[] changedPsi) {
-        double a = exponent;
-        for (int i = 0; i < psi.length; i++) {
-            double z = a * change[i];
-            double series = 1 + z * (1 / 2.0 + z * (1 / 6.0 + z * (1 / 24.0 + z * (1 / 120.0))));
-            changedPsi[i] = psi[i] + (1 + a * psi[i]) * change[i] * series;
-        }
-    }
-
     /** dM/dpsi = 1/(1 + a psi). */
     void moistureByPotential(double[] psi, double[] slope) {
         double a = exponent;
@@ -79,18 +69,13 @@ final class SlabEquation {
     }
 
     /** G = q (phi(M,T) - H). */
-    double surfaceLoss(double moisture, AirInstant air) {
-        return air.exchange * (isotherm.waterActivity(moisture, air.temperatureCelsius) - air.humidity);
+    double surfaceLoss(double moisture, SlabAir air) {
+        return air.exchange() * (isotherm.waterActivity(moisture, air.temperatureCelsius()) - air.humidity());
     }
 
     /** dG/dM. */
-    double surfaceLossSlope(double moisture, AirInstant air) {
-        return air.exchange * isotherm.waterActivitySlope(moisture, air.temperatureCelsius);
-    }
-
-    /** Moisture content at rest with the air. */
-    double equilibrium(AirInstant air) {
-        return isotherm.moistureFraction(air.humidity, air.temperatureCelsius);
+    double surfaceLossSlope(double moisture, SlabAir air) {
+        return air.exchange() * isotherm.waterActivitySlope(moisture, air.temperatureCelsius());
     }
 
     /**

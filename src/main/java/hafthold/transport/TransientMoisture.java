@@ -3,6 +3,7 @@ package hafthold.transport;
 import hafthold.air.AirSeries;
 import hafthold.air.HylandWexlerSaturationPressure;
 import hafthold.air.SaturationPressure;
+import java.util.List;
 
 /** Moisture of a slab that starts from a known state and goes through air that does not come round again. */
 public final class TransientMoisture {
@@ -60,12 +61,14 @@ public final class TransientMoisture {
                 throw new IllegalArgumentException("a moisture content is zero or more, got " + start);
             }
         }
-        SlabRun run = new SlabRun(slab, air, saturation, resolution);
-        double[] moisture = run.moisture();
-        for (int i = 0; i < moisture.length; i++) {
-            moisture[i] = between(startLayerFractions, run.grid().position(i) / slab.thicknessMetres());
+        SlabLayout layout = SlabLayout.of(slab, MeanAir.of(air), resolution);
+        BundleRun run = new BundleRun(List.of(layout), new AirTrack(air, List.of(slab), saturation));
+        double[] profile = new double[layout.points()];
+        for (int i = 0; i < profile.length; i++) {
+            profile[i] = between(startLayerFractions, layout.grid().position(i) / slab.thicknessMetres());
         }
-        return run.record(air.size() - 1, layers, SlabRun.Watch.NOTHING);
+        run.start(0, profile, 0);
+        return run.record(air.size() - 1, layers, BundleRun.Watch.NOTHING).get(0);
     }
 
     /** Straight lines from middle to middle of the layers, level outside. */

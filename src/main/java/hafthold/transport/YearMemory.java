@@ -10,32 +10,24 @@ import org.apache.commons.math3.linear.RealMatrix;
 
 /**
  * How a small change at the start of the year shows at its end: the matrix S, carried along the year by implicit Euler
- * steps of two or three days of the linearised slab, in which D and surface exchange are the means over the step.
+ * steps of some days of the linearised slab, in which D and surface exchange are the means over the step.
  *
  * <p>A gap between end and start of a year then tells the distance from the state that repeats, (I - S)^-1 gap (Newton's
  * rule for the year as a whole); for a slab that needs decades to settle it is many times the gap.
  */
-final class YearMemory implements SlabRun.Watch {
-    private static final int LONG_STEPS = 146;
-
+final class YearMemory {
     private final SlabEquation equation;
     private final HatWeights storage;
     private final TridiagonalSystem system;
-    private final int stride;
-    private final double strideSeconds;
     private final double[] psi;
     private final double[] slope;
     private final double[] integral;
     private final double[][] change;
-    private double diffusivity;
-    private double exchange;
 
-    YearMemory(SlabRun run) {
-        equation = run.stepper().equation();
-        storage = run.storage();
-        stride = Math.max(1, run.track().size() / LONG_STEPS);
-        strideSeconds = stride * run.track().stepSeconds();
-        int points = run.moisture().length;
+    YearMemory(SlabLayout layout) {
+        equation = new SlabEquation(layout.slab(), layout.grid());
+        storage = layout.storage();
+        int points = layout.points();
         system = new TridiagonalSystem(points);
         psi = new double[points];
         slope = new double[points];
@@ -46,17 +38,18 @@ final class YearMemory implements SlabRun.Watch {
         }
     }
 
-    @Override
-    public void after(int sample, double[] moisture, AirInstant air) {
-        diffusivity += air.diffusivity / stride;
-        exchange += air.exchange / stride;
-        if ((sample + 1) % stride != 0) {
-            return;
-        }
+    /**
+     * Carries the memory through a stretch of the year.
+     *
+     * @param moisture profile at its end
+     * @param air the air there, with the stretch's mean exchange and diffusivity
+     * @param seconds its length
+     */
+    void pass(double[] moisture, SlabAir air, double seconds) {
         equation.potentials(moisture, psi);
         equation.moistureByPotential(psi, slope);
-        double lossSlope = equation.surfaceLossSlope(moisture[moisture.length - 1], air) * (exchange / air.exchange);
-        equation.factor(storage, slope, diffusivity, lossSlope, strideSeconds, system);
+        double lossSlope = equation.surfaceLossSlope(moisture[moisture.length - 1], air);
+        equation.factor(storage, slope, air.diffusivity(), lossSlope, seconds, system);
         for (double[] response : change) {
             Arrays.fill(integral, 0);
             storage.addTo(response, integral);
@@ -65,8 +58,6 @@ final class YearMemory implements SlabRun.Watch {
                 response[i] = slope[i] * integral[i];
             }
         }
-        diffusivity = 0;
-        exchange = 0;
     }
 
     /** (I - S)^-1 gap. */

@@ -1,111 +1,133 @@
 package hafthold.transport;
 
-import hafthold.air.AirSeries;
-import hafthold.air.SaturationPressure;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
- * Looks for the start of the year that is also its end.
+ * Looks for the start of the year that is also its end, for slabs side by side.
  *
- * <p>A slab that forgets within weeks is led in through the last weeks of the year before. A slow one starts from the
- * moisture that it must have deep inside, runs a year, and has the gap between end and start turned into the distance
+ * <p>Slabs that forget within weeks are led in through the last weeks of the year before. Slow ones start from the
+ * moisture that they must have deep inside, run a year, and have the gap between end and start turned into the distance
  * from the state that repeats (see {@link YearMemory}): one year of trial, as a rule, stands for decades of settling.
  */
 final class YearSearch {
     private static final double MOST_YEARS = 12;
-    /** e^-12 of a change is still felt after the lead-in: 6e-6. */
-    private static final double LEAD_IN_FOLDS = 12;
-    /** Every seventh hour meets each time of day in turn. */
-    private static final int STRIDE = 7;
 
-    private final Slab slab;
-    private final AirSeries air;
+    private final AirTrack track;
     private final int layers;
-    private final SaturationPressure saturation;
-    private final SlabRun run;
-    private double[] start;
-    private double[] distance;
-    private MoistureHistory history;
 
-    YearSearch(Slab slab, AirSeries air, int layers, SaturationPressure saturation, Resolution resolution) {
-        this.slab = slab;
-        this.air = air;
+    /** A search in some air, keeping so many layers. */
+    YearSearch(AirTrack track, int layers) {
+        this.track = track;
         this.layers = layers;
-        this.saturation = saturation;
-        run = new SlabRun(slab, air, saturation, resolution);
-    }
-
-    PeriodicMoisture result() {
-        Arrays.fill(run.moisture(), deepMoisture());
-        int samples = air.size();
-        int leadIn = leadIn();
-        double years = 0;
-        if (leadIn < samples) {
-            run.pass(samples - leadIn, samples);
-            years = (double) leadIn / samples;
-        }
-        runYear();
-        while (largest(distance) > PeriodicMoisture.REPEATS_FRACTION && years < MOST_YEARS) {
-            for (int i = 0; i < start.length; i++) {
-                run.moisture()[i] = Math.max(0, start[i] + distance[i]);
-            }
-            runYear();
-            years++;
-        }
-        return new PeriodicMoisture(history, years, largest(distance));
-    }
-
-    private void runYear() {
-        start = run.moisture().clone();
-        YearMemory memory = new YearMemory(run);
-        history = run.record(air.size(), layers, memory);
-        double[] gap = new double[start.length];
-        for (int i = 0; i < gap.length; i++) {
-            gap[i] = run.moisture()[i] - start[i];
-        }
-        distance = memory.distance(gap);
-    }
-
-    /** Samples back from the end of the year until the slab has forgotten what was before, or the whole year. */
-    private int leadIn() {
-        double folds = 0;
-        int samples = 0;
-        while (folds < LEAD_IN_FOLDS && samples < air.size()) {
-            int i = air.size() - 1 - samples;
-            int next = Math.min(air.size(), samples + STRIDE);
-            folds += (next - samples)
-                    * air.stepSeconds()
-                    / SettlingTime.eFoldingSeconds(
-                            slab, air.temperatureCelsius(i), air.relativeHumidityFraction(i), saturation);
-            samples = next;
-        }
-        return samples;
     }
 
     /**
-     * Moisture deep in a slow bare slab. In a year that repeats no water passes any depth on balance, so the year's mean of
-     * D_T psi is the same at all depths; at the surface, at rest with the air, it is known.
+     * The years of slabs that forget within one.
+     *
+     * @param layouts slabs of equally many points
+     * @param start moisture to start from, one a slab
+     * @param leadIn samples of lead-in, one a slab; the slabs of a bundle wait for each other
      */
-    private double deepMoisture() {
-        double a = slab.diffusivity().moistureExponent();
-        double weight = 0;
-        double sum = 0;
-        for (int i = 0; i < air.size(); i += STRIDE) {
-            double t = air.temperatureCelsius(i);
-            double moisture = slab.isotherm().moistureFraction(air.relativeHumidityFraction(i), t);
-            double speed = slab.diffusivity().temperatureFactor(t);
-            weight += speed;
-            sum += speed * (a == 0 ? moisture : Math.expm1(a * moisture) / a);
+    List<PeriodicMoisture> quick(List<SlabLayout> layouts, double[] start, int[] leadIn) {
+        BundleRun run = new BundleRun(layouts, track);
+        int samples = track.size();
+        int first = samples - Arrays.stream(leadIn).max().orElse(0);
+        double[] years = new double[start.length];
+        for (int slab = 0; slab < start.length; slab++) {
+            years[slab] = (double) leadIn[slab] / samples;
         }
-        double psi = sum / weight;
-        return a == 0 ? psi : Math.log1p(a * psi) / a;
+        while (first < samples) {
+            int next = samples;
+            for (int slab = 0; slab < start.length; slab++) {
+                int own = samples - leadIn[slab];
+                if (own >= first) { // not under way yet: it starts now, or at a later turn anew
+                    run.start(slab, level(layouts.get(slab), start[slab]), first);
+                }
+                next = own > first ? Math.min(next, own) : next;
+            }
+            run.pass(first, next);
+            first = next;
+        }
+        return settle(run, years, null);
+    }
+
+    /**
+     * The years of slabs that remember longer.
+     *
+     * @param layouts slabs of equally many points
+     * @param start moisture to start from, one a slab
+     */
+    List<PeriodicMoisture> slow(List<SlabLayout> layouts, double[] start) {
+        BundleRun run = new BundleRun(layouts, track);
+        for (int slab = 0; slab < start.length; slab++) {
+            run.start(slab, level(layouts.get(slab), start[slab]), 0);
+        }
+        return settle(run, new double[start.length], new BundleMemory(run));
+    }
+
+    private static double[] level(SlabLayout layout, double moisture) {
+        double[] profile = new double[layout.points()];
+        Arrays.fill(profile, moisture);
+        return profile;
+    }
+
+    /**
+     * Runs the year, and again from a better start those slabs whose start was not good enough. Without memory, what gap
+     * there is stands for the distance.
+     */
+    private List<PeriodicMoisture> settle(BundleRun run, double[] years, BundleMemory memory) {
+        double[][] start = profiles(run);
+        List<MoistureHistory> histories =
+                run.record(track.size(), layers, memory == null ? BundleRun.Watch.NOTHING : memory);
+        List<PeriodicMoisture> results = new ArrayList<>();
+        List<Integer> again = new ArrayList<>();
+        double[][] better = new double[start.length][];
+        for (int slab = 0; slab < start.length; slab++) {
+            double[] gap = gap(start[slab], run.profile(slab));
+            double[] distance = memory == null ? gap : memory.distance(slab, gap);
+            double largest = largest(distance);
+            results.add(new PeriodicMoisture(histories.get(slab), years[slab], largest));
+            if (largest > PeriodicMoisture.REPEATS_FRACTION && years[slab] < MOST_YEARS) {
+                again.add(slab);
+                better[slab] = moved(start[slab], distance);
+            }
+        }
+        if (!again.isEmpty()) {
+            BundleRun rest = new BundleRun(again.stream().map(run::layout).toList(), track);
+            double[] restYears = new double[again.size()];
+            for (int i = 0; i < restYears.length; i++) {
+                rest.start(i, better[again.get(i)], 0);
+                restYears[i] = years[again.get(i)] + 1;
+            }
+            List<PeriodicMoisture> found = settle(rest, restYears, new BundleMemory(rest));
+            for (int i = 0; i < restYears.length; i++) {
+                results.set(again.get(i), found.get(i));
+            }
+        }
+        return results;
+    }
+
+    private static double[][] profiles(BundleRun run) {
+        double[][] profiles = new double[run.size()][];
+        Arrays.setAll(profiles, run::profile);
+        return profiles;
+    }
+
+    private static double[] gap(double[] start, double[] end) {
+        double[] gap = new double[start.length];
+        Arrays.setAll(gap, i -> end[i] - start[i]);
+        return gap;
+    }
+
+    private static double[] moved(double[] start, double[] distance) {
+        double[] moved = new double[start.length];
+        Arrays.setAll(moved, i -> Math.max(0, start[i] + distance[i]));
+        return moved;
     }
 
     private static double largest(double[] values) {
-        double largest = 0;
-        for (double value : values) {
-            largest = Math.max(largest, Math.abs(value));
-        }
-        return largest;
+        return Arrays.stream(values).map(Math::abs).max().orElse(0);
     }
 }

@@ -38,17 +38,22 @@ class ConstantAirTest {
     void theProfileInASheetWithoutFilmIsThatOfTheSeries(double place, String column) {
         BenchTable table = BenchTable.read("step-uptake.csv");
         AirSeries air = Sheet.constantAir(1, 0.0005 * Sheet.UNIT_SECONDS, 6001);
-        SlabRun run = new SlabRun(Sheet.withFilm(Sheet.NO_FILM), air, Sheet.SATURATION, Sheet.FINE);
+        Slab slab = Sheet.withFilm(Sheet.NO_FILM);
+        SlabLayout layout = SlabLayout.of(slab, MeanAir.of(air), Sheet.FINE);
+        BundleRun run = new BundleRun(List.of(layout), new AirTrack(air, List.of(slab), Sheet.SATURATION));
         double width = 2e-3;
-        double[] weight = run.grid().meanWeights((place - width) * Sheet.THICKNESS, (place + width) * Sheet.THICKNESS);
+        double[] weight =
+                layout.grid().meanWeights((place - width) * Sheet.THICKNESS, (place + width) * Sheet.THICKNESS);
+        run.start(0, new double[layout.points()], 0);
         int sample = 0;
         for (int row = 0; row < table.size(); row++) {
             int next = sample(table.number(row, "fourier_number"), 0.0005);
             run.pass(sample, next);
             sample = next;
             double value = 0;
+            double[] moisture = run.profile(0);
             for (int i = 0; i < weight.length; i++) {
-                value += weight[i] * run.moisture()[i];
+                value += weight[i] * moisture[i];
             }
             assertShare(table.number(row, column), value, 3e-4);
         }

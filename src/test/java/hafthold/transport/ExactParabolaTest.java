@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hafthold.air.AirSeries;
 import hafthold.material.MoistureDiffusivity;
 import hafthold.material.PowerIsotherm;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -25,6 +26,9 @@ class ExactParabolaTest {
     private static final double H = Sheet.THICKNESS;
     private static final double D0 = 1.6e-11;
     private static final double HENRY = 0.3;
+    /** Fine enough in depth that the error of the steps shows alone. */
+    private static final Resolution PARABOLA = new Resolution(14, 0.3, 1e-3, 0.03, 0);
+
     private static final double SECONDS = 10 * 86400;
     private static final Slab SLAB =
             new Slab(H, 550, new PowerIsotherm(HENRY, 1), new MoistureDiffusivity(D0, A, 0, Sheet.CELSIUS), 4e7);
@@ -56,24 +60,31 @@ class ExactParabolaTest {
     /** The bare scheme without error control, one step a sample. */
     private static double errorOfFixedSteps(int steps) {
         AirSeries air = air(steps);
-        SlabRun run = new SlabRun(SLAB, air, Sheet.SATURATION, Resolution.STANDARD);
-        double[] state = run.moisture();
-        for (int i = 0; i < state.length; i++) {
-            state[i] = moisture(run.grid().position(i), 0);
+        SlabLayout layout = SlabLayout.of(SLAB, MeanAir.of(air), PARABOLA);
+        int points = layout.points();
+        AirTrack track = new AirTrack(air, List.of(SLAB), Sheet.SATURATION);
+        SlabBundle bundle = new SlabBundle(points, 1);
+        bundle.set(0, layout, track.laws());
+        BundleState state = new BundleState(points, 1);
+        BundleState next = new BundleState(points, 1);
+        for (int i = 0; i < points; i++) {
+            state.moisture[i][0] = moisture(layout.grid().position(i), 0);
         }
-        RosenbrockStep step = new RosenbrockStep(run.stepper().equation(), run.storage(), state.length);
-        AirInstant from = new AirInstant();
-        AirInstant to = new AirInstant();
-        double[] next = new double[state.length];
+        RosenbrockStep step = new RosenbrockStep(points, 1);
+        AirInstant from = track.instant();
+        AirInstant to = track.instant();
         for (int i = 0; i < steps; i++) {
-            run.track().sample(i, from);
-            run.track().sample(i + 1, to);
-            step.take(state, from, to, air.stepSeconds(), next);
-            System.arraycopy(next, 0, state, 0, state.length);
+            track.sample(i, from);
+            track.sample(i + 1, to);
+            state.refresh(bundle, 1, Sheet.CELSIUS);
+            step.take(bundle, state, 1, from, to, air.stepSeconds(), next);
+            state.copy(0, next, 0);
         }
         double worst = 0;
-        for (int i = 0; i < state.length; i++) {
-            worst = Math.max(worst, Math.abs(state[i] - moisture(run.grid().position(i), SECONDS)));
+        for (int i = 0; i < points; i++) {
+            worst = Math.max(
+                    worst,
+                    Math.abs(state.moisture[i][0] - moisture(layout.grid().position(i), SECONDS)));
         }
         return worst;
     }

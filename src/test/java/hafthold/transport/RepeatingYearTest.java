@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hafthold.air.AirSeries;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,10 +42,13 @@ class RepeatingYearTest {
     void theYearFoundIsTheOneThatPatienceFinds() {
         Slab slab = Rack.laminate(5e-13, 0.08, 1.3);
         PeriodicMoisture found = PeriodicMoisture.of(slab, AIR);
-        SlabRun patient = new SlabRun(slab, AIR, Sheet.SATURATION, Resolution.STANDARD);
-        Arrays.fill(patient.moisture(), 0.03);
+        SlabLayout layout = SlabLayout.of(slab, MeanAir.of(AIR), Resolution.STANDARD);
+        BundleRun patient = new BundleRun(List.of(layout), new AirTrack(AIR, List.of(slab), Sheet.SATURATION));
+        double[] moisture = new double[layout.points()];
+        Arrays.fill(moisture, 0.03);
+        patient.start(0, moisture, 0);
         patient.pass(0, 30 * AIR.size());
-        double[] moisture = patient.moisture();
+        moisture = patient.profile(0);
         assertEquals(moisture[0], found.history().backFraction(0), 2e-5);
         assertEquals(moisture[moisture.length - 1], found.history().surfaceFraction(0), 2e-5);
     }

@@ -1,0 +1,50 @@
+package hafthold.transport;
+
+import hafthold.numeric.GradedGrid;
+import hafthold.numeric.HatWeights;
+
+/**
+ * One slab cut in depth, with how exactly its steps in time are taken.
+ *
+ * @param slab the scale
+ * @param grid its points, finest at the air
+ * @param storage what each point answers for
+ * @param tolerance largest local error of a step, moisture content
+ * @param largestChange largest change of a point in a step, moisture content
+ */
+record SlabLayout(Slab slab, GradedGrid grid, HatWeights storage, double tolerance, double largestChange) {
+    private static final double STEEPEST_GRADING = 1.8;
+    /** More than one at a time, so that many slabs have equally many points and can go side by side. */
+    private static final int MORE_GAPS = 3;
+
+    private static final double HOUR_SECONDS = 3600;
+
+    static SlabLayout of(Slab slab, MeanAir mean, Resolution resolution) {
+        double moisture = slab.isotherm().moistureFraction(mean.humidity(), mean.temperatureCelsius());
+        double diffusivity = slab.diffusivity().squareMetresPerSecond(moisture, mean.temperatureCelsius());
+        double hourDepth = Math.sqrt(diffusivity * HOUR_SECONDS);
+        GradedGrid grid = grid(slab.thicknessMetres(), resolution.gaps(), resolution.finestGap() * hourDepth);
+        double saturated = slab.isotherm().moistureFraction(1, mean.temperatureCelsius());
+        return new SlabLayout(
+                slab,
+                grid,
+                HatWeights.parabolic(grid),
+                resolution.tolerance() * saturated,
+                resolution.largestChangeFraction());
+    }
+
+    /** Where a slow slab needs steeper grading than its parabolas bear, it gets more points. */
+    private static GradedGrid grid(double thickness, int gaps, double finestGap) {
+        GradedGrid grid = GradedGrid.of(thickness, gaps, finestGap);
+        return grid.steepestRatio() <= STEEPEST_GRADING ? grid : grid(thickness, gaps + MORE_GAPS, finestGap);
+    }
+
+    int points() {
+        return grid.size();
+    }
+
+    /** The same with storage lumped at the points, which overshoots less. */
+    SlabLayout lumped() {
+        return new SlabLayout(slab, grid, storage.lumped(), tolerance, largestChange);
+    }
+}
