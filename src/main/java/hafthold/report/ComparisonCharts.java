@@ -40,7 +40,10 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
     public List<ReportChart> of(Comparison comparison) {
         List<ReportChart> charts = new ArrayList<>();
         charts.add(ranking(comparison));
-        StayCharts.of(drawn(comparison).get(0).year(), limits).ifPresent(charts::add);
+        StayCharts.of(
+                        drawn(comparison).get(0).year(),
+                        limits.subList(Math.max(0, limits.size() - DRAWN_LIMITS), limits.size()))
+                .ifPresent(charts::add);
         if (drawn(comparison).stream()
                 .noneMatch(answer -> answer.year().dailyEdgeOffset().isEmpty())) {
             charts.add(edgeYear(comparison));

@@ -26,8 +26,8 @@ final class StayCharts {
                 + StayWords.nameOf(worst) + ": " + StayWords.edgeOf(worst.worstMetres()) + ".";
         TravelChart chart = new TravelChart(
                 "stays",
-                "Stay by stay at the edge",
-                "One row a stay, in their order, with the day it ends. Bars to the left of the steel line: scale shy. To the"
+                "Stay by stay at the edge, with the day each ends",
+                "One row a stay, in their order. Bars to the left of the steel line: scale shy. To the"
                         + " right: scale proud. " + reading,
                 "mm a side, means of days, at the value",
                 ZeroLine.EDGE,

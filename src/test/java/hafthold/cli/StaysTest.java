@@ -29,8 +29,14 @@ class StaysTest {
         String json = compare(stays, "--format", "json").out();
         assertTrue(json.contains("\"worst_stay\": \"Singapore\""), json);
         assertTrue(json.contains("\"place\": \"Singapore\""), json);
+        Path report = folder.resolve("report");
+        compare(stays, "--out", report.toString());
+        assertTrue(Files.readString(report.resolve("stays.svg")).contains("dealer in Phoenix"));
+        assertTrue(Files.readString(report.resolve("comparison.html")).contains("Stay by stay at the edge"));
         String knife = write("knife.toml", BuildFile.example());
-        Bench fit = Bench.run("fit", knife, "--stays", stays);
+        Bench fit = Bench.run(
+                "fit", knife, "--stays", stays, "--out", folder.resolve("fit").toString());
+        assertTrue(Files.readString(folder.resolve("fit").resolve("fit.html")).contains("Stay by stay at the edge"));
         assertEquals(ExitCode.DONE, fit.code(), fit.err());
         assertTrue(fit.out().contains("Stay by stay"), fit.out());
         assertTrue(fit.out().contains("dealer in Phoenix   "), fit.out());
