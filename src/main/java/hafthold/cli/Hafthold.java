@@ -14,6 +14,7 @@ import picocli.CommandLine.Command;
         description = "How the scales of a knife handle swell, shrink and open in the customer's climate.",
         subcommands = {
             CompareCommand.class,
+            AtlasCommand.class,
             FitCommand.class,
             CardCommand.class,
             TraceCommand.class,

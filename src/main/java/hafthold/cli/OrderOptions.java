@@ -1,5 +1,6 @@
 package hafthold.cli;
 
+import hafthold.air.Place;
 import hafthold.air.Setting;
 import hafthold.material.Axis;
 import hafthold.quantity.RelativeHumidity;
@@ -17,8 +18,12 @@ import hafthold.table.UnknownIdException;
 import hafthold.table.UsualBuild;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -79,15 +84,45 @@ final class OrderOptions {
 
     /** The order in the engine's words. */
     Conditions conditions(TableSet tables, MaterialLibrary library) {
+        return conditions(tables, library, destination(tables));
+    }
+
+    private Conditions conditions(TableSet tables, MaterialLibrary library, Destination destination) {
         return new Conditions(
                 handle.handle(),
                 madeTemperature,
                 madeHumidity,
                 FinishTable.read(tables).find(finish),
-                destination(tables),
+                destination,
                 expansion(library, USUAL_STEEL),
                 expansion(library, USUAL_PIN),
                 Optional.of(UsualBuild.bond(library, handle.tangThickness())));
+    }
+
+    /** The same order for many places: those named, the air of a file, or all places of the tables. */
+    Tour tour(TableSet tables, MaterialLibrary library) {
+        if (climate != null) {
+            Conditions order = conditions(tables, library);
+            return new Tour(
+                    order,
+                    List.of(Tour.siteOf(order.destination())),
+                    Map.of(order.destination().id(), order::destination));
+        }
+        if (isGiven("--stays")) {
+            throw new WrongUsageException("an atlas is of places, each in the same setting; --stays goes with compare");
+        }
+        PlaceTable table = PlaceTable.read(tables);
+        List<Place> places = place == null
+                ? table.all()
+                : Arrays.stream(place.split(",", -1))
+                        .map(id -> table.find(id.strip()))
+                        .distinct()
+                        .toList();
+        Setting lives = air.fitted(settingOf(setting));
+        Conditions order = conditions(tables, library, Destination.of(places.get(0), lives));
+        Map<String, Supplier<Destination>> destinations = new HashMap<>();
+        places.forEach(stop -> destinations.put(stop.id(), () -> Destination.of(stop, lives)));
+        return new Tour(order, places.stream().map(Tour::siteOf).toList(), destinations);
     }
 
     /** What was taken for want of a word, and what was done to recorded air; asked for after the conditions. */

@@ -5,6 +5,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
 import java.util.List;
 import java.util.function.Function;
 
@@ -16,9 +19,21 @@ final class PageFrame {
 
     private final Markup html = new Markup();
 
+    private final String script;
+
     /** A page that has its heading and waits for more. */
     PageFrame(String title) {
-        openPage(html, "en-GB", title, List.of("page.css"));
+        this(title, "");
+    }
+
+    /**
+     * A page that may do what one script of ours does, and no other.
+     *
+     * @param script ours, run when the page is there; empty for none
+     */
+    PageFrame(String title, String script) {
+        this.script = script;
+        openPage(html, "en-GB", title, List.of("page.css"), script);
         html.trusted("<body>\n<header>\n")
                 .element("p", "hafthold bench report", "class", "kicker")
                 .element("h1", title)
@@ -26,19 +41,23 @@ final class PageFrame {
     }
 
     /**
-     * Writes everything above the body of a page.
+     * Writes everything above the body of a page without script.
      *
      * @param language of the page, as a tag
      * @param title of the page
      * @param styles names of style sheets that ship with the program, in order
      */
     static void openPage(Markup html, String language, String title, List<String> styles) {
+        openPage(html, language, title, styles, "");
+    }
+
+    private static void openPage(Markup html, String language, String title, List<String> styles, String script) {
         html.trusted("<!DOCTYPE html>\n")
                 .open("html", "lang", language)
                 .trusted("\n<head>\n")
                 .open("meta", "charset", "utf-8")
                 .trusted("\n")
-                .open("meta", "http-equiv", "Content-Security-Policy", "content", POLICY)
+                .open("meta", "http-equiv", "Content-Security-Policy", "content", POLICY + allowing(script))
                 .trusted("\n")
                 .open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
                 .trusted("\n")
@@ -47,7 +66,7 @@ final class PageFrame {
                 .element("title", title)
                 .open("style")
                 .trusted("\n" + inkRules());
-        styles.forEach(style -> html.trusted(style(style)));
+        styles.forEach(style -> html.trusted(resource(style)));
         html.close("style").trusted("</head>\n");
     }
 
@@ -85,7 +104,21 @@ final class PageFrame {
 
     /** The finished page. */
     String html() {
-        return html + "</main>\n</body>\n</html>\n";
+        String end = script.isEmpty() ? "" : "<script>" + script + "</script>\n";
+        return html + "</main>\n" + end + "</body>\n</html>\n";
+    }
+
+    /** Names the script by its digest, so that nothing else that looks like one is run. */
+    private static String allowing(String script) {
+        if (script.isEmpty()) {
+            return "";
+        }
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
+            return "; script-src 'sha256-" + Base64.getEncoder().encodeToString(digest) + "'";
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
     }
 
     /** Opens a table in a box that scrolls by itself, so that the page never does sideways. */
@@ -116,9 +149,10 @@ final class PageFrame {
         page.close("tbody").close("table").close("div");
     }
 
-    private static String style(String name) {
-        try (InputStream css = PageFrame.class.getResourceAsStream(name)) {
-            return new String(css.readAllBytes(), StandardCharsets.UTF_8);
+    /** A text that ships beside this class. */
+    static String resource(String name) {
+        try (InputStream text = PageFrame.class.getResourceAsStream(name)) {
+            return new String(text.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -2,6 +2,8 @@ package hafthold.report;
 
 import hafthold.decide.Comparison;
 import hafthold.knife.Handle;
+import hafthold.quantity.RelativeHumidity;
+import hafthold.quantity.Temperature;
 
 /** The circumstances of a comparison in words. */
 final class SituationWords {
@@ -9,14 +11,23 @@ final class SituationWords {
 
     /** Where the knife lives. */
     static String lives(Comparison comparison) {
-        return comparison.settingId().replace('-', ' ') + ". " + comparison.settingRule();
+        return lives(comparison.settingId(), comparison.settingRule());
+    }
+
+    /** Likewise, of a setting and its rule. */
+    static String lives(String setting, String rule) {
+        return setting.replace('-', ' ') + ". " + rule;
     }
 
     /** Workshop air and finish. */
     static String made(Comparison comparison) {
-        return AnswerWords.plain(comparison.madeTemperature().celsius()) + " °C and "
-                + AnswerWords.plain(comparison.madeHumidity().percent()) + " % humidity; finish: "
-                + comparison.finishName();
+        return made(comparison.madeTemperature(), comparison.madeHumidity(), comparison.finishName());
+    }
+
+    /** Likewise, of their figures. */
+    static String made(Temperature temperature, RelativeHumidity humidity, String finishName) {
+        return AnswerWords.plain(temperature.celsius()) + " °C and " + AnswerWords.plain(humidity.percent())
+                + " % humidity; finish: " + finishName;
     }
 
     /** Sizes of the handle. */

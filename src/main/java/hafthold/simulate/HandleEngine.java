@@ -27,10 +27,11 @@ import java.util.stream.Stream;
  */
 public final class HandleEngine {
     private final Conditions order;
+    private final Sampling sampling;
     private final Conditions conditions;
     private final LayerMoisture moisture;
     private final Optional<GluedSections> glued;
-    private final Map<Lay, Double> cracks = new ConcurrentHashMap<>();
+    private final Map<Lay, Double> cracks;
 
     /** A section narrower than that has no two edges apart from each other, m. */
     private static final double TOO_NARROW = 5e-3;
@@ -40,12 +41,36 @@ public final class HandleEngine {
 
     /** An engine for one order; moisture once computed is kept for further cuts of the same material. */
     public HandleEngine(Conditions order) {
+        this(order, Sampling.USUAL);
+    }
+
+    /**
+     * An engine for one order; moisture once computed is kept for further cuts of the same material.
+     *
+     * @param sampling how bands are found
+     */
+    public HandleEngine(Conditions order, Sampling sampling) {
+        this(
+                order,
+                sampling,
+                order.bond()
+                        .filter(bond -> isWideEnough(order.handle()))
+                        .map(bond -> new GluedSections(order.handle(), bond)),
+                new ConcurrentHashMap<>());
+    }
+
+    private HandleEngine(Conditions order, Sampling sampling, Optional<GluedSections> glued, Map<Lay, Double> cracks) {
         this.order = order;
+        this.sampling = sampling;
         this.conditions = order.at(order.destination().thinned(Resolution.STANDARD.airStrayFraction()));
         this.moisture = new LayerMoisture(conditions.destination(), made());
-        this.glued = order.bond()
-                .filter(bond -> isWideEnough(order.handle()))
-                .map(bond -> new GluedSections(order.handle(), bond));
+        this.glued = glued;
+        this.cracks = cracks;
+    }
+
+    /** The same handle elsewhere: what was solved of the handle itself is shared, moisture is not. */
+    public HandleEngine at(Destination destination) {
+        return new HandleEngine(order.at(destination), sampling, glued, cracks);
     }
 
     /** The year of a material in a cut; for a hybrid the cut of each part is its own. */
@@ -53,9 +78,10 @@ public final class HandleEngine {
         List<Hybrid.Part> parts = partsOf(material, cut);
         Optional<GluedSections.Readings> sections = sectionsUnder(parts);
         Movement value = movement(parts, sections, Doubt.NONE);
-        List<Doubt> doubts = Doubt.ONE_AT_A_TIME.stream()
-                .filter(doubt -> parts.stream().anyMatch(part -> doubt.matters(part.material(), part.cut())))
-                .toList();
+        List<Doubt> doubts = (sampling.hasBands() ? Doubt.ONE_AT_A_TIME : List.<Doubt>of())
+                .stream()
+                        .filter(doubt -> parts.stream().anyMatch(part -> doubt.matters(part.material(), part.cut())))
+                        .toList();
         Spread<Movement> spread = new Spread<>(
                 value,
                 doubts.stream().map(doubt -> movement(parts, sections, doubt)).toList());

@@ -190,4 +190,37 @@ public record HandleYear(
     public Evidence evidence() {
         return restsOn.evidence();
     }
+
+    /** The same without what fills memory: days and findings. */
+    public HandleYear brief() {
+        return new HandleYear(
+                materialId,
+                materialName,
+                family,
+                cut,
+                moistureFinish,
+                moistureLowest,
+                moistureHighest,
+                edgeShy,
+                edgeProud,
+                freeShy,
+                freeProud,
+                tangLineShy,
+                tangLineProud,
+                lengthMismatch,
+                endShort,
+                endLong,
+                pinGap,
+                pinSqueeze,
+                pinCrackUse,
+                pinHeadProud,
+                pinHeadSunk,
+                joint,
+                load,
+                worstMonth,
+                restsOn,
+                List.of(),
+                List.of(),
+                List.of());
+    }
 }

@@ -40,7 +40,15 @@ public enum Ink {
     /** Fourth line. */
     FOURTH(0x84771a, 0xeabf44),
     /** Fifth line. */
-    FIFTH(0x8a397d, 0x897fea);
+    FIFTH(0x8a397d, 0x897fea),
+    /** Ground of what stays: the more ink, the worse. */
+    STAYS(0xeceee0, 0x262c2e),
+    /** Ground of what asks for care. */
+    CARE(0xdbc899, 0x4b4534),
+    /** Ground of what asks for another build. */
+    CHANGE(0xbc8c58, 0x80592f),
+    /** Ground of what is refused; words on it are of the paper. */
+    REFUSE(0x4a2216, 0xe9cba2);
 
     private static final List<Ink> LINES = List.of(FIRST, SECOND, THIRD, FOURTH, FIFTH);
 

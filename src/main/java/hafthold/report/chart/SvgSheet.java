@@ -48,6 +48,21 @@ final class SvgSheet {
         text(x, y, anchor, ink, " font-weight=\"600\"", words);
     }
 
+    /** Sets words on a ground of their own, without a halo. */
+    void plainText(double x, double y, Anchor anchor, Ink ink, String words) {
+        body.append("<text x=\"")
+                .append(number(x))
+                .append("\" y=\"")
+                .append(number(y))
+                .append("\" text-anchor=\"")
+                .append(anchor.word)
+                .append('"')
+                .append(colour(ink, "fill"))
+                .append('>')
+                .append(XmlText.escape(words))
+                .append("</text>\n");
+    }
+
     /** Puts a traced plot with its upper left corner at a point. */
     void plot(double x, double y, String paths) {
         body.append("<g transform=\"translate(")
