@@ -11,6 +11,7 @@ import hafthold.report.CustomerCard;
 import hafthold.report.ReportFolder;
 import hafthold.report.Wording;
 import hafthold.simulate.Conditions;
+import hafthold.simulate.Sampling;
 import hafthold.table.LimitTable;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.TableSet;
@@ -164,7 +165,7 @@ final class CardCommand implements Runnable {
     }
 
     private static Comparison compared(TableSet set, Conditions conditions, List<Candidate> candidates) {
-        return new ComparisonRun(set, conditions, candidates, List.of(), Optional.empty())
+        return new ComparisonRun(set, conditions, candidates, List.of(), Optional.empty(), Sampling.USUAL)
                 .comparison()
                 .inOrder(candidates.stream()
                         .map(candidate -> candidate.material().id())

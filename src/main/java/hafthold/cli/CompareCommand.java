@@ -33,6 +33,9 @@ final class CompareCommand implements Runnable {
     private RackOptions rack;
 
     @Mixin
+    private SamplingOptions sampling;
+
+    @Mixin
     private TableOptions tables;
 
     @Option(
@@ -61,7 +64,12 @@ final class CompareCommand implements Runnable {
         MaterialLibrary library = MaterialLibrary.read(set);
         Optional<String> named = rack.firstNamed(library);
         ComparisonRun run = new ComparisonRun(
-                set, order.conditions(set, library), rack.candidates(library), order.defaults(), named);
+                set,
+                order.conditions(set, library),
+                rack.candidates(library),
+                order.defaults(),
+                named,
+                sampling.sampling());
         Comparison comparison = run.comparison();
         spec.commandLine()
                 .getOut()

@@ -8,6 +8,7 @@ import hafthold.report.ComparisonReport;
 import hafthold.report.LengthUnits;
 import hafthold.report.ReportFolder;
 import hafthold.simulate.Conditions;
+import hafthold.simulate.Sampling;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
 import hafthold.table.CautionTable;
@@ -31,13 +32,15 @@ import java.util.Set;
  * @param candidates materials as they lie
  * @param defaults what was taken for want of a word
  * @param named id of the material that was asked for, if any
+ * @param sampling how often a year is run with other figures
  */
 record ComparisonRun(
         TableSet tables,
         Conditions conditions,
         List<Candidate> candidates,
         List<Finding> defaults,
-        Optional<String> named) {
+        Optional<String> named,
+        Sampling sampling) {
     private static final String PAGE = "comparison.html";
 
     /** Works out the comparison; what it rests on and what to mind are among its findings. */
@@ -45,8 +48,10 @@ record ComparisonRun(
         List<Finding> findings = new ArrayList<>();
         findings.add(conditions.destination().setting().finding());
         findings.addAll(defaults);
+        findings.add(SamplingOptions.finding(sampling));
         findings.addAll(cautions());
-        return new PlaceComparison(new Judgement(LimitTable.read(tables))).compare(conditions, candidates, findings);
+        return new PlaceComparison(new Judgement(LimitTable.read(tables)), sampling)
+                .compare(conditions, candidates, findings);
     }
 
     /** What can hurt, each sentence once. */

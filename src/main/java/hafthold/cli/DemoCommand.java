@@ -18,6 +18,7 @@ import hafthold.report.LengthUnits;
 import hafthold.report.Wording;
 import hafthold.simulate.Conditions;
 import hafthold.simulate.Destination;
+import hafthold.simulate.Sampling;
 import hafthold.source.Finding;
 import hafthold.table.FinishTable;
 import hafthold.table.LimitTable;
@@ -67,7 +68,12 @@ final class DemoCommand implements Runnable {
         TableSet tables = TableSet.builtIn();
         MaterialLibrary library = MaterialLibrary.read(tables);
         ComparisonRun run = new ComparisonRun(
-                tables, order(tables, library), candidates(library), List.of(invented()), Optional.of(WOODS.get(0)));
+                tables,
+                order(tables, library),
+                candidates(library),
+                List.of(invented()),
+                Optional.of(WOODS.get(0)),
+                Sampling.USUAL);
         Comparison comparison = run.comparison();
         PrintWriter out = spec.commandLine().getOut();
         out.println(

@@ -89,6 +89,9 @@ final class FitCommand implements Callable<Integer> {
     private AirOptions air;
 
     @Mixin
+    private SamplingOptions sampling;
+
+    @Mixin
     private TableOptions tables;
 
     @Option(
@@ -136,7 +139,8 @@ final class FitCommand implements Callable<Integer> {
         List<Finding> findings = new ArrayList<>(read.findings());
         Destination destination = destination(read, set, findings);
         findings.addAll(FitFindings.of(read.knife(), destination));
-        KnifeFit fit = new KnifeJudge(LimitTable.read(set), offer(read.knife(), library))
+        findings.add(SamplingOptions.finding(sampling.sampling()));
+        KnifeFit fit = new KnifeJudge(LimitTable.read(set), offer(read.knife(), library), sampling.sampling())
                 .fit(read.knife(), destination, findings);
         spec.commandLine()
                 .getOut()

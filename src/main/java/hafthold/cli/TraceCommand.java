@@ -4,6 +4,7 @@ import hafthold.decide.PlaceComparison.Candidate;
 import hafthold.report.TraceCsv;
 import hafthold.simulate.Conditions;
 import hafthold.simulate.HandleEngine;
+import hafthold.simulate.Sampling;
 import hafthold.simulate.ScaleTrace;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.StaysFile;
@@ -67,7 +68,7 @@ final class TraceCommand implements Runnable {
         Candidate scale = candidates.get(0);
         Conditions conditions = order.conditions(set, library);
         ScaleTrace trace = new HandleEngine(
-                        conditions.at(conditions.destination().finer(samplesAnHour())))
+                        conditions.at(conditions.destination().finer(samplesAnHour())), Sampling.VALUE_ONLY)
                 .trace(scale.material(), scale.cut());
         spec.commandLine().getOut().print(TraceCsv.of(trace));
         conditions

@@ -85,13 +85,24 @@ public record Comparison(
      * @param verdict what to tell the customer
      * @param reasons everything that is not the best class of work, the deciding one first
      * @param settling how soon a change shows and is over; empty for what takes up no water
+     * @param likelihood how often the verdict holds
      */
     public record Ranked(
-            int rank, HandleYear year, Verdict verdict, List<Reason> reasons, Optional<Settling> settling) {
+            int rank,
+            HandleYear year,
+            Verdict verdict,
+            List<Reason> reasons,
+            Optional<Settling> settling,
+            Likelihood likelihood) {
 
-        /** An answer of which the settling was not asked. */
+        /** An answer of which neither settling nor likelihood was asked. */
         public Ranked(int rank, HandleYear year, Verdict verdict, List<Reason> reasons) {
-            this(rank, year, verdict, reasons, Optional.empty());
+            this(rank, year, verdict, reasons, Optional.empty(), Likelihood.NONE);
+        }
+
+        /** An answer of which the likelihood was not asked. */
+        public Ranked(int rank, HandleYear year, Verdict verdict, List<Reason> reasons, Optional<Settling> settling) {
+            this(rank, year, verdict, reasons, settling, Likelihood.NONE);
         }
 
         /** Keeps its own copy. */

@@ -15,6 +15,7 @@ import java.util.List;
  * @param year what it does there
  * @param verdict what to tell the customer
  * @param reasons everything that is not the best class of work, the deciding one first
+ * @param likelihood how often the verdict holds
  * @param advice changes that were tried and help, the most helpful first
  * @param findings choices that the answer rests on
  */
@@ -24,6 +25,7 @@ public record FullTangFit(
         FitYear year,
         Verdict verdict,
         List<Reason> reasons,
+        Likelihood likelihood,
         List<Advice> advice,
         List<Finding> findings)
         implements KnifeFit {

@@ -25,6 +25,9 @@ import java.util.function.Function;
  * what softens in the heat. For fussier or
  * easier work than good-new the verdicts move by a class; what keeps no class is refused all the same.
  *
+ * <p>The value decides, not the band: it is the run with every input at its value. How much weight a verdict bears is
+ * told beside it, as the share of sampled years that bear it out.
+ *
  * <p>Of a material of which nothing is known the verdict is that on its stand-in, unless the ends of its band lie three
  * classes of work apart: then there is none.
  */
@@ -86,6 +89,46 @@ public final class Judgement {
         int most = standings.stream().mapToInt(Standing::mostIndex).max().orElseThrow();
         boolean open = year.evidence() == Evidence.UNKNOWN && most - least + 1 >= TOO_MANY_CLASSES;
         return open ? Verdict.UNKNOWN : verdict(standings);
+    }
+
+    /** How often the verdict on a year holds. */
+    public Likelihood likelihood(HandleYear year) {
+        return likelihood(
+                standings(year), year.samples().stream().map(this::standings).toList());
+    }
+
+    /** How often the verdict on a bonded knife holds. */
+    public Likelihood likelihood(FitYear year) {
+        return likelihood(
+                standings(year), year.samples().stream().map(this::standings).toList());
+    }
+
+    /** How often the verdict on a stack holds. */
+    public Likelihood likelihood(StackYear year) {
+        return likelihood(
+                standings(year), year.samples().stream().map(this::standings).toList());
+    }
+
+    private Likelihood likelihood(List<Standing> value, List<List<Standing>> samples) {
+        if (samples.isEmpty()) {
+            return Likelihood.NONE;
+        }
+        Verdict stated = verdict(value);
+        boolean isGood = stated.compareTo(Verdict.CARE) <= 0;
+        double all = samples.size();
+        long holds = samples.stream()
+                .mapToInt(sample -> verdict(sample).compareTo(stated))
+                .filter(worse -> isGood ? worse <= 0 : worse >= 0)
+                .count();
+        List<Likelihood.ClassShare> shares = new ArrayList<>();
+        for (int i = 0; i < classes.size(); i++) {
+            int index = i;
+            long keeps = samples.stream()
+                    .filter(sample -> sample.stream().allMatch(standing -> standing.index() <= index))
+                    .count();
+            shares.add(new Likelihood.ClassShare(classes.get(i), keeps / all));
+        }
+        return new Likelihood(samples.size(), holds / all, shares);
     }
 
     private Verdict verdict(List<Standing> standings) {

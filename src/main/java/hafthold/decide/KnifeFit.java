@@ -24,6 +24,9 @@ public sealed interface KnifeFit permits FullTangFit, StackFit {
     /** Everything that is not the best class of work, the deciding one first. */
     List<Reason> reasons();
 
+    /** How often the verdict holds. */
+    Likelihood likelihood();
+
     /** Changes that were tried and help, the most helpful first. */
     List<Advice> advice();
 

@@ -7,6 +7,7 @@ import hafthold.knife.TangStackKnife;
 import hafthold.simulate.BondedEngine;
 import hafthold.simulate.Destination;
 import hafthold.simulate.FitYear;
+import hafthold.simulate.Sampling;
 import hafthold.simulate.StackEngine;
 import hafthold.simulate.StackYear;
 import hafthold.source.Finding;
@@ -18,8 +19,14 @@ import java.util.List;
  *
  * @param classes four classes of work, strictest first
  * @param offer what the shop could use instead
+ * @param sampling how often a year is run with other figures
  */
-public record KnifeJudge(List<FitLimits> classes, Offer offer) {
+public record KnifeJudge(List<FitLimits> classes, Offer offer, Sampling sampling) {
+
+    /** Judges with as many samples as usual. */
+    public KnifeJudge(List<FitLimits> classes, Offer offer) {
+        this(classes, offer, Sampling.USUAL);
+    }
 
     /** Keeps its own copy. */
     public KnifeJudge {
@@ -34,7 +41,7 @@ public record KnifeJudge(List<FitLimits> classes, Offer offer) {
     public KnifeFit fit(Knife knife, Destination destination, List<Finding> findings) {
         Judgement judgement = Judgement.forWork(classes, knife.build().order().workClass());
         if (knife instanceof TangStackKnife stack) {
-            StackEngine engine = new StackEngine(stack, destination);
+            StackEngine engine = new StackEngine(stack, destination, sampling);
             StackYear year = engine.year();
             return new StackFit(
                     stack,
@@ -42,11 +49,12 @@ public record KnifeJudge(List<FitLimits> classes, Offer offer) {
                     year,
                     judgement.verdict(year),
                     judgement.reasons(year),
+                    judgement.likelihood(year),
                     new StackAdviser(judgement, offer, engine, stack, year).advice(),
                     all(findings, year.whole().findings()));
         }
         FullTangKnife full = (FullTangKnife) knife;
-        BondedEngine engine = new BondedEngine(full, destination);
+        BondedEngine engine = new BondedEngine(full, destination, sampling);
         FitYear year = engine.year();
         return new FullTangFit(
                 full,
@@ -54,6 +62,7 @@ public record KnifeJudge(List<FitLimits> classes, Offer offer) {
                 year,
                 judgement.verdict(year),
                 judgement.reasons(year),
+                judgement.likelihood(year),
                 new FullTangAdviser(judgement, offer, engine, full, year).advice(),
                 all(findings, year.whole().findings()));
     }

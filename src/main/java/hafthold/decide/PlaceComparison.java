@@ -8,6 +8,7 @@ import hafthold.material.ScaleMaterial;
 import hafthold.simulate.Conditions;
 import hafthold.simulate.HandleEngine;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.Sampling;
 import hafthold.simulate.Settling;
 import hafthold.source.Finding;
 import java.util.ArrayList;
@@ -20,10 +21,21 @@ public final class PlaceComparison {
     private static final int HOURS_A_DAY = 24;
 
     private final Judgement judgement;
+    private final Sampling sampling;
 
-    /** Compares by the given judgement. */
+    /** Compares by the given judgement, with as many samples as usual. */
     public PlaceComparison(Judgement judgement) {
+        this(judgement, Sampling.USUAL);
+    }
+
+    /**
+     * Compares by the given judgement.
+     *
+     * @param sampling how often a year is run with other figures
+     */
+    public PlaceComparison(Judgement judgement, Sampling sampling) {
         this.judgement = judgement;
+        this.sampling = sampling;
     }
 
     /**
@@ -65,7 +77,8 @@ public final class PlaceComparison {
                 .filter(candidate -> candidate.material() instanceof Hybrid || candidate.cut() == year.cut())
                 .findFirst()
                 .flatMap(candidate -> Settling.of(conditions, candidate.material(), candidate.cut()));
-        return new Comparison.Ranked(answer.rank(), year, answer.verdict(), answer.reasons(), settling);
+        return new Comparison.Ranked(
+                answer.rank(), year, answer.verdict(), answer.reasons(), settling, answer.likelihood());
     }
 
     /**
@@ -73,7 +86,7 @@ public final class PlaceComparison {
      * on how.
      */
     List<Comparison.Ranked> rank(Conditions conditions, List<Candidate> candidates) {
-        HandleEngine engine = new HandleEngine(conditions);
+        HandleEngine engine = new HandleEngine(conditions, sampling);
         engine.prepare(candidates.stream()
                 .flatMap(candidate -> HandleEngine.partsOf(candidate.material(), candidate.cut()).stream())
                 .toList());
@@ -85,8 +98,13 @@ public final class PlaceComparison {
                 .toList();
         List<Comparison.Ranked> ranked = new ArrayList<>();
         for (HandleYear year : ordered) {
-            ranked.add(
-                    new Comparison.Ranked(ranked.size() + 1, year, judgement.verdict(year), judgement.reasons(year)));
+            ranked.add(new Comparison.Ranked(
+                    ranked.size() + 1,
+                    year,
+                    judgement.verdict(year),
+                    judgement.reasons(year),
+                    Optional.empty(),
+                    judgement.likelihood(year)));
         }
         return ranked;
     }

@@ -112,6 +112,13 @@ final class AnswerWords {
                             .append(SettlingWords.sentence(settling))
                             .append('.'));
         }
+        if (answer.likelihood().isSampled() && answer.verdict() != Verdict.UNKNOWN) {
+            text.append(" The verdict ")
+                    .append(DriverWords.holds(answer.likelihood()))
+                    .append('.');
+            String next = DriverWords.measureNext(year.drivers());
+            text.append(next.isEmpty() ? "" : " " + next);
+        }
         return text.toString();
     }
 

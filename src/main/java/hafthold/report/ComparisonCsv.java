@@ -47,7 +47,7 @@ public final class ComparisonCsv {
             columns.addAll(List.of(key.key("low"), key.key("value"), key.key("high")));
         }
         columns.addAll(List.of("shows_days_low", "shows_days_value", "shows_days_high", "do_not_sand_days"));
-        columns.addAll(List.of("worst_month", "verdict", "evidence", "bonded"));
+        columns.addAll(List.of("worst_month", "verdict", "evidence", "bonded", "probability"));
         return columns;
     }
 
@@ -75,7 +75,8 @@ public final class ComparisonCsv {
                 Integer.toString(year.worstMonth()),
                 answer.verdict().word(),
                 year.evidence().grade(),
-                Boolean.toString(EdgeStep.isBonded(year))));
+                Boolean.toString(EdgeStep.isBonded(year)),
+                answer.likelihood().isSampled() ? number(answer.likelihood().verdictHolds()) : ""));
         return cells;
     }
 

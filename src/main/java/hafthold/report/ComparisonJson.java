@@ -65,6 +65,8 @@ public final class ComparisonJson {
         json.writeStringField("verdict", answer.verdict().word());
         json.writeStringField("evidence", year.evidence().grade());
         json.writeStringField("rests_on", year.restsOn().figure());
+        SampledFigures.write(json, answer.likelihood(), year);
+        SampledFigures.drivers(json, year.drivers());
         json.writeBooleanField("bonded", EdgeStep.isBonded(year));
         json.writeArrayFieldStart("reasons");
         for (Reason reason : answer.reasons()) {

@@ -13,7 +13,6 @@ import hafthold.quantity.Band;
 import hafthold.report.AnswerFigures.BandKey;
 import hafthold.report.AnswerFigures.NumberKey;
 import hafthold.simulate.FitYear;
-import hafthold.simulate.FitYear.Driver;
 import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.PlaceYear;
 import hafthold.simulate.FitYear.SideYear;
@@ -82,6 +81,7 @@ public final class FitJson {
         json.writeStringField("verdict", fit.verdict().word());
         json.writeStringField("evidence", year.evidence().grade());
         json.writeStringField("rests_on", year.restsOn().figure());
+        SampledFigures.write(json, fit.likelihood(), year);
         json.writeBooleanField("bonded", fit instanceof FullTangFit);
     }
 
@@ -162,7 +162,7 @@ public final class FitJson {
             json.writeEndObject();
         }
         json.writeEndArray();
-        drivers(json, year.drivers());
+        SampledFigures.drivers(json, year.drivers());
     }
 
     private static void stack(JsonGenerator json, StackYear year) throws IOException {
@@ -187,18 +187,7 @@ public final class FitJson {
         json.writeEndArray();
         json.writeArrayFieldStart("pins");
         json.writeEndArray();
-        drivers(json, year.drivers());
-    }
-
-    private static void drivers(JsonGenerator json, List<Driver> drivers) throws IOException {
-        json.writeArrayFieldStart("drivers");
-        for (Driver driver : drivers) {
-            json.writeStartObject();
-            json.writeStringField("input", driver.input());
-            number(json, "share", driver.share());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
+        SampledFigures.drivers(json, year.drivers());
     }
 
     private static void advice(JsonGenerator json, List<Advice> advice) throws IOException {

@@ -47,7 +47,7 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
         rows.row("Scale", scale(year));
         rows.row("Ends", ends(year.whole()));
         rows.row("Heat", heat(year));
-        rows.row("Doubt", "comes from " + DriverWords.sentence(year.drivers()));
+        rows.row("Doubt", DriverWords.row(fit.likelihood(), year.drivers()));
     }
 
     private String handle(FullTangBuild build) {
@@ -184,7 +184,7 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
 
     /** Value with its range. */
     private String sized(Band band) {
-        return length(band) + " (" + new BenchLength(band).hundredthsRange() + ")";
+        return length(band) + (band.isExact() ? "" : " (" + new BenchLength(band).hundredthsRange() + ")");
     }
 
     /** Those of two opposite movements that show, such as "0.14 mm above the face"; the word for none otherwise. */
@@ -204,6 +204,9 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
     }
 
     private static String use(Band use) {
+        if (use.isExact()) {
+            return String.format(Locale.ROOT, "%.0f" + Paragraph.HOLD + "%%", 100 * use.value());
+        }
         return String.format(
                 Locale.ROOT,
                 "%.0f" + Paragraph.HOLD + "%% (%.0f–%.0f)",

@@ -48,6 +48,12 @@ final class SituationWords {
         return "a side, the year's worst. Shy: scale below the steel. Proud: scale above the steel. "
                 + (anyBonded
                         ? "Taken half way up the thickness of the glued scale."
-                        : "The scale is taken as unglued; glued to the tang it shows less.");
+                        : "The scale is taken as unglued; glued to the tang it shows less.")
+                + comparison.ranked().stream()
+                        .map(answer -> answer.likelihood().samples())
+                        .filter(samples -> samples > 0)
+                        .findFirst()
+                        .map(samples -> " Ranges hold the middle 80 % of " + samples + " samples.")
+                        .orElse("");
     }
 }

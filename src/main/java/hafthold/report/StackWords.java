@@ -37,7 +37,7 @@ record StackWords(LengthUnits units, StackFit fit) {
         if (year.parts().stream().anyMatch(StackWords::isEstimate)) {
             rows.row("", "* at least one figure behind it is estimated or not known");
         }
-        rows.row("Doubt", "comes from " + DriverWords.sentence(year.drivers()));
+        rows.row("Doubt", DriverWords.row(fit.likelihood(), year.drivers()).replace("the edge", "the length"));
     }
 
     private String stack(StackYear year) {
@@ -89,6 +89,6 @@ record StackWords(LengthUnits units, StackFit fit) {
 
     private String sized(Band band) {
         BenchLength length = new BenchLength(band);
-        return length.hundredths(units) + " (" + length.hundredthsRange() + ")";
+        return length.hundredths(units) + (band.isExact() ? "" : " (" + length.hundredthsRange() + ")");
     }
 }

@@ -31,21 +31,26 @@ import java.util.stream.Stream;
 /**
  * One full-tang knife, bonded, through the customer's year.
  *
- * <p>Read it as the method statement: moisture in layers through the year for every doubt about an input; from moisture
+ * <p>Read it as the method statement: moisture in layers through the year for every sample of the inputs; from moisture
  * and temperature the free strain of each layer, since finish for offsets and since glue-up for stress; sections across
  * and along the handle, solved once for unit strains, turn these into steps at the edge and stress in glue and scale;
- * pins are held against holes that move with the scale; from all doubts the band.
+ * pins are held against holes that move with the scale; from all samples the band.
  *
  * <p>An engine keeps what it has solved: changed builds for the same destination are best run through {@link #of}.
  */
 public final class BondedEngine {
     private final Setup setup;
 
-    /** An engine for one knife in one place. */
-    public BondedEngine(FullTangKnife knife, Destination destination) {
+    /**
+     * An engine for one knife in one place.
+     *
+     * @param sampling how often a year is run with other figures
+     */
+    public BondedEngine(FullTangKnife knife, Destination destination, Sampling sampling) {
         this(new Setup(
                 knife,
                 destination,
+                new Draws(sampling),
                 new LayerMoisture(destination, knife.build().made()),
                 new ConcurrentHashMap<>(),
                 new ConcurrentHashMap<>()));
@@ -58,13 +63,19 @@ public final class BondedEngine {
     /** An engine for another knife in the same place that shares what this one has solved. */
     public BondedEngine of(FullTangKnife other) {
         return new BondedEngine(new Setup(
-                other, setup.destination, setup.moisture.madeAt(other.build().made()), setup.influences, setup.splits));
+                other,
+                setup.destination,
+                setup.draws,
+                setup.moisture.madeAt(other.build().made()),
+                setup.influences,
+                setup.splits));
     }
 
     /** What runs share. */
     record Setup(
             FullTangKnife knife,
             Destination destination,
+            Draws draws,
             LayerMoisture moisture,
             Map<BondedSection, SectionInfluence> influences,
             Map<OrthotropicElasticity, PinSplit> splits) {
@@ -80,10 +91,7 @@ public final class BondedEngine {
 
     /** The year with the band of every answer. */
     public FitYear year() {
-        List<Doubt> doubts = Stream.concat(Doubt.ONE_AT_A_TIME.stream(), Doubt.OF_A_BOND.stream())
-                .filter(this::matters)
-                .toList();
-        return answer(doubts, SectionPlan.positions(setup.knife));
+        return answer(setup.draws.doubts(), SectionPlan.positions(setup.knife));
     }
 
     /** The year at the value of every input, without bands: for trying changes of the build. */
@@ -92,16 +100,32 @@ public final class BondedEngine {
     }
 
     private FitYear answer(List<Doubt> doubts, List<Length> places) {
-        List<Doubt> all = Stream.concat(Stream.of(Doubt.NONE), doubts.stream()).toList();
-        List<List<SideMovement>> runs = all.parallelStream().map(this::sides).toList();
-        return new Answer(runs.get(0), doubts, runs.subList(1, runs.size()))
-                .year(places.stream().map(this::place).toList());
+        List<Run> samples = doubts.parallelStream().map(this::run).toList();
+        List<FitYear> years = samples.stream()
+                .map(run -> new Answer(new Spread<>(run, List.of()), false).year(List.of(), List.of()))
+                .toList();
+        return new Answer(new Spread<>(run(Doubt.NONE), samples), true)
+                .year(places.stream().map(this::place).toList(), years);
     }
 
-    private List<SideMovement> sides(Doubt doubt) {
-        return cuts().stream()
-                .map(cut -> new SideRun(setup, cut, doubt).movement())
-                .toList();
+    /**
+     * One run of the year.
+     *
+     * @param sides each scale, one where both are alike
+     * @param softening what softens first
+     */
+    private record Run(List<SideMovement> sides, Softening softening) {
+        double largest(ToDoubleFunction<SideMovement> quantity) {
+            return sides.stream().mapToDouble(quantity).max().orElse(0);
+        }
+    }
+
+    private Run run(Doubt doubt) {
+        return new Run(
+                cuts().stream()
+                        .map(cut -> new SideRun(setup, cut, doubt).movement())
+                        .toList(),
+                Softening.of(setup, doubt));
     }
 
     private PlaceYear place(Length along) {
@@ -119,39 +143,39 @@ public final class BondedEngine {
                 : List.of(knife.cutLeft(), knife.cutRight());
     }
 
-    private boolean matters(Doubt doubt) {
-        return cuts().stream()
-                .flatMap(cut -> HandleEngine.partsOf(setup.knife.scale(), cut).stream())
-                .anyMatch(part -> doubt.matters(part.material(), part.cut()));
+    /** What the doubt about the edge may come from. */
+    private List<Hybrid.Part> movers() {
+        return Stream.concat(
+                        HandleEngine.partsOf(setup.knife.scale(), setup.knife.cutLeft()).stream(),
+                        setup.knife.liners().stream().flatMap(liner -> HandleEngine.partsOf(liner, Cut.NONE).stream()))
+                .toList();
     }
 
-    /** Puts the runs of all doubts together. */
+    /** Puts the runs of all samples together. */
     private final class Answer {
         private final List<SideMovement> value;
-        private final List<Doubt> doubts;
-        private final Spread<List<SideMovement>> spread;
+        private final Spread<Run> spread;
+        private final boolean tellsDays;
 
-        Answer(List<SideMovement> value, List<Doubt> doubts, List<List<SideMovement>> doubted) {
-            this.value = value;
-            this.doubts = doubts;
-            this.spread = new Spread<>(value, doubted);
+        Answer(Spread<Run> spread, boolean tellsDays) {
+            this.value = spread.value().sides();
+            this.spread = spread;
+            this.tellsDays = tellsDays;
         }
 
-        FitYear year(List<PlaceYear> places) {
+        FitYear year(List<PlaceYear> places, List<FitYear> samples) {
             int worst = value.size() == 1
                             || value.get(0).mid().either() >= value.get(1).mid().either()
                     ? 0
                     : 1;
-            Softening softening = Softening.of(setup);
-            List<FitYear.Driver> drivers = Drivers.of(
-                    doubts,
-                    spread,
-                    sides -> sides.stream()
-                            .mapToDouble(side -> side.mid().either())
-                            .max()
-                            .orElse(0));
+            Softening softening = spread.value().softening();
+            List<Driver> drivers = Drivers.of(
+                    setup.draws,
+                    movers(),
+                    spread.inSamples(run -> run.largest(side -> side.mid().either())));
             return new FitYear(
-                    whole(worst, drivers),
+                    whole(worst, drivers)
+                            .with(drivers, samples.stream().map(FitYear::whole).toList()),
                     band(side -> side.outer().below()),
                     band(side -> side.outer().above()),
                     band(side -> side.dome().below()),
@@ -167,7 +191,7 @@ public final class BondedEngine {
                     band(SideMovement::middleUse),
                     band(SideMovement::tearUse),
                     band(Answer::crackUse),
-                    softening.margin(),
+                    spread.signed(run -> run.softening().margin()),
                     softening.name(),
                     softening.hottest(),
                     coldest(),
@@ -176,12 +200,13 @@ public final class BondedEngine {
                     sideYears(),
                     places,
                     drivers,
-                    days(worst),
+                    tellsDays ? days(worst) : FitDays.NONE,
                     value.get(worst).poses().get(0),
-                    value.get(worst).poses().get(1));
+                    value.get(worst).poses().get(1),
+                    samples);
         }
 
-        private HandleYear whole(int worst, List<FitYear.Driver> drivers) {
+        private HandleYear whole(int worst, List<Driver> drivers) {
             FullTangKnife knife = setup.knife;
             Cut cut = cuts().get(worst);
             Hybrid.Part first = HandleEngine.partsOf(knife.scale(), cut).get(0);
@@ -189,50 +214,49 @@ public final class BondedEngine {
             MoistureCourse course = setup.moisture
                     .scale(first.material(), first.cut(), handle, knife.finish(), Doubt.NONE)
                     .mean();
-            return new HandleYear(
-                            knife.scale().id(),
-                            knife.scale().name(),
-                            knife.scale().family(),
-                            knife.scale() instanceof Hybrid ? Cut.NONE : cut,
-                            setup.moisture.stockFraction(
-                                    first.material(), knife.build().made(), Doubt.NONE),
-                            course.least(),
-                            course.most(),
-                            band(side -> side.mid().below()),
-                            band(side -> side.mid().above()),
-                            band(side -> side.free().below()),
-                            band(side -> side.free().above()),
-                            band(side -> side.tangLine().below()),
-                            band(side -> side.tangLine().above()),
-                            band(side -> side.freeLength().either()),
-                            band(side -> side.end().below()),
-                            band(side -> side.end().above()),
-                            pinBand(PinMovement::gap),
-                            pinBand(PinMovement::squeeze),
-                            pinBand(PinMovement::largestSplitUse),
-                            pinBand(pin -> pin.head().above()),
-                            pinBand(pin -> pin.head().below()),
-                            PartsJoint.of(
-                                    knife.scale(),
-                                    spread.map(sides -> sides.get(0).joint()),
-                                    handle.scaleThickness().metres(),
-                                    setup.moisture.stockFraction(
-                                                    first.material(),
-                                                    knife.build().made(),
-                                                    Doubt.NONE)
-                                            - course.least()),
-                            Optional.empty(),
-                            setup.destination.monthAt(value.get(worst).mid().worstHour()),
-                            RestsOn.of(knife.scale().evidence(), HandleEngine.partsOf(knife.scale(), cut), drivers),
-                            findings(),
-                            setup.destination.calendarYear(dailyBands(worst, SideMovement.Days::edge)),
-                            setup.destination.calendarYear(course.dailyMeans()))
-                    .through(StaySpan.of(
-                            setup.destination, course, value.get(worst).days().edge()));
+            double finish =
+                    setup.moisture.stockFraction(first.material(), knife.build().made(), Doubt.NONE);
+            HandleYear year = new HandleYear(
+                    knife.scale().id(),
+                    knife.scale().name(),
+                    knife.scale().family(),
+                    knife.scale() instanceof Hybrid ? Cut.NONE : cut,
+                    finish,
+                    course.least(),
+                    course.most(),
+                    band(side -> side.mid().below()),
+                    band(side -> side.mid().above()),
+                    band(side -> side.free().below()),
+                    band(side -> side.free().above()),
+                    band(side -> side.tangLine().below()),
+                    band(side -> side.tangLine().above()),
+                    band(side -> side.freeLength().either()),
+                    band(side -> side.end().below()),
+                    band(side -> side.end().above()),
+                    pinBand(PinMovement::gap),
+                    pinBand(PinMovement::squeeze),
+                    pinBand(PinMovement::largestSplitUse),
+                    pinBand(pin -> pin.head().above()),
+                    pinBand(pin -> pin.head().below()),
+                    PartsJoint.of(
+                            knife.scale(),
+                            spread.map(run -> run.sides().get(0).joint()),
+                            handle.scaleThickness().metres(),
+                            finish - course.least()),
+                    Optional.empty(),
+                    setup.destination.monthAt(value.get(worst).mid().worstHour()),
+                    RestsOn.of(knife.scale().evidence(), HandleEngine.partsOf(knife.scale(), cut), drivers),
+                    tellsDays ? findings() : List.of(),
+                    tellsDays ? setup.destination.calendarYear(dailyBands(worst, SideMovement.Days::edge)) : List.of(),
+                    tellsDays ? setup.destination.calendarYear(course.dailyMeans()) : List.of());
+            return tellsDays
+                    ? year.through(StaySpan.of(
+                            setup.destination, course, value.get(worst).days().edge()))
+                    : year;
         }
 
         private Band band(ToDoubleFunction<SideMovement> quantity) {
-            return spread.of(sides -> sides.stream().mapToDouble(quantity).max().orElse(0));
+            return spread.of(run -> run.largest(quantity));
         }
 
         private Band pinBand(ToDoubleFunction<PinMovement> quantity) {
@@ -273,10 +297,10 @@ public final class BondedEngine {
                 years.add(new SideYear(
                         value.size() == 1 ? "both" : i == 0 ? "left" : "right",
                         cuts().get(i),
-                        spread.of(sides -> sides.get(index).mid().below()),
-                        spread.of(sides -> sides.get(index).mid().above()),
-                        spread.of(sides -> sides.get(index).free().below()),
-                        spread.of(sides -> sides.get(index).free().above()),
+                        spread.of(run -> run.sides().get(index).mid().below()),
+                        spread.of(run -> run.sides().get(index).mid().above()),
+                        spread.of(run -> run.sides().get(index).free().below()),
+                        spread.of(run -> run.sides().get(index).free().above()),
                         value.get(i).poses().get(0),
                         value.get(i).poses().get(1)));
             }
@@ -298,7 +322,7 @@ public final class BondedEngine {
             int count = of.apply(value.get(side).days()).length;
             return IntStream.range(0, count)
                     .mapToObj(day ->
-                            spread.signed(sides -> of.apply(sides.get(side).days())[day]))
+                            spread.signed(run -> of.apply(run.sides().get(side).days())[day]))
                     .toList();
         }
 
@@ -331,9 +355,10 @@ public final class BondedEngine {
      * @param name of that material
      * @param hottest air about the knife, degrees Celsius
      */
-    private record Softening(Band margin, String name, double hottest) {
+    private record Softening(double margin, String name, double hottest) {
+        private static final double NOTHING_SOFTENS_CELSIUS = 100;
 
-        static Softening of(Setup setup) {
+        static Softening of(Setup setup, Doubt doubt) {
             AirSeries air = setup.destination.air();
             double hottest = IntStream.range(0, air.size())
                     .mapToDouble(air::temperatureCelsius)
@@ -344,22 +369,19 @@ public final class BondedEngine {
                     .forEach(part -> materials.add(part.material()));
             materials.addAll(setup.knife.liners());
             materials.add(setup.knife.adhesive());
-            Optional<Figure> lowest = Optional.empty();
+            double lowest = Double.POSITIVE_INFINITY;
             String name = "";
             for (Material material : materials) {
                 for (Property property : List.of(Property.SERVICE_TEMPERATURE, Property.SOFTENING_TEMPERATURE)) {
                     Optional<Figure> figure = material.sheet().figure(property);
-                    if (figure.isPresent()
-                            && (lowest.isEmpty()
-                                    || figure.get().value() < lowest.get().value())) {
-                        lowest = figure;
+                    if (figure.isPresent() && doubt.softening(material, figure.get()) < lowest) {
+                        lowest = doubt.softening(material, figure.get());
                         name = material.name();
                     }
                 }
             }
-            Band limit = lowest.map(Figure::band).orElse(Band.exact(100));
-            return new Softening(
-                    new Band(limit.low() - hottest, limit.value() - hottest, limit.high() - hottest), name, hottest);
+            double limit = name.isEmpty() ? NOTHING_SOFTENS_CELSIUS : lowest;
+            return new Softening(limit - hottest, name, hottest);
         }
     }
 }

@@ -2,6 +2,7 @@ package hafthold.simulate;
 
 import hafthold.air.AirSeries;
 import hafthold.air.CommonYear;
+import hafthold.air.HomeHabits;
 import hafthold.air.Place;
 import hafthold.air.Setting;
 import hafthold.air.Stay;
@@ -113,5 +114,20 @@ public record Destination(
     <T> List<T> calendarYear(List<T> days) {
         return stays.map(chain -> chain.repeatingDays().stream().map(days::get).toList())
                 .orElse(days);
+    }
+
+    /** Air about the knife in a household of dry habits, at the same instants; empty where habits play no part. */
+    Optional<AirSeries> drierHabits() {
+        return HomeHabits.drier(setting).filter(none -> stays.isEmpty()).map(this::in);
+    }
+
+    /** Likewise of damp habits. */
+    Optional<AirSeries> damperHabits() {
+        return HomeHabits.damper(setting).filter(none -> stays.isEmpty()).map(this::in);
+    }
+
+    private AirSeries in(Setting other) {
+        AirSeries hourly = other.inside(outdoors);
+        return StraightAir.thinned(hourly, hourly.size() / air.size());
     }
 }

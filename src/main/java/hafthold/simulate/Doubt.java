@@ -1,79 +1,47 @@
 package hafthold.simulate;
 
+import hafthold.air.SeasonalWeather;
 import hafthold.material.Axis;
 import hafthold.material.Cut;
 import hafthold.material.Material;
+import hafthold.material.Property;
+import hafthold.material.WaterUptake;
 import hafthold.quantity.Band;
 import hafthold.source.Figure;
-import java.util.List;
-import java.util.Locale;
+import java.util.function.ToDoubleBiFunction;
+import java.util.function.ToDoubleFunction;
 
 /**
- * One input taken to one end of its range, all others held at their values: the steps from which the band of an answer
- * is built.
+ * Where every input lies within its range: a point in a space in which 0 is the value of an input, -1 and +1 the low and
+ * the high end of its range.
  *
- * @param input what is in doubt
- * @param side -1 for the low end, 0 for the value, 1 for the high end
+ * <p>Between and beyond value and end a figure that is positive throughout is followed on a scale of ratios, so that none
+ * turns negative; any other on a straight line. The ranges that no table states are given here with what they rest on.
+ *
+ * @param ofOrder position of each input of the order
+ * @param ofMaterial position of each input of a material
  */
-record Doubt(Input input, int side) {
-
-    /** Inputs an answer rests on. */
-    enum Input {
-        NOTHING,
-        SWELLING,
-        SORPTION,
-        DIFFUSIVITY,
-        THERMAL_EXPANSION,
-        PLACE_HUMIDITY,
-        HYGROMETER,
-        CUT,
-        STIFFNESS,
-        RELAXATION,
-        STRENGTH;
-
-        /** The word used in answers. */
-        String word() {
-            return name().toLowerCase(Locale.ROOT);
-        }
-    }
+record Doubt(ToDoubleFunction<Input> ofOrder, ToDoubleBiFunction<Input, Material> ofMaterial) {
+    /** Everything at its value. */
+    static final Doubt NONE = new Doubt(input -> 0, (input, material) -> 0);
 
     /** A cheap hygrometer is off by 5 points of relative humidity (common practice, no source). */
     private static final double HYGROMETER_FRACTION = 0.05;
 
+    /** Weighing, drying and meters leave moisture content uncertain by one point (common practice, no source). */
+    private static final double METER_FRACTION = 0.01;
+
+    /** Stock said to have settled is off by a twentieth of its moisture (assumed). */
+    private static final double UNSETTLED_SHARE = 0.05;
+
     /** Boards sold as flat-, rift- or quarter-sawn stray from it by 20 degrees (assumed). */
     private static final double RING_TURN_RADIANS = Math.toRadians(20);
 
-    /** Everything at its value. */
-    static final Doubt NONE = new Doubt(Input.NOTHING, 0);
+    /** Grain of straight stock runs out by 1 in 12 (assumed). */
+    private static final double RUN_OUT_RADIANS = Math.atan(1 / 12.0);
 
-    /** The inputs varied one at a time, both ways. */
-    static final List<Doubt> ONE_AT_A_TIME = List.of(
-            new Doubt(Input.SWELLING, -1),
-            new Doubt(Input.SWELLING, 1),
-            new Doubt(Input.SORPTION, -1),
-            new Doubt(Input.SORPTION, 1),
-            new Doubt(Input.DIFFUSIVITY, -1),
-            new Doubt(Input.DIFFUSIVITY, 1),
-            new Doubt(Input.THERMAL_EXPANSION, -1),
-            new Doubt(Input.THERMAL_EXPANSION, 1),
-            new Doubt(Input.PLACE_HUMIDITY, -1),
-            new Doubt(Input.PLACE_HUMIDITY, 1),
-            new Doubt(Input.HYGROMETER, -1),
-            new Doubt(Input.HYGROMETER, 1),
-            new Doubt(Input.CUT, -1),
-            new Doubt(Input.CUT, 1));
-
-    /** The inputs that only what is glued and pinned depends on, both ways. */
-    static final List<Doubt> OF_A_BOND = List.of(
-            new Doubt(Input.STIFFNESS, -1),
-            new Doubt(Input.STIFFNESS, 1),
-            new Doubt(Input.RELAXATION, -1),
-            new Doubt(Input.RELAXATION, 1),
-            new Doubt(Input.STRENGTH, -1),
-            new Doubt(Input.STRENGTH, 1));
-
-    /** Weighing, drying and meters leave moisture content uncertain by one point (common practice, no source). */
-    private static final double METER_FRACTION = 0.01;
+    /** Of a normal distribution, the 95 % point over the standard deviation. */
+    private static final double END_OVER_DEVIATION = 1.645;
 
     /**
      * Share of a stress that is left after weeks: half, a quarter to all of it (assumed; wood and glue creep more while
@@ -81,29 +49,57 @@ record Doubt(Input input, int side) {
      */
     private static final Band LASTING_SHARE = new Band(0.25, 0.5, 1);
 
-    /** False where the input plays no part for a material in a cut. */
-    boolean matters(Material material, Cut cut) {
-        return switch (input) {
-            case NOTHING, THERMAL_EXPANSION, STIFFNESS, RELAXATION, STRENGTH -> true;
-            case SWELLING, SORPTION, DIFFUSIVITY, PLACE_HUMIDITY, HYGROMETER ->
-                material.water().isPresent();
-            case CUT -> cut != Cut.NONE;
-        };
+    /**
+     * One input away from its value, in every material.
+     *
+     * @param position its position
+     */
+    static Doubt alone(Input input, double position) {
+        return new Doubt(asked -> asked == input ? position : 0, (asked, material) -> asked == input ? position : 0);
+    }
+
+    /** Position of an input of the order. */
+    private double position(Input input) {
+        return ofOrder.applyAsDouble(input);
+    }
+
+    /** Position of an input of a material. */
+    double position(Input input, Material material) {
+        return ofMaterial.applyAsDouble(input, material);
+    }
+
+    /** A figure at a position within and beyond its range. */
+    static double at(double position, Band band) {
+        if (position == 0) {
+            return band.value();
+        }
+        double end = position < 0 ? band.low() : band.high();
+        if (band.low() > 0) {
+            return band.value() * Math.pow(end / band.value(), Math.abs(position));
+        }
+        double straight = band.value() + Math.abs(position) * (end - band.value());
+        return band.low() == 0 ? Math.max(0, straight) : straight;
     }
 
     /** Factor on the diffusivity of a material that takes up water. */
     double diffusivityFactor(Material material) {
         return material.water()
-                .map(water ->
-                        endOf(Input.DIFFUSIVITY, water.diffusivityReference().band())
-                                / water.diffusivityReference().value())
+                .map(water -> diffusivityFactor(water, position(Input.DIFFUSIVITY, material)))
                 .orElse(1.0);
+    }
+
+    /** Factor on the diffusivity at a position. */
+    static double diffusivityFactor(WaterUptake water, double position) {
+        Band band = water.diffusivityReference().band();
+        return at(position, band) / band.value();
     }
 
     /** Factor on the moisture contents of a material. */
     double sorptionFactor(Material material) {
         return material.water()
-                .map(water -> endOf(Input.SORPTION, water.sorptionFactor().band()))
+                .map(water -> at(
+                        position(Input.SORPTION, material),
+                        water.sorptionFactor().band()))
                 .orElse(1.0);
     }
 
@@ -111,68 +107,115 @@ record Doubt(Input input, int side) {
     double perMoisture(Material material, Axis axis, double fromMoistureFraction) {
         return material.water()
                 .map(water -> water.swelling().perMoisture(axis, fromMoistureFraction)
-                        * endOf(Input.SWELLING, water.swelling().relativeBand(axis)))
+                        * at(
+                                position(swelling(axis), material),
+                                water.swelling().relativeBand(axis)))
                 .orElse(0.0);
+    }
+
+    private static Input swelling(Axis axis) {
+        return switch (axis) {
+            case ACROSS -> Input.SWELLING_ACROSS;
+            case THROUGH -> Input.SWELLING_THROUGH;
+            default -> Input.SWELLING_ALONG;
+        };
     }
 
     /** Thermal expansion of a material along one axis, 1/K. */
     double perKelvin(Material material, Axis axis) {
-        return endOf(
-                Input.THERMAL_EXPANSION,
+        return at(
+                position(Input.THERMAL_EXPANSION, material),
                 material.thermalExpansionPerKelvin().get(axis).band());
     }
 
-    /** Shift of the customer's relative humidity for a place that may be off by so much. */
+    /** Shift of the customer's relative humidity for a place that may be off by so much, fraction. */
     double airHumidityShift(double doubtFraction) {
-        return input == Input.PLACE_HUMIDITY ? side * doubtFraction : 0;
+        return position(Input.PLACE_HUMIDITY) * doubtFraction;
     }
 
-    /** Relative humidity the scale had really settled to at final sanding. */
+    /** Shift of the relative humidity in the driest season of a year against the normal one, fraction. */
+    double drySeasonShift() {
+        return position(Input.DRY_SEASON) * END_OVER_DEVIATION * SeasonalWeather.humiditySpreadFraction();
+    }
+
+    /** Shift of the relative humidity in the dampest season of a year against the normal one, fraction. */
+    double dampSeasonShift() {
+        return position(Input.DAMP_SEASON) * END_OVER_DEVIATION * SeasonalWeather.humiditySpreadFraction();
+    }
+
+    /** Habits of the household, from dry at -1 to damp at +1. */
+    double habits() {
+        return position(Input.HABITS);
+    }
+
+    /** Relative humidity that the workshop's air really had when its hygrometer said this. */
     double madeHumidity(double readFraction) {
-        return input == Input.HYGROMETER
-                ? Math.min(1, Math.max(0, readFraction + side * HYGROMETER_FRACTION))
-                : readFraction;
+        return Math.min(1, Math.max(0, readFraction + position(Input.HYGROMETER) * HYGROMETER_FRACTION));
+    }
+
+    /** Factor on the moisture content of stock that is said to have settled. */
+    double unsettledFactor(Material material) {
+        return 1 + position(Input.STOCK, material) * UNSETTLED_SHARE;
     }
 
     /** Moisture content that stock really had when it was measured, kg/kg. */
     double measuredMoisture(double readFraction) {
-        return input == Input.HYGROMETER ? Math.max(0, readFraction + side * METER_FRACTION) : readFraction;
+        return Math.max(0, readFraction + position(Input.HYGROMETER) * METER_FRACTION);
     }
 
-    /** Share of a stress that is left after weeks. */
+    /** Share of a stress that is left after weeks, at most 1. */
     double lastingShare() {
-        return endOf(Input.RELAXATION, LASTING_SHARE);
+        return Math.min(1, at(position(Input.RELAXATION), LASTING_SHARE));
     }
 
-    /** A stiffness of the scale. */
-    double stiffness(Figure figure) {
-        return endOf(Input.STIFFNESS, figure.band());
+    /** A stiffness of a material. */
+    double stiffness(Material material, Figure figure) {
+        return at(position(Input.STIFFNESS, material), figure.band());
     }
 
-    /** A strength. */
-    double strength(Figure figure) {
-        return endOf(Input.STRENGTH, figure.band());
+    /** A strength of a material. */
+    double strength(Material material, Figure figure) {
+        return at(position(Input.STRENGTH, material), figure.band());
     }
 
-    /** True where the stiffness of the scale is not at its value. */
-    boolean isOfStiffness() {
-        return input == Input.STIFFNESS;
+    /** A temperature up to which a material keeps its shape. */
+    double softening(Material material, Figure figure) {
+        return at(position(Input.SOFTENING, material), figure.band());
     }
 
-    /** Angle by which the rings are turned away from the stated cut, radians; sheet and cast goods have none. */
-    double ringTurnRadians(Cut cut) {
-        return input == Input.CUT && cut != Cut.NONE ? side * RING_TURN_RADIANS : 0;
+    /** Factor on the use of strength beside a pin, by stiffness, strength and relaxation together. */
+    double crackFactor(Material material) {
+        double stiffer = material.sheet()
+                .figure(Property.YOUNGS_MODULUS, Axis.ACROSS)
+                .map(figure -> stiffness(material, figure) / figure.value())
+                .orElse(1.0);
+        double stronger = material.sheet()
+                .figure(Property.TENSION_STRENGTH, Axis.ACROSS)
+                .map(figure -> strength(material, figure) / figure.value())
+                .orElse(1.0);
+        return stiffer / stronger * lastingShare() / LASTING_SHARE.value();
     }
 
-    /** How the grain of a burl holds itself back: -1 for most, 0 for the value, 1 for least. */
-    double grainLean() {
-        return input == Input.CUT ? side : 0;
+    /** Angle by which the rings are turned away from the stated cut, radians; what has no rings has none. */
+    double ringTurnRadians(Material material, Cut cut) {
+        return Input.CUT.matters(material, cut) && cut != Cut.BURL
+                ? position(Input.CUT, material) * RING_TURN_RADIANS
+                : 0;
     }
 
-    private double endOf(Input asked, Band band) {
-        if (input != asked || side == 0) {
-            return band.value();
-        }
-        return side < 0 ? band.low() : band.high();
+    /** How the grain of a burl holds itself back: -1 for most, 0 for the value, 1 for least, nothing beyond. */
+    double grainLean(Material material) {
+        return Math.max(-1, Math.min(1, position(Input.CUT, material)));
+    }
+
+    /**
+     * Share of the grain's own movement that runs into each direction across it: half the squared sine of the angle at
+     * which the grain leaves the handle's axes, as it may dive through the face or the edge.
+     */
+    double runOutShare(Material material, Cut cut) {
+        double sine = Input.RUN_OUT.matters(material, cut)
+                ? Math.sin(position(Input.RUN_OUT, material) * RUN_OUT_RADIANS)
+                : 0;
+        return sine * sine / 2;
     }
 }

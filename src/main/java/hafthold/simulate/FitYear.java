@@ -37,6 +37,8 @@ import java.util.List;
  * @param days day by day
  * @param dryPose the widest section when its edge stands lowest
  * @param wetPose the widest section when its edge stands highest
+ * @param samples the same year with every input drawn from its range, without days and places, one a sample; empty where
+ *     only values were asked for
  */
 public record FitYear(
         HandleYear whole,
@@ -66,10 +68,12 @@ public record FitYear(
         List<Driver> drivers,
         FitDays days,
         SectionPose dryPose,
-        SectionPose wetPose) {
+        SectionPose wetPose,
+        List<FitYear> samples) {
 
     /** Keeps its own copies. */
     public FitYear {
+        samples = List.copyOf(samples);
         pins = List.copyOf(pins);
         sides = List.copyOf(sides);
         places = List.copyOf(places);
@@ -129,14 +133,6 @@ public record FitYear(
     public record PlaceYear(Length along, Length width, double edgeShy, double edgeProud) {}
 
     /**
-     * An input and its share in the doubt.
-     *
-     * @param input word
-     * @param share of the squared spread, 0 to 1
-     */
-    public record Driver(String input, double share) {}
-
-    /**
      * The year day by day, of the side that moves more.
      *
      * @param edge glued edge at mid-thickness, m, positive proud
@@ -153,6 +149,9 @@ public record FitYear(
             List<Double> middleUse,
             List<Double> tearUse,
             List<Double> pinUse) {
+
+        /** No day at all. */
+        static final FitDays NONE = new FitDays(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
         /** Keeps its own copies. */
         public FitDays {

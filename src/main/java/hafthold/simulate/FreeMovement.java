@@ -91,6 +91,11 @@ record FreeMovement(
                 daily);
     }
 
+    /** Largest edge offset, either way. */
+    double edgeEither() {
+        return Math.max(edgeShy, edgeProud);
+    }
+
     /** Samples of a series in a day. */
     static int samplesADay(AirSeries air) {
         return Math.max(1, (int) Math.round(DAY_SECONDS / air.stepSeconds()));

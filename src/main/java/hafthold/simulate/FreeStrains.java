@@ -7,7 +7,6 @@ import hafthold.knife.WorkState;
 import hafthold.material.Cut;
 import hafthold.material.Hybrid;
 import hafthold.material.Material;
-import hafthold.mechanics.SectionInfluence;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -81,7 +80,7 @@ record FreeStrains(
     }
 
     /** These strains acting on a section. */
-    SectionDrive on(SectionInfluence section) {
+    SectionDrive on(StiffnessNodes section) {
         return new SectionDrive(
                 section, scale, liners, SectionPlan.expansion(knife.steel()), SectionPlan.expansion(knife.adhesive()));
     }

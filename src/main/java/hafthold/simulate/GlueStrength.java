@@ -25,14 +25,14 @@ record GlueStrength(double shearPascals, double peelPascals, double softensCelsi
         double softens = adhesive.sheet()
                 .figure(Property.SOFTENING_TEMPERATURE)
                 .or(() -> adhesive.sheet().figure(Property.SERVICE_TEMPERATURE))
-                .map(Figure::value)
+                .map(figure -> doubt.softening(adhesive, figure))
                 .orElse(60.0);
         return shear.map(figure -> new GlueStrength(
-                doubt.strength(figure),
+                doubt.strength(adhesive, figure),
                 adhesive.sheet()
                         .figure(Property.TENSION_STRENGTH, Axis.ANY)
-                        .map(doubt::strength)
-                        .orElse(doubt.strength(figure)),
+                        .map(tension -> doubt.strength(adhesive, tension))
+                        .orElse(doubt.strength(adhesive, figure)),
                 softens));
     }
 

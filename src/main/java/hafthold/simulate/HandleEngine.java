@@ -16,18 +16,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Stream;
 
 /**
  * One scale material on one handle through the customer's year.
  *
- * <p>Read it as the method statement: moisture through the year for every doubt about an input; from moisture and
+ * <p>Read it as the method statement: moisture through the year for every sample of the inputs; from moisture and
  * temperature the strain of each part in the directions of the handle; from strain the steps and gaps against steel,
- * glued and as if it were not; from all doubts the band.
+ * glued and as if it were not; from all samples the band.
  */
 public final class HandleEngine {
     private final Conditions order;
     private final Sampling sampling;
+    private final Draws draws;
     private final Conditions conditions;
     private final LayerMoisture moisture;
     private final Optional<GluedSections> glued;
@@ -47,21 +47,28 @@ public final class HandleEngine {
     /**
      * An engine for one order; moisture once computed is kept for further cuts of the same material.
      *
-     * @param sampling how bands are found
+     * @param sampling how often a year is run with other figures
      */
     public HandleEngine(Conditions order, Sampling sampling) {
         this(
                 order,
                 sampling,
+                new Draws(sampling),
                 order.bond()
                         .filter(bond -> isWideEnough(order.handle()))
                         .map(bond -> new GluedSections(order.handle(), bond)),
                 new ConcurrentHashMap<>());
     }
 
-    private HandleEngine(Conditions order, Sampling sampling, Optional<GluedSections> glued, Map<Lay, Double> cracks) {
+    private HandleEngine(
+            Conditions order,
+            Sampling sampling,
+            Draws draws,
+            Optional<GluedSections> glued,
+            Map<Lay, Double> cracks) {
         this.order = order;
         this.sampling = sampling;
+        this.draws = draws;
         this.conditions = order.at(order.destination().thinned(Resolution.STANDARD.airStrayFraction()));
         this.moisture = new LayerMoisture(conditions.destination(), made());
         this.glued = glued;
@@ -70,7 +77,7 @@ public final class HandleEngine {
 
     /** The same handle elsewhere: what was solved of the handle itself is shared, moisture is not. */
     public HandleEngine at(Destination destination) {
-        return new HandleEngine(order.at(destination), sampling, glued, cracks);
+        return new HandleEngine(order.at(destination), sampling, draws, glued, cracks);
     }
 
     /** The year of a material in a cut; for a hybrid the cut of each part is its own. */
@@ -78,18 +85,12 @@ public final class HandleEngine {
         List<Hybrid.Part> parts = partsOf(material, cut);
         Optional<GluedSections.Readings> sections = sectionsUnder(parts);
         Movement value = movement(parts, sections, Doubt.NONE);
-        List<Doubt> doubts = (sampling.hasBands() ? Doubt.ONE_AT_A_TIME : List.<Doubt>of())
-                .stream()
-                        .filter(doubt -> parts.stream().anyMatch(part -> doubt.matters(part.material(), part.cut())))
-                        .toList();
         Spread<Movement> spread = new Spread<>(
                 value,
-                doubts.stream().map(doubt -> movement(parts, sections, doubt)).toList());
-        RestsOn restsOn = RestsOn.of(
-                material.evidence(),
-                parts,
-                Drivers.of(doubts, spread, movement -> Math.max(movement.edgeShy(), movement.edgeProud())));
-        return answer(material, cut, parts, spread, load(parts, sections), restsOn);
+                draws.doubts().stream()
+                        .map(doubt -> movement(parts, sections, doubt))
+                        .toList());
+        return answer(material, cut, parts, spread, load(parts, sections));
     }
 
     /**
@@ -99,9 +100,7 @@ public final class HandleEngine {
      * @param parts all their parts, see {@link #partsOf}
      */
     public void prepare(List<Hybrid.Part> parts) {
-        List<Doubt> doubts = Stream.concat(Stream.of(Doubt.NONE), Doubt.ONE_AT_A_TIME.stream())
-                .toList();
-        moisture.prepareMeans(parts, order.handle(), order.finish(), doubts);
+        moisture.prepareMeans(parts, order.handle(), order.finish(), sampling.hasBands());
     }
 
     /** The year of a material in a cut hour by hour, everything at its value; of a hybrid, the moisture of its first part. */
@@ -188,24 +187,26 @@ public final class HandleEngine {
             Cut cut,
             List<Hybrid.Part> parts,
             Spread<Movement> spread,
-            Optional<HandleYear.Load> load,
-            RestsOn restsOn) {
-        Material wettest = parts.get(0).material();
-        MoistureCourse course = course(parts.get(0), moisture, Doubt.NONE);
+            Optional<HandleYear.Load> load) {
+        Destination destination = conditions.destination();
         List<Band> days = new ArrayList<>();
         for (int day = 0; day < spread.value().dailyEdge().length; day++) {
             int today = day;
             days.add(spread.signed(movement -> movement.dailyEdge()[today]));
         }
-        Spread<FreeMovement> free = spread.map(Movement::free);
-        double finish = moisture.stockFraction(wettest, made(), Doubt.NONE);
-        List<Finding> findings = new ArrayList<>(material.findings());
-        PartsJoint joint = PartsJoint.of(
+        List<Driver> drivers = Drivers.of(draws, parts, spread.inSamples(Movement::edgeEither));
+        RestsOn restsOn = RestsOn.of(material.evidence(), parts, drivers);
+        Worst worst = new Worst(
                 material,
-                free.map(FreeMovement::joint),
-                conditions.handle().scaleThickness().metres(),
-                finish - course.least());
-        findings.addAll(PartingFindings.of(material, cut, joint, free.value(), conditions, course, finish));
+                material instanceof Hybrid ? Cut.NONE : cut,
+                moisture.stockFraction(parts.get(0).material(), made(), Doubt.NONE),
+                course(parts.get(0), moisture, Doubt.NONE),
+                load,
+                restsOn);
+        HandleYear year = worst.of(spread, conditions);
+        List<Finding> findings = new ArrayList<>(material.findings());
+        findings.addAll(PartingFindings.of(
+                material, cut, year.joint(), spread.value().free(), conditions, worst.course(), worst.finish()));
         if (glued.isPresent()) {
             findings.addAll(ScaleElasticity.findings(parts));
         } else if (order.bond().isPresent()) {
@@ -214,39 +215,62 @@ public final class HandleEngine {
                     material.id(),
                     "Narrower than 5 mm: too narrow for a section of glue and scale, so it is taken as unglued."));
         }
-        return new HandleYear(
-                        material.id(),
-                        material.name(),
-                        material.family(),
-                        material instanceof Hybrid ? Cut.NONE : cut,
-                        finish,
-                        course.least(),
-                        course.most(),
-                        spread.of(Movement::edgeShy),
-                        spread.of(Movement::edgeProud),
-                        free.of(FreeMovement::edgeShy),
-                        free.of(FreeMovement::edgeProud),
-                        spread.of(Movement::tangLineShy),
-                        spread.of(Movement::tangLineProud),
-                        free.of(FreeMovement::lengthMismatch),
-                        spread.of(Movement::endShort),
-                        spread.of(Movement::endLong),
-                        free.of(FreeMovement::pinGap),
-                        free.of(FreeMovement::pinSqueeze),
-                        free.of(FreeMovement::pinCrackUse),
-                        spread.of(Movement::pinHeadProud),
-                        spread.of(Movement::pinHeadSunk),
-                        joint,
-                        load,
-                        conditions.destination().monthAt(spread.value().worstSample()),
-                        restsOn,
+        List<HandleYear> samples = spread.samples().stream()
+                .map(sample -> worst.of(new Spread<>(sample, List.of()), conditions))
+                .toList();
+        return year.with(
                         findings,
-                        conditions.destination().calendarYear(days),
-                        conditions
-                                .destination()
-                                .calendarYear(course.dailyMeans(FreeMovement.samplesADay(
-                                        conditions.destination().air()))))
-                .through(StaySpan.of(
-                        conditions.destination(), course, spread.value().dailyEdge()));
+                        destination.calendarYear(days),
+                        destination.calendarYear(
+                                worst.course().dailyMeans(FreeMovement.samplesADay(destination.air()))))
+                .through(StaySpan.of(destination, worst.course(), spread.value().dailyEdge()))
+                .with(drivers, samples);
+    }
+
+    /** What the worst of a year is told with, whichever sample it is of. */
+    private record Worst(
+            ScaleMaterial material,
+            Cut cut,
+            double finish,
+            MoistureCourse course,
+            Optional<HandleYear.Load> load,
+            RestsOn restsOn) {
+
+        HandleYear of(Spread<Movement> spread, Conditions conditions) {
+            Spread<FreeMovement> free = spread.map(Movement::free);
+            return new HandleYear(
+                    material.id(),
+                    material.name(),
+                    material.family(),
+                    cut,
+                    finish,
+                    course.least(),
+                    course.most(),
+                    spread.of(Movement::edgeShy),
+                    spread.of(Movement::edgeProud),
+                    free.of(FreeMovement::edgeShy),
+                    free.of(FreeMovement::edgeProud),
+                    spread.of(Movement::tangLineShy),
+                    spread.of(Movement::tangLineProud),
+                    free.of(FreeMovement::lengthMismatch),
+                    spread.of(Movement::endShort),
+                    spread.of(Movement::endLong),
+                    free.of(FreeMovement::pinGap),
+                    free.of(FreeMovement::pinSqueeze),
+                    free.of(FreeMovement::pinCrackUse),
+                    spread.of(Movement::pinHeadProud),
+                    spread.of(Movement::pinHeadSunk),
+                    PartsJoint.of(
+                            material,
+                            free.map(FreeMovement::joint),
+                            conditions.handle().scaleThickness().metres(),
+                            finish - course.least()),
+                    load,
+                    conditions.destination().monthAt(spread.value().worstSample()),
+                    restsOn,
+                    List.of(),
+                    List.of(),
+                    List.of());
+        }
     }
 }

@@ -2,11 +2,13 @@ package hafthold.simulate;
 
 import hafthold.material.Cut;
 import hafthold.material.Family;
+import hafthold.numeric.SampleQuantile;
 import hafthold.quantity.Band;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * What one material does on one handle over the customer's year. Movements are the year's worst, zero or more, in
@@ -42,6 +44,9 @@ import java.util.Optional;
  * @param dailyMoisture mean moisture content of each day, fraction
  * @param stays what it does stay by stay, where it moves from place to place; then the days are those of the year that
  *     repeats, and the worst is that of all stays
+ * @param drivers inputs by their part in the doubt about the edge, largest first
+ * @param samples the same year with every input drawn from its range, without days, one a sample; empty where only
+ *     values were asked for
  */
 public record HandleYear(
         String materialId,
@@ -72,7 +77,9 @@ public record HandleYear(
         List<Finding> findings,
         List<Band> dailyEdgeOffset,
         List<Double> dailyMoisture,
-        List<StaySpan> stays) {
+        List<StaySpan> stays,
+        List<Driver> drivers,
+        List<HandleYear> samples) {
 
     /**
      * Stress over strength of a glued scale, the year's worst.
@@ -88,9 +95,11 @@ public record HandleYear(
         dailyEdgeOffset = List.copyOf(dailyEdgeOffset);
         dailyMoisture = List.copyOf(dailyMoisture);
         stays = List.copyOf(stays);
+        drivers = List.copyOf(drivers);
+        samples = List.copyOf(samples);
     }
 
-    /** A year in one place. */
+    /** A year in one place without samples. */
     public HandleYear(
             String materialId,
             String materialName,
@@ -149,11 +158,40 @@ public record HandleYear(
                 findings,
                 dailyEdgeOffset,
                 dailyMoisture,
+                List.of(),
+                List.of(),
                 List.of());
     }
 
     /** The same with what it does stay by stay. */
     HandleYear through(List<StaySpan> spans) {
+        return rebuilt(findings, dailyEdgeOffset, dailyMoisture, spans, drivers, samples);
+    }
+
+    /** The same with what is told and drawn about it. */
+    HandleYear with(List<Finding> told, List<Band> edgeOfDays, List<Double> moistureOfDays) {
+        return rebuilt(told, edgeOfDays, moistureOfDays, stays, drivers, samples);
+    }
+
+    /** The same with the samples its bands were read from. */
+    public HandleYear with(List<Driver> inputs, List<HandleYear> years) {
+        return rebuilt(findings, dailyEdgeOffset, dailyMoisture, stays, inputs, years);
+    }
+
+    /** What a quantity of the year does not exceed with this probability; its value where there are no samples. */
+    public double quantile(double probability, ToDoubleFunction<HandleYear> quantity) {
+        return samples.isEmpty()
+                ? quantity.applyAsDouble(this)
+                : new SampleQuantile(samples.stream().mapToDouble(quantity).toArray()).at(probability);
+    }
+
+    private HandleYear rebuilt(
+            List<Finding> told,
+            List<Band> edgeOfDays,
+            List<Double> moistureOfDays,
+            List<StaySpan> spans,
+            List<Driver> inputs,
+            List<HandleYear> years) {
         return new HandleYear(
                 materialId,
                 materialName,
@@ -180,10 +218,12 @@ public record HandleYear(
                 load,
                 worstMonth,
                 restsOn,
-                findings,
-                dailyEdgeOffset,
-                dailyMoisture,
-                spans);
+                told,
+                edgeOfDays,
+                moistureOfDays,
+                spans,
+                inputs,
+                years);
     }
 
     /** How well the weakest figure that the answer hangs on is founded. */

@@ -25,29 +25,46 @@ import java.util.concurrent.ConcurrentHashMap;
  * Moisture, layer by layer where asked for, of whatever a knife for one destination is made of; each year is computed once
  * and kept for every doubt and every change of the build that shares it.
  *
- * <p>Only a doubt about the diffusivity needs a year of its own. A factor on the isotherm stretches moisture contents; air
- * that is damper all year round shifts them by what the isotherm says at the year's mean air, since a constant part of
- * the forcing passes through a slab unchanged.
+ * <p>Only diffusivity and the habits of a household need years of their own: a few, between which courses are read
+ * ({@link DiffusivityNodes}). A factor on the isotherm stretches moisture contents; air that is damper all year round
+ * shifts them by what the isotherm says at the year's mean air, since a constant part of the forcing passes through a slab
+ * unchanged. A season that is drier or damper than the normal one shifts them in the same way by as much as the scale
+ * follows the seasons at all, most at its own driest or dampest and in proportion between.
  */
 final class LayerMoisture {
     /** Equal layers of a scale. */
     static final int LAYERS = 8;
 
-    private static final double LARGEST_MEAN_HUMIDITY = 0.98;
+    /** Added to the moisture at finish to see what it makes, kg/kg. */
+    private static final double WETTER_START = 0.01;
+
     /** A year whose start is known no better than this is not settled, kg/kg: ten times what the solver promises. */
     private static final double UNSETTLED_FRACTION = 10 * PeriodicMoisture.REPEATS_FRACTION;
 
     private final Destination destination;
     private final AirSeries air;
+    private final Optional<AirSeries> drier;
+    private final Optional<AirSeries> damper;
     private final double humidityDoubt;
-    private final double meanCelsius;
-    private final double meanHumidity;
+    private final YearMean mean;
     private final double[] dry;
     private final Map<Key, LayeredCourse> years = new ConcurrentHashMap<>();
     private final Optional<StayMoisture> stays;
 
-    /** What a year of moisture depends on besides the air. */
-    private record Key(String material, double thickness, double speed, double resistance, int layers) {}
+    /** Which air a year is run in. */
+    private enum Habits {
+        USUAL,
+        DRIER,
+        DAMPER
+    }
+
+    /** What a year of moisture depends on. */
+    private record Key(String material, double thickness, double speed, double resistance, int layers, Habits habits) {
+
+        Key at(double factor, Habits inAir) {
+            return new Key(material, thickness, factor * speed, resistance, layers, inAir);
+        }
+    }
 
     /** For a destination whose year repeats from its first sample. */
     LayerMoisture(Destination destination) {
@@ -67,22 +84,67 @@ final class LayerMoisture {
         this.destination = destination;
         this.stays = stays;
         air = destination.air();
+        drier = destination.drierHabits();
+        damper = destination.damperHabits();
         humidityDoubt = destination.humidityDoubtFraction();
         dry = new double[air.size()];
-        double temperature = 0;
-        double humidity = 0;
-        for (int hour = 0; hour < air.size(); hour++) {
-            temperature += air.temperatureCelsius(hour) / air.size();
-            humidity += air.relativeHumidityFraction(hour) / air.size();
-        }
-        meanCelsius = temperature;
-        meanHumidity = humidity;
+        mean = YearMean.of(air);
     }
 
     /** Likewise for a knife finished in another state; shares what does not depend on it. */
     LayerMoisture madeAt(WorkState made) {
         return stays.map(chain -> new LayerMoisture(destination, Optional.of(chain.madeAt(made))))
                 .orElse(this);
+    }
+
+    /**
+     * Works out side by side, at less cost, what {@link #scaleMean} would work out one by one.
+     *
+     * @param parts what scales consist of
+     * @param sampled whether doubts are to come
+     */
+    void prepareMeans(List<Hybrid.Part> parts, Handle handle, Finish finish, boolean sampled) {
+        if (stays.isPresent()) {
+            return; // years of a knife that moves house are kept elsewhere
+        }
+        for (Habits habits : Habits.values()) {
+            boolean usual = habits == Habits.USUAL;
+            if (usual || (sampled && (habits == Habits.DRIER ? drier : damper).isPresent())) {
+                Map<Key, WaterUptake> wanted = new LinkedHashMap<>();
+                for (Hybrid.Part part : parts) {
+                    part.material().water().ifPresent(water -> {
+                        DiffusivityNodes nodes = DiffusivityNodes.of(water);
+                        Key value = key(part, water, handle, finish, habits);
+                        wanted.put(value, water);
+                        for (int node = 0; usual && sampled && node < nodes.logFactors().size(); node++) {
+                            wanted.put(value.at(nodes.factor(node), habits), water);
+                        }
+                    });
+                }
+                prepare(wanted, habits);
+            }
+        }
+    }
+
+    private void prepare(Map<Key, WaterUptake> wanted, Habits habits) {
+        List<Key> keys = List.copyOf(wanted.keySet());
+        List<PeriodicMoisture> found = PeriodicMoisture.ofAll(
+                keys.stream().map(key -> slab(wanted.get(key), key)).toList(), air(habits), 0);
+        for (int i = 0; i < keys.size(); i++) {
+            if (isSettled(found.get(i))) { // one that is not is complained of when it is asked for
+                years.put(keys.get(i), LayeredCourse.of(found.get(i).history()));
+            }
+        }
+    }
+
+    private static Key key(Hybrid.Part part, WaterUptake water, Handle handle, Finish finish, Habits habits) {
+        return new Key(
+                part.material().id(),
+                handle.scaleThickness().metres(),
+                uptakeFactor(water, part.cut(), handle),
+                resistance(handle, finish),
+                0,
+                habits);
     }
 
     /** Moisture content at a moment of the work, kg/kg; zero for what takes up no water. */
@@ -95,6 +157,7 @@ final class LayerMoisture {
         }
         SettledAir settled = (SettledAir) state;
         return doubt.sorptionFactor(material)
+                * doubt.unsettledFactor(material)
                 * material.water()
                         .orElseThrow()
                         .isotherm()
@@ -125,46 +188,11 @@ final class LayerMoisture {
                 handle.scaleThickness().metres(),
                 uptakeFactor(water, cut, handle),
                 resistance(handle, finish),
-                0);
+                0,
+                Habits.USUAL);
         return stays.isPresent()
                 ? stays.get().history(key, slab(water, key), start(material, Doubt.NONE), 0, 0, air.stepSeconds())
                 : year(water, key).history();
-    }
-
-    /**
-     * Works out side by side, at less cost, what {@link #scaleMean} would work out one by one.
-     *
-     * @param parts what scales consist of
-     * @param doubts doubts to come
-     */
-    void prepareMeans(List<Hybrid.Part> parts, Handle handle, Finish finish, List<Doubt> doubts) {
-        if (stays.isPresent()) {
-            return; // years of a knife that moves house are kept elsewhere
-        }
-        Map<Key, WaterUptake> wanted = new LinkedHashMap<>();
-        for (Hybrid.Part part : parts) {
-            part.material().water().ifPresent(water -> {
-                for (Doubt doubt : doubts) {
-                    double speed = doubt.diffusivityFactor(part.material()) * uptakeFactor(water, part.cut(), handle);
-                    wanted.put(
-                            new Key(
-                                    part.material().id(),
-                                    handle.scaleThickness().metres(),
-                                    speed,
-                                    resistance(handle, finish),
-                                    0),
-                            water);
-                }
-            });
-        }
-        List<Key> keys = List.copyOf(wanted.keySet());
-        List<PeriodicMoisture> found = PeriodicMoisture.ofAll(
-                keys.stream().map(key -> slab(wanted.get(key), key)).toList(), air, 0);
-        for (int i = 0; i < keys.size(); i++) {
-            if (isSettled(found.get(i))) { // one that is not is complained of when it is asked for
-                years.put(keys.get(i), LayeredCourse.of(found.get(i).history(), 1, 0));
-            }
-        }
     }
 
     private LayeredCourse scale(Material material, Cut cut, Handle handle, Finish finish, int layers, Doubt doubt) {
@@ -245,7 +273,7 @@ final class LayerMoisture {
     private LayeredCourse still(int layers) {
         double[][] none = new double[layers][];
         java.util.Arrays.fill(none, dry);
-        return new LayeredCourse(none, new MoistureCourse(dry, dry, 1, 0));
+        return new LayeredCourse(none, new MoistureCourse(dry, dry));
     }
 
     private LayeredCourse course(
@@ -256,21 +284,74 @@ final class LayerMoisture {
             double resistance,
             int layers,
             Doubt doubt) {
-        double speed = doubt.diffusivityFactor(material) * uptake;
-        Key asked = new Key(material.id(), thickness, speed, resistance, layers);
+        Key key = new Key(material.id(), thickness, uptake, resistance, layers, Habits.USUAL);
         if (stays.isPresent()) {
-            return stays.get()
-                    .course(asked, slab(water, asked), start(material, doubt), (int) doubt.airHumidityShift(1), layers)
-                    .with(doubt.sorptionFactor(material), 0);
+            return throughStays(stays.get(), material, key, doubt);
         }
-        LayeredCourse year = years.computeIfAbsent(
-                asked, key -> LayeredCourse.of(year(water, key).history(), 1, 0));
-        return year.with(doubt.sorptionFactor(material), shift(water, doubt));
+        if (doubt.equals(Doubt.NONE)) {
+            return computed(water, key);
+        }
+        DiffusivityNodes nodes = DiffusivityNodes.of(water);
+        double[] weights = nodes.weights(doubt.diffusivityFactor(material));
+        CourseBlend blend = new CourseBlend();
+        for (int node = 0; node < weights.length; node++) {
+            if (weights[node] != 0) {
+                blend.add(weights[node], computed(water, key.at(nodes.factor(node), Habits.USUAL)));
+            }
+        }
+        double habits = doubt.habits();
+        Habits end = habits < 0 ? Habits.DRIER : Habits.DAMPER;
+        if (habits != 0 && (end == Habits.DRIER ? drier : damper).isPresent()) {
+            blend.add(Math.abs(habits), computed(water, key.at(1, end)));
+            blend.add(-Math.abs(habits), computed(water, key));
+        }
+        return blend.course(
+                doubt.sorptionFactor(material),
+                mean.shiftFraction(water.isotherm(), doubt.airHumidityShift(humidityDoubt)),
+                mean.shiftFraction(water.isotherm(), doubt.drySeasonShift()),
+                mean.shiftFraction(water.isotherm(), doubt.dampSeasonShift()),
+                mean.seasonsFraction(water.isotherm()));
+    }
+
+    /**
+     * The course through stays: read between diffusivities as without, and on a straight line from the moisture it starts
+     * with and from the humidity of the air. Habits, and seasons that stray from the normal ones, are left out there.
+     */
+    private LayeredCourse throughStays(StayMoisture chain, Material material, Key key, Doubt doubt) {
+        WaterUptake water = material.water().orElseThrow();
+        double start = start(material, Doubt.NONE);
+        if (doubt.equals(Doubt.NONE)) {
+            return chain.course(key, slab(water, key), start, 0, key.layers());
+        }
+        DiffusivityNodes nodes = DiffusivityNodes.of(water);
+        double[] weights = nodes.weights(doubt.diffusivityFactor(material));
+        double wetter = (start(material, doubt) - start) / WETTER_START;
+        CourseBlend blend = new CourseBlend();
+        for (int node = 0; node < weights.length; node++) {
+            if (weights[node] != 0) {
+                Key at = key.at(nodes.factor(node), Habits.USUAL);
+                Slab slab = slab(water, at);
+                blend.add(weights[node] * (1 - wetter), chain.course(at, slab, start, 0, key.layers()));
+                blend.add(weights[node] * wetter, chain.course(at, slab, start + WETTER_START, 0, key.layers()));
+            }
+        }
+        double damper = doubt.airHumidityShift(1);
+        if (damper != 0) {
+            Slab slab = slab(water, key);
+            blend.add(Math.abs(damper), chain.course(key, slab, start, (int) Math.signum(damper), key.layers()));
+            blend.add(-Math.abs(damper), chain.course(key, slab, start, 0, key.layers()));
+        }
+        return blend.course(doubt.sorptionFactor(material), 0, 0, 0, 0);
     }
 
     /** Moisture content at finish before the factor on the isotherm. */
     private double start(Material material, Doubt doubt) {
         return stockFraction(material, stays.orElseThrow().made(), doubt) / doubt.sorptionFactor(material);
+    }
+
+    private LayeredCourse computed(WaterUptake water, Key key) {
+        return years.computeIfAbsent(
+                key, missing -> LayeredCourse.of(year(water, missing).history()));
     }
 
     /**
@@ -288,7 +369,8 @@ final class LayerMoisture {
                         handle.scaleThickness().metres(),
                         speedFactor * uptakeFactor(water, cut, handle),
                         resistance(handle, finish),
-                        0));
+                        0,
+                        Habits.USUAL));
     }
 
     private static Slab slab(WaterUptake water, Key key) {
@@ -302,13 +384,9 @@ final class LayerMoisture {
 
     /** The year that repeats; one that does not is no answer. */
     private PeriodicMoisture year(WaterUptake water, Key key) {
-        PeriodicMoisture year = PeriodicMoisture.of(slab(water, key), air, key.layers());
+        PeriodicMoisture year = PeriodicMoisture.of(slab(water, key), air(key.habits()), key.layers());
         requireSettled(key.material(), year);
         return year;
-    }
-
-    private static boolean isSettled(PeriodicMoisture year) {
-        return year.repeatsWithinFraction() <= UNSETTLED_FRACTION;
     }
 
     static void requireSettled(String material, PeriodicMoisture year) {
@@ -319,12 +397,15 @@ final class LayerMoisture {
         }
     }
 
-    private double shift(WaterUptake water, Doubt doubt) {
-        double shift = doubt.airHumidityShift(humidityDoubt);
-        double shifted = Math.max(0, Math.min(LARGEST_MEAN_HUMIDITY, meanHumidity + shift));
-        return shift == 0
-                ? 0
-                : water.isotherm().moistureFraction(shifted, meanCelsius)
-                        - water.isotherm().moistureFraction(meanHumidity, meanCelsius);
+    private static boolean isSettled(PeriodicMoisture year) {
+        return year.repeatsWithinFraction() <= UNSETTLED_FRACTION;
+    }
+
+    private AirSeries air(Habits habits) {
+        return switch (habits) {
+            case USUAL -> air;
+            case DRIER -> drier.orElseThrow();
+            case DAMPER -> damper.orElseThrow();
+        };
     }
 }

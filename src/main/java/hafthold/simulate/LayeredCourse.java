@@ -3,16 +3,15 @@ package hafthold.simulate;
 import hafthold.transport.MoistureHistory;
 
 /**
- * Moisture content of a scale hour by hour in equal layers from the tang outwards, as a computed year that a doubt
- * stretches and shifts.
+ * Moisture content of a scale hour by hour in equal layers from the tang outwards.
  *
  * @param layer moisture content of each layer and hour, kg/kg; shared, never written to
- * @param mean over the thickness, stretched and shifted
+ * @param mean over the thickness
  */
 record LayeredCourse(double[][] layer, MoistureCourse mean) {
 
     /** The layers of a computed year. */
-    static LayeredCourse of(MoistureHistory history, double factor, double shiftFraction) {
+    static LayeredCourse of(MoistureHistory history) {
         double[] mean = new double[history.size()];
         double[] moment = new double[history.size()];
         double[][] layer = new double[history.layers()][history.size()];
@@ -23,17 +22,11 @@ record LayeredCourse(double[][] layer, MoistureCourse mean) {
                 layer[k][hour] = history.layerFraction(k, hour);
             }
         }
-        return new LayeredCourse(layer, new MoistureCourse(mean, moment, factor, shiftFraction));
-    }
-
-    /** The same year under another doubt. */
-    LayeredCourse with(double factor, double shiftFraction) {
-        return new LayeredCourse(
-                layer, new MoistureCourse(mean.computedFraction(), mean.computedMoment(), factor, shiftFraction));
+        return new LayeredCourse(layer, new MoistureCourse(mean, moment));
     }
 
     /** Moisture content of a layer, kg/kg. */
     double fraction(int k, int hour) {
-        return mean.factor() * layer[k][hour] + mean.shiftFraction();
+        return layer[k][hour];
     }
 }

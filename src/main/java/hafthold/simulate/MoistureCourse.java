@@ -4,18 +4,15 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Moisture content of a scale hour by hour, its mean and how lopsided it lies, as a computed year that a doubt stretches
- * and shifts.
+ * Moisture content of a scale hour by hour, its mean and how lopsided it lies.
  *
- * @param computedFraction mean moisture content of each hour, kg/kg; shared, never written to
- * @param computedMoment first moment of each hour, kg/kg, see {@link hafthold.transport.MoistureHistory}; shared likewise
- * @param factor multiplies both
- * @param shiftFraction added to the mean after that, kg/kg
+ * @param hourly mean moisture content of each hour, kg/kg; shared, never written to
+ * @param moment first moment of each hour, kg/kg, see {@link hafthold.transport.MoistureHistory}; shared likewise
  */
-record MoistureCourse(double[] computedFraction, double[] computedMoment, double factor, double shiftFraction) {
+record MoistureCourse(double[] hourly, double[] moment) {
     /** Moisture content of an hour, kg/kg. */
     double fraction(int hour) {
-        return factor * computedFraction[hour] + shiftFraction;
+        return hourly[hour];
     }
 
     /**
@@ -23,12 +20,12 @@ record MoistureCourse(double[] computedFraction, double[] computedMoment, double
      * to have the scale's mean and first moment.
      */
     double halfFraction(boolean atTheAir, int hour) {
-        double aside = factor * computedMoment[hour] / 3;
+        double aside = moment[hour] / 3;
         return fraction(hour) + (atTheAir ? aside : -aside);
     }
 
     int hours() {
-        return computedFraction.length;
+        return hourly.length;
     }
 
     /** Lowest of the year, kg/kg. */

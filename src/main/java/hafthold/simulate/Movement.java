@@ -51,6 +51,11 @@ record Movement(FreeMovement free, Optional<GluedEdge> glued) {
         return glued(edge -> edge.head().below(), free.pinHeadSunk());
     }
 
+    /** Largest edge offset at mid-thickness, either way. */
+    double edgeEither() {
+        return Math.max(edgeShy(), edgeProud());
+    }
+
     /** Sample of the year with the largest edge step, either way. */
     int worstSample() {
         return glued.map(edge -> edge.mid().worstHour()).orElse(free.worstSample());

@@ -36,6 +36,13 @@ record PartMotion(
         double strain(double moistureChange, double temperatureChange) {
             return perMoisture * moistureChange + perKelvin * temperatureChange;
         }
+
+        /** This rate with a share of it taken from another. */
+        Rate mixed(double share, Rate other) {
+            return new Rate(
+                    (1 - share) * perMoisture + share * other.perMoisture,
+                    (1 - share) * perKelvin + share * other.perKelvin);
+        }
     }
 
     /** Moisture content above that at finish, as far as it moves the material, kg/kg. */
@@ -68,12 +75,23 @@ record PartMotion(
                 .orElse(Double.POSITIVE_INFINITY);
         double from = Math.min(finishFraction, cap);
         Lie lie = Lie.of(material, cut, doubt);
+        Rate length = rate(material, lie.length(), from, doubt);
+        Rate width = rate(material, lie.width(), from, doubt);
+        Rate thickness = rate(material, lie.thickness(), from, doubt);
+        double out = doubt.runOutShare(material, cut);
+        boolean endOn = cut == Cut.CROSS;
+        Rate grain = endOn ? thickness : length;
+        Rate one = endOn ? length : width;
+        Rate other = endOn ? width : thickness;
+        Rate grainRun = grain.mixed(2 * out, one.mixed(0.5, other));
+        Rate oneRun = one.mixed(out, grain);
+        Rate otherRun = other.mixed(out, grain);
         return new PartMotion(
                 share,
-                rate(material, lie.length(), from, doubt),
-                rate(material, lie.width(), from, doubt),
-                rate(material, lie.thickness(), from, doubt),
-                crackPerStrain,
+                endOn ? oneRun : grainRun,
+                endOn ? otherRun : oneRun,
+                endOn ? grainRun : otherRun,
+                crackPerStrain * doubt.crackFactor(material),
                 course,
                 from,
                 cap);
@@ -84,10 +102,10 @@ record PartMotion(
 
         static Lie of(Material material, Cut cut, Doubt doubt) {
             if (cut == Cut.BURL) {
-                Cut.Shares any = BurlGrain.shares(material, doubt.grainLean());
+                Cut.Shares any = BurlGrain.shares(material, doubt.grainLean(material));
                 return new Lie(any, any, any);
             }
-            double turn = doubt.ringTurnRadians(cut);
+            double turn = doubt.ringTurnRadians(material, cut);
             return new Lie(
                     cut.length().turned(-turn),
                     cut.width().turned(turn),

@@ -77,7 +77,8 @@ final class PinSplit {
     static Optional<Double> strength(Material material, Cut cut, Doubt doubt) {
         return material.sheet()
                 .figure(Property.TENSION_STRENGTH, Axis.ACROSS)
-                .map(figure -> doubt.strength(figure) / (cut == Cut.BURL ? BurlGrain.tensionAcross(material) : 1));
+                .map(figure ->
+                        doubt.strength(material, figure) / (cut == Cut.BURL ? BurlGrain.tensionAcross(material) : 1));
     }
 
     /** True where the wide face shows no grain that runs along the handle. */

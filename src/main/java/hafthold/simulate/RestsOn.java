@@ -17,13 +17,13 @@ import java.util.Optional;
 /**
  * The weakest figure that an answer hangs on.
  *
- * <p>A figure counts where taking it to its ends makes a tenth or more of the squared width of the band; where none does,
- * the one that makes most counts. Of those the weakest evidence is told, so that a figure which hardly moves the answer
+ * <p>A figure counts where knowing it would take away a tenth or more of the variance of the answer; where none does,
+ * the one that would take most counts. Of those the weakest evidence is told, so that a figure which hardly moves the answer
  * does not colour it.
  *
  * @param evidence how well that figure is founded; unknown where nothing is known of the material
  * @param figure what it is, in a few words; empty where there is none
- * @param share its part of the squared width of the band, 0 to 1
+ * @param share its part of the variance of the answer, 0 to 1
  */
 public record RestsOn(Evidence evidence, String figure, double share) {
     private static final double LEAST_SHARE = 0.1;
@@ -45,12 +45,12 @@ public record RestsOn(Evidence evidence, String figure, double share) {
      * @param whole evidence of the material as a whole, for one of which nothing is known
      * @param drivers inputs by their share, as {@link Drivers} finds them
      */
-    static RestsOn of(Evidence whole, List<Hybrid.Part> parts, List<FitYear.Driver> drivers) {
+    static RestsOn of(Evidence whole, List<Hybrid.Part> parts, List<Driver> drivers) {
         if (whole == Evidence.UNKNOWN) {
             return new RestsOn(whole, "what class of wood it is", 1);
         }
         List<RestsOn> figures = new ArrayList<>();
-        for (FitYear.Driver driver : drivers) {
+        for (Driver driver : drivers) {
             for (Hybrid.Part part : parts) {
                 figureOf(driver.input(), part.material(), part.cut())
                         .map(figure -> new RestsOn(
@@ -68,20 +68,20 @@ public record RestsOn(Evidence evidence, String figure, double share) {
 
     private static Optional<Figure> figureOf(String input, Material material, Cut cut) {
         Axis axis = leading(cut);
-        if (input.equals(Doubt.Input.CUT.word()) && cut == Cut.BURL) {
+        if (input.equals(Input.CUT.word()) && cut == Cut.BURL) {
             return Optional.of(BurlGrain.LIE);
         }
-        if (input.equals(Doubt.Input.THERMAL_EXPANSION.word())) {
+        if (input.equals(Input.THERMAL_EXPANSION.word())) {
             return Optional.ofNullable(material.thermalExpansionPerKelvin().get(axis));
         }
         return material.water().flatMap(water -> {
-            if (input.equals(Doubt.Input.SWELLING.word())) {
+            if (input.equals(Input.SWELLING_ACROSS.word())) {
                 return Optional.ofNullable(swelling(water.swelling(), axis));
             }
-            if (input.equals(Doubt.Input.SORPTION.word())) {
+            if (input.equals(Input.SORPTION.word())) {
                 return Optional.of(water.sorptionFactor());
             }
-            return input.equals(Doubt.Input.DIFFUSIVITY.word())
+            return input.equals(Input.DIFFUSIVITY.word())
                     ? Optional.of(water.diffusivityReference())
                     : Optional.empty();
         });
@@ -100,13 +100,13 @@ public record RestsOn(Evidence evidence, String figure, double share) {
     }
 
     private static String words(String input, Hybrid.Part part, boolean several) {
-        String what = input.equals(Doubt.Input.CUT.word())
+        String what = input.equals(Input.CUT.word())
                 ? "how its grain lies"
-                : input.equals(Doubt.Input.THERMAL_EXPANSION.word())
+                : input.equals(Input.THERMAL_EXPANSION.word())
                         ? "movement with heat"
-                        : input.equals(Doubt.Input.SWELLING.word())
+                        : input.equals(Input.SWELLING_ACROSS.word())
                                 ? "movement with damp"
-                                : input.equals(Doubt.Input.SORPTION.word()) ? "water it holds" : "speed of water in it";
+                                : input.equals(Input.SORPTION.word()) ? "water it holds" : "speed of water in it";
         return several ? what + " (" + part.material().name() + ")" : what;
     }
 }

@@ -84,9 +84,9 @@ final class ScaleElasticity {
     /** Length along, width across, thickness through: flat-sawn wood, or a sheet as it is made. */
     static OrthotropicElasticity grain(Material material, Doubt doubt) {
         PropertySheet sheet = material.sheet();
-        double along = modulus(sheet, Axis.ALONG, doubt);
-        double across = modulus(sheet, Axis.ACROSS, doubt);
-        double through = modulus(sheet, Axis.THROUGH, doubt);
+        double along = modulus(material, Axis.ALONG, doubt);
+        double across = modulus(material, Axis.ACROSS, doubt);
+        double through = modulus(material, Axis.THROUGH, doubt);
         double alongAcross = poisson(sheet, Axis.ALONG_ACROSS);
         double alongThrough = poisson(sheet, Axis.ALONG_THROUGH);
         // Wood tables state nu_RT, contraction across (T) under stress through (R); here it is nu_TR.
@@ -97,9 +97,9 @@ final class ScaleElasticity {
                         along,
                         across,
                         through,
-                        shear(sheet, Axis.ALONG_ACROSS, along, across, alongAcross, doubt),
-                        shear(sheet, Axis.ALONG_THROUGH, along, through, alongThrough, doubt),
-                        shear(sheet, Axis.ACROSS_THROUGH, across, through, acrossThrough, doubt),
+                        shear(material, Axis.ALONG_ACROSS, along, across, alongAcross, doubt),
+                        shear(material, Axis.ALONG_THROUGH, along, through, alongThrough, doubt),
+                        shear(material, Axis.ACROSS_THROUGH, across, through, acrossThrough, doubt),
                         fifths / 5.0 * alongAcross,
                         fifths / 5.0 * alongThrough,
                         fifths / 5.0 * acrossThrough))
@@ -139,11 +139,12 @@ final class ScaleElasticity {
         return material.family() == Family.WOOD || material.family() == Family.TREATED_WOOD;
     }
 
-    private static double modulus(PropertySheet sheet, Axis axis, Doubt doubt) {
+    private static double modulus(Material material, Axis axis, Doubt doubt) {
+        PropertySheet sheet = material.sheet();
         return sheet.figure(Property.YOUNGS_MODULUS, axis)
                 .or(() -> sheet.figure(Property.YOUNGS_MODULUS, Axis.ACROSS))
                 .or(() -> sheet.figure(Property.YOUNGS_MODULUS, Axis.ALONG))
-                .map(doubt::stiffness)
+                .map(figure -> doubt.stiffness(material, figure))
                 .orElse(UNKNOWN_MODULUS);
     }
 
@@ -152,9 +153,10 @@ final class ScaleElasticity {
     }
 
     private static double shear(
-            PropertySheet sheet, Axis plane, double first, double second, double poisson, Doubt doubt) {
-        return sheet.figure(Property.SHEAR_MODULUS, plane)
-                .map(doubt::stiffness)
+            Material material, Axis plane, double first, double second, double poisson, Doubt doubt) {
+        return material.sheet()
+                .figure(Property.SHEAR_MODULUS, plane)
+                .map(figure -> doubt.stiffness(material, figure))
                 .orElse(Math.min(first, second) / (2 * (1 + poisson)));
     }
 }

@@ -4,7 +4,6 @@ import hafthold.material.Axis;
 import hafthold.material.Hybrid;
 import hafthold.material.Property;
 import hafthold.mechanics.BlockedSwelling;
-import hafthold.mechanics.SectionInfluence;
 import hafthold.mechanics.SectionOutput;
 import hafthold.source.Figure;
 import java.util.List;
@@ -28,9 +27,8 @@ final class ScaleSet {
      * @param sinceGlueUp strains since glue-up, unrelaxed
      * @param lastingShare share of a stress that is left after weeks
      */
-    static double metres(
-            SectionInfluence width, List<Hybrid.Part> parts, FreeStrains sinceGlueUp, double lastingShare) {
-        double[] even = width.evenScaleStrain(0, 1, 0);
+    static double metres(StiffnessNodes width, List<Hybrid.Part> parts, FreeStrains sinceGlueUp, double lastingShare) {
+        double[] even = width.first().evenScaleStrain(0, 1, 0);
         double held = 1 - width.value(SectionOutput.EDGE_MID, even) / width.value(SectionOutput.FREE_EDGE, even);
         double largest = 0;
         for (int p = 0; p < parts.size(); p++) {
@@ -38,8 +36,8 @@ final class ScaleSet {
             Optional<Figure> yield = parts.get(p).material().sheet().figure(Property.YIELD_STRAIN, Axis.ACROSS);
             if (yield.isPresent() && parts.get(p).material().water().isPresent()) {
                 double set = strain(yield.get().value(), held, motion, lastingShare, sinceGlueUp.closed() ? YEARS : 1);
-                largest =
-                        Math.max(largest, motion.share() * set * width.section().halfSizeMetres());
+                largest = Math.max(
+                        largest, motion.share() * set * width.first().section().halfSizeMetres());
             }
         }
         return largest;

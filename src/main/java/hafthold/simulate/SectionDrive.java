@@ -12,7 +12,7 @@ import java.util.function.ToDoubleFunction;
  * answer is a short sum of series.
  */
 final class SectionDrive {
-    private final SectionInfluence influence;
+    private final StiffnessNodes section;
     private final double[][] amplitude;
 
     /**
@@ -24,12 +24,13 @@ final class SectionDrive {
      * @param gluePerKelvin thermal expansion of the glue, 1/K
      */
     SectionDrive(
-            SectionInfluence influence,
+            StiffnessNodes section,
             List<PartMotion> scale,
             List<PartMotion> liners,
             double tangPerKelvin,
             double gluePerKelvin) {
-        this.influence = influence;
+        this.section = section;
+        SectionInfluence influence = section.first();
         int layers = influence.section().depthLayers();
         int count = scale.size() * layers + liners.size() + 1;
         amplitude = new double[count][influence.columns()];
@@ -59,13 +60,13 @@ final class SectionDrive {
 
     /** An answer hour by hour. */
     double[] year(SectionOutput output, double[][] series) {
-        return year(series, mode -> influence.value(output, mode));
+        return year(series, mode -> section.value(output, mode));
     }
 
     /** Stress along the section in one depth layer in mid-section hour by hour, Pa. */
     double[] layerStress(int layer, double[][] series) {
-        HandleAxis along = influence.section().along();
-        return year(series, mode -> influence.scaleStressPascals(along, layer, mode));
+        HandleAxis along = section.first().section().along();
+        return year(series, mode -> section.scaleStressPascals(along, layer, mode));
     }
 
     private double[] year(double[][] series, ToDoubleFunction<double[]> answer) {

@@ -35,10 +35,6 @@ final class SectionPlan {
         this.scale = ScaleElasticity.of(parts, doubt);
     }
 
-    OrthotropicElasticity scale() {
-        return scale;
-    }
-
     /** The section across the width at a distance from the bolster. */
     BondedSection acrossWidth(Length along) {
         return new BondedSection(

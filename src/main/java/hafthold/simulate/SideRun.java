@@ -5,7 +5,6 @@ import hafthold.knife.FullTangKnife;
 import hafthold.material.Cut;
 import hafthold.material.Hybrid;
 import hafthold.mechanics.BondedSection;
-import hafthold.mechanics.SectionInfluence;
 import hafthold.mechanics.SectionOutput;
 import hafthold.quantity.Length;
 import hafthold.simulate.SideMovement.Days;
@@ -13,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** One scale through the year under one doubt: moisture to strain to offsets and stress. */
 final class SideRun {
@@ -21,7 +21,6 @@ final class SideRun {
     private final List<Hybrid.Part> parts;
     private final Doubt doubt;
     private final AirSeries air;
-    private final SectionPlan plan;
     private final FreeStrains sinceFinish;
     private final FreeStrains sinceGlueUp;
 
@@ -31,16 +30,15 @@ final class SideRun {
         this.parts = HandleEngine.partsOf(knife.scale(), cut);
         this.doubt = doubt;
         this.air = setup.destination().air();
-        this.plan = new SectionPlan(knife, parts, doubt);
         this.sinceFinish = FreeStrains.since(knife.build().made(), setup, parts, doubt);
         this.sinceGlueUp = FreeStrains.since(knife.build().glueUp(), setup, parts, doubt);
     }
 
     /** The year at the widest section and at the ends. */
     SideMovement movement() {
-        SectionInfluence width =
-                setup.influence(plan.acrossWidth(SectionPlan.positions(knife).get(0)));
-        SectionInfluence length = setup.influence(plan.alongLength());
+        StiffnessNodes width =
+                section(plan -> plan.acrossWidth(SectionPlan.positions(knife).get(0)));
+        StiffnessNodes length = section(SectionPlan::alongLength);
         SectionDrive offsets = sinceFinish.on(width);
         double[] tangLine = year(offsets, SectionOutput.EDGE_TANG_LINE);
         double[] mid = year(offsets, SectionOutput.EDGE_MID);
@@ -52,7 +50,7 @@ final class SideRun {
         Swing midSwing = Swing.of(mid);
         List<SectionPose> poses = List.of(midSwing.leastHour(), midSwing.mostHour()).stream()
                 .map(h -> pose(
-                        width.section(),
+                        width.first().section(),
                         setup.destination().hourOfYear(h),
                         atGlue[h],
                         tangLine[h],
@@ -81,7 +79,7 @@ final class SideRun {
             addMiddle(lengthStresses, stressing, middleUse);
         }
         double[] tearUse = tearUse(splitsAnyWay() ? glue.pull() : acrossPull);
-        List<PinMovement> pins = pins(centre, corner, width.section());
+        List<PinMovement> pins = pins(centre, corner, width.first().section());
         return new SideMovement(
                 Swing.of(tangLine),
                 midSwing,
@@ -110,8 +108,12 @@ final class SideRun {
 
     /** The edge at another place of the handle. */
     Swing edgeAt(Length along) {
-        SectionDrive offsets = sinceFinish.on(setup.influence(plan.acrossWidth(along)));
+        SectionDrive offsets = sinceFinish.on(section(plan -> plan.acrossWidth(along)));
         return Swing.of(year(offsets, SectionOutput.EDGE_MID));
+    }
+
+    private StiffnessNodes section(Function<SectionPlan, BondedSection> cut) {
+        return StiffnessNodes.of(setup, parts, doubt, stiffness -> cut.apply(new SectionPlan(knife, parts, stiffness)));
     }
 
     private double[] year(SectionDrive offsets, SectionOutput output) {
@@ -187,7 +189,8 @@ final class SideRun {
     }
 
     private List<PinMovement> pins(double[] faceCentre, double[] faceEdge, BondedSection widest) {
-        double stiffer = plan.scale().widthModulusPascals()
+        Doubt stiffness = Doubt.alone(Input.STIFFNESS, StiffnessNodes.position(parts, doubt));
+        double stiffer = ScaleElasticity.of(parts, stiffness).widthModulusPascals()
                 / ScaleElasticity.of(parts, Doubt.NONE).widthModulusPascals();
         PinRun run = new PinRun(setup, doubt, sinceFinish.scale(), parts, sinceFinish.warmer(), stiffer);
         PinSplit split = setup.split(ScaleElasticity.of(parts, Doubt.NONE), splitsAnyWay());

@@ -1,5 +1,6 @@
 package hafthold.simulate;
 
+import hafthold.numeric.SampleQuantile;
 import hafthold.quantity.Band;
 import hafthold.source.PublishedModel;
 import java.util.List;
@@ -7,22 +8,33 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
- * Builds the band of an answer from one-at-a-time changes of its inputs: independent doubts add as the root of the sum
- * of squares, upward and downward apart.
+ * Builds the band of an answer from runs with other figures: its value is that of the run with every input at its value,
+ * its ends are the 10 and 90 % points of the samples.
+ *
+ * <p>The year's worst is a largest of many and may lie at its smallest where every input is at its value; then the band
+ * ends at the value.
  *
  * @param <T> what one run of the engine answers
  * @param value everything at its value
- * @param doubts the same with one input at one end each
+ * @param samples the same with every input drawn from its range; empty for a band without width
  */
 @PublishedModel(
-        source = "jcgm-100-2008",
-        locator = "section 5.1, first-order propagation of uncorrelated inputs",
-        validity = "answers that change about in proportion to each input over its range")
-record Spread<T>(T value, List<T> doubts) {
+        source = "jcgm-101-2008",
+        locator =
+                "sections 5 and 7, propagation of distributions by sampling; 10 and 90 % in place of its 2.5 and 97.5 %",
+        validity = "any answer; the ends scatter with the number of samples")
+record Spread<T>(T value, List<T> samples) {
+    private static final double LOW = 0.1;
+    private static final double HIGH = 0.9;
+
+    /** Keeps its own copy. */
+    Spread {
+        samples = List.copyOf(samples);
+    }
 
     /** The same of a part of each answer. */
     <S> Spread<S> map(Function<T, S> part) {
-        return new Spread<>(part.apply(value), doubts.stream().map(part).toList());
+        return new Spread<>(part.apply(value), samples.stream().map(part).toList());
     }
 
     /** Band of a quantity that is zero or more. */
@@ -34,16 +46,19 @@ record Spread<T>(T value, List<T> doubts) {
     /** Band of a quantity of either sign. */
     Band signed(ToDoubleFunction<T> quantity) {
         double middle = quantity.applyAsDouble(value);
-        double up = 0;
-        double down = 0;
-        for (T doubt : doubts) {
-            double change = quantity.applyAsDouble(doubt) - middle;
-            if (change > 0) {
-                up += change * change;
-            } else {
-                down += change * change;
-            }
+        if (samples.isEmpty()) {
+            return Band.exact(middle);
         }
-        return new Band(middle - Math.sqrt(down), middle, middle + Math.sqrt(up));
+        SampleQuantile quantile = new SampleQuantile(of(samples, quantity));
+        return new Band(Math.min(middle, quantile.at(LOW)), middle, Math.max(middle, quantile.at(HIGH)));
+    }
+
+    /** The quantity in every sample. */
+    double[] inSamples(ToDoubleFunction<T> quantity) {
+        return of(samples, quantity);
+    }
+
+    private static <T> double[] of(List<T> samples, ToDoubleFunction<T> quantity) {
+        return samples.stream().mapToDouble(quantity).toArray();
     }
 }

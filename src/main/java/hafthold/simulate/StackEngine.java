@@ -20,7 +20,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * A stack of parts on a through or hidden tang through the customer's year: what each part contributes against the steel
@@ -37,14 +36,24 @@ public final class StackEngine {
     private final TangStackKnife knife;
     private final Destination destination;
     private final AirSeries air;
+    private final Draws draws;
     private final LayerMoisture moisture;
 
-    /** An engine for one knife in one place. */
-    public StackEngine(TangStackKnife knife, Destination destination) {
-        this(knife, destination, new LayerMoisture(destination, knife.build().made()));
+    /**
+     * An engine for one knife in one place.
+     *
+     * @param sampling how often a year is run with other figures
+     */
+    public StackEngine(TangStackKnife knife, Destination destination, Sampling sampling) {
+        this(
+                knife,
+                destination,
+                new Draws(sampling),
+                new LayerMoisture(destination, knife.build().made()));
     }
 
-    private StackEngine(TangStackKnife knife, Destination destination, LayerMoisture moisture) {
+    private StackEngine(TangStackKnife knife, Destination destination, Draws draws, LayerMoisture moisture) {
+        this.draws = draws;
         this.knife = knife;
         this.destination = destination;
         this.air = destination.air();
@@ -53,33 +62,33 @@ public final class StackEngine {
 
     /** An engine for another knife in the same place that shares what this one has solved. */
     public StackEngine of(TangStackKnife other) {
-        return new StackEngine(other, destination, moisture.madeAt(other.build().made()));
+        return new StackEngine(
+                other, destination, draws, moisture.madeAt(other.build().made()));
     }
 
     /** The year at the value of every input, without bands: for trying changes of the build. */
     public StackYear yearWithoutBands() {
-        return answer(List.of(), new Spread<>(run(Doubt.NONE), List.of()));
+        return answer(new Spread<>(run(Doubt.NONE), List.of()), true, List.of());
     }
 
     /** The year with the band of every answer. */
     public StackYear year() {
-        List<Doubt> doubts = Stream.concat(Doubt.ONE_AT_A_TIME.stream(), Doubt.OF_A_BOND.stream())
-                .filter(this::matters)
+        List<Run> runs = draws.doubts().parallelStream().map(this::run).toList();
+        List<StackYear> samples = runs.stream()
+                .map(run -> answer(new Spread<>(run, List.of()), false, List.of()))
                 .toList();
-        List<Run> runs = Stream.concat(Stream.of(Doubt.NONE), doubts.stream()).toList().parallelStream()
-                .map(this::run)
-                .toList();
-        return answer(doubts, new Spread<>(runs.get(0), runs.subList(1, runs.size())));
+        return answer(new Spread<>(run(Doubt.NONE), runs), true, samples);
     }
 
-    private boolean matters(Doubt doubt) {
+    /** What the doubt about the length may come from. */
+    private List<Hybrid.Part> movers() {
         return IntStream.range(0, knife.parts().size())
                 .mapToObj(i -> HandleEngine.partsOf(knife.parts().get(i), knife.cut(i)))
                 .flatMap(List::stream)
-                .anyMatch(part -> doubt.matters(part.material(), part.cut()));
+                .toList();
     }
 
-    /** One doubt's year, the second time round. */
+    /** One sample's year, the second time round. */
     private record Run(
             List<Swing> parts,
             List<Double> sets,
@@ -219,7 +228,7 @@ public final class StackEngine {
                 crushing);
     }
 
-    private StackYear answer(List<Doubt> doubts, Spread<Run> spread) {
+    private StackYear answer(Spread<Run> spread, boolean tellsDays, List<StackYear> samples) {
         Run value = spread.value();
         List<PartYear> parts = new ArrayList<>();
         int most = 0;
@@ -242,8 +251,11 @@ public final class StackEngine {
                     .filter(finding -> !findings.contains(finding))
                     .forEach(findings::add);
         }
+        List<Driver> drivers =
+                Drivers.of(draws, movers(), spread.inSamples(run -> run.length().either()));
         return new StackYear(
-                whole(most, evidence, findings, spread),
+                whole(most, evidence, findings, spread, tellsDays)
+                        .with(drivers, samples.stream().map(StackYear::whole).toList()),
                 parts,
                 spread.of(Run::gap),
                 spread.of(run -> run.length().above()),
@@ -252,19 +264,26 @@ public final class StackEngine {
                 destination.monthAt(
                         value.gap() > 0 ? value.gapHour() : value.length().leastHour() * HOURS_A_STEP),
                 value.joint(),
-                Drivers.of(doubts, spread, run -> run.length().either()),
-                destination.calendarYear(IntStream.range(0, value.dailyLength().length)
-                        .mapToObj(day -> spread.signed(run -> run.dailyLength()[day]))
-                        .toList()),
-                destination.calendarYear(
-                        java.util.Arrays.stream(value.dailyGap()).boxed().toList()));
+                drivers,
+                tellsDays
+                        ? destination.calendarYear(IntStream.range(0, value.dailyLength().length)
+                                .mapToObj(day -> spread.signed(run -> run.dailyLength()[day]))
+                                .toList())
+                        : List.of(),
+                tellsDays
+                        ? destination.calendarYear(java.util.Arrays.stream(value.dailyGap())
+                                .boxed()
+                                .toList())
+                        : List.of(),
+                samples);
     }
 
     private static double sets(Run run) {
         return run.sets().stream().mapToDouble(Double::doubleValue).sum();
     }
 
-    private HandleYear whole(int most, Evidence evidence, List<Finding> findings, Spread<Run> spread) {
+    private HandleYear whole(
+            int most, Evidence evidence, List<Finding> findings, Spread<Run> spread, boolean tellsDays) {
         Hybrid.Part part =
                 HandleEngine.partsOf(knife.parts().get(most), knife.cut(most)).get(0);
         Grip grip = knife.build().grip();
@@ -277,35 +296,37 @@ public final class StackEngine {
                 .mean();
         Band none = Band.exact(0);
         ScaleMaterial material = knife.parts().get(most);
-        return new HandleYear(
-                        material.id(),
-                        material.name(),
-                        material.family(),
-                        knife.cut(most),
-                        moisture.stockFraction(part.material(), knife.build().made(), Doubt.NONE),
-                        course.least(),
-                        course.most(),
-                        none,
-                        none,
-                        none,
-                        none,
-                        none,
-                        none,
-                        spread.of(run -> run.length().either()),
-                        spread.of(run -> run.length().below()),
-                        spread.of(run -> run.length().above()),
-                        none,
-                        none,
-                        none,
-                        none,
-                        none,
-                        PartsJoint.NONE,
-                        Optional.empty(),
-                        destination.monthAt(spread.value().length().worstHour() * HOURS_A_STEP),
-                        RestsOn.grade(evidence),
-                        findings,
-                        List.of(),
-                        destination.calendarYear(course.dailyMeans()))
-                .through(StaySpan.of(destination, course, spread.value().dailyLength()));
+        HandleYear year = new HandleYear(
+                material.id(),
+                material.name(),
+                material.family(),
+                knife.cut(most),
+                moisture.stockFraction(part.material(), knife.build().made(), Doubt.NONE),
+                course.least(),
+                course.most(),
+                none,
+                none,
+                none,
+                none,
+                none,
+                none,
+                spread.of(run -> run.length().either()),
+                spread.of(run -> run.length().below()),
+                spread.of(run -> run.length().above()),
+                none,
+                none,
+                none,
+                none,
+                none,
+                PartsJoint.NONE,
+                Optional.empty(),
+                destination.monthAt(spread.value().length().worstHour() * HOURS_A_STEP),
+                RestsOn.grade(evidence),
+                findings,
+                List.of(),
+                tellsDays ? destination.calendarYear(course.dailyMeans()) : List.of());
+        return tellsDays
+                ? year.through(StaySpan.of(destination, course, spread.value().dailyLength()))
+                : year;
     }
 }

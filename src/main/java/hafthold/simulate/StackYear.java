@@ -1,7 +1,6 @@
 package hafthold.simulate;
 
 import hafthold.quantity.Band;
-import hafthold.simulate.FitYear.Driver;
 import java.util.List;
 
 /**
@@ -18,6 +17,8 @@ import java.util.List;
  * @param drivers inputs by their share in the doubt about the gap, largest first
  * @param dailyLength parts together against the steel, each day, positive longer
  * @param dailyGap gap of each day
+ * @param samples the same year with every input drawn from its range, without days, one a sample; empty where only values
+ *     were asked for
  */
 public record StackYear(
         HandleYear whole,
@@ -30,11 +31,13 @@ public record StackYear(
         int firstJoint,
         List<Driver> drivers,
         List<Band> dailyLength,
-        List<Double> dailyGap) {
+        List<Double> dailyGap,
+        List<StackYear> samples) {
 
     /** Keeps its own copies. */
     public StackYear {
         parts = List.copyOf(parts);
+        samples = List.copyOf(samples);
         drivers = List.copyOf(drivers);
         dailyLength = List.copyOf(dailyLength);
         dailyGap = List.copyOf(dailyGap);

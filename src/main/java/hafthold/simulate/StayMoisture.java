@@ -59,7 +59,7 @@ final class StayMoisture {
     LayeredCourse course(Object key, Slab slab, double startFraction, int side, int layers) {
         return courses.computeIfAbsent(
                 new Start(key, startFraction, side),
-                start -> LayeredCourse.of(history(key, slab, startFraction, side, layers, HOUR_SECONDS), 1, 0));
+                start -> LayeredCourse.of(history(key, slab, startFraction, side, layers, HOUR_SECONDS)));
     }
 
     /**

@@ -16,6 +16,7 @@ import hafthold.simulate.Conditions;
 import hafthold.simulate.Destination;
 import hafthold.simulate.HandleEngine;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.Sampling;
 import hafthold.table.FinishTable;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.PlaceTable;
@@ -42,9 +43,9 @@ class CompareAgreesWithFitTest {
                 PlaceTable.read(TABLES).find(place), Setting.find(setting).orElseThrow());
         FullTangKnife knife = (FullTangKnife)
                 FitOrders.fullTang(material, cut, 110, thickness, made, FitOrders.pins(6, 0, "hard-epoxy", 20, 90));
-        HandleYear fit = new BondedEngine(knife, destination).yearWithoutBands().whole();
+        HandleYear fit = new BondedEngine(knife, destination, Sampling.VALUE_ONLY).yearWithoutBands().whole();
         HandleYear compare =
-                new HandleEngine(conditions(knife, destination, made)).year(knife.scale(), knife.cutLeft());
+                new HandleEngine(conditions(knife, destination, made), Sampling.VALUE_ONLY).year(knife.scale(), knife.cutLeft());
 
         double edge = largest(fit.freeShy(), fit.freeProud());
         near("edge shy", fit.edgeShy(), compare.edgeShy(), edge);

@@ -10,6 +10,7 @@ import hafthold.quantity.RelativeHumidity;
 import hafthold.simulate.BondedEngine;
 import hafthold.simulate.FitYear;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.Sampling;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -80,7 +81,8 @@ class FitProperties {
                                 b.glue(),
                                 glueUp,
                                 b.made())),
-                        FitOrders.steady(20, there / 100.0))
+                        FitOrders.steady(20, there / 100.0),
+                        Sampling.VALUE_ONLY)
                 .yearWithoutBands();
         assertEquals(0, year.glueUse().value(), 0.01);
         assertEquals(0, year.middleUse().value(), 0.02);
@@ -90,6 +92,6 @@ class FitProperties {
     private static FitYear year(int wood, int cut, int made, int there) {
         FullTangKnife knife = (FullTangKnife)
                 FitOrders.fullTang(WOODS[wood], CUTS[cut], 110, made, FitOrders.pins(5, 0.05, "hard-epoxy", 20, 90));
-        return new BondedEngine(knife, FitOrders.steady(20, there / 100.0)).yearWithoutBands();
+        return new BondedEngine(knife, FitOrders.steady(20, there / 100.0), Sampling.VALUE_ONLY).yearWithoutBands();
     }
 }

@@ -4,6 +4,7 @@ import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.DayOfAir;
 import hafthold.decide.Comparison.Ranked;
 import hafthold.decide.Judgement;
+import hafthold.decide.Likelihood;
 import hafthold.decide.Verdict;
 import hafthold.knife.FitLimits;
 import hafthold.knife.Handle;
@@ -13,6 +14,7 @@ import hafthold.quantity.Band;
 import hafthold.quantity.Length;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
+import hafthold.simulate.Driver;
 import hafthold.simulate.HandleYear;
 import hafthold.simulate.PartsJoint;
 import hafthold.simulate.RestsOn;
@@ -72,6 +74,14 @@ public final class InventedComparison {
         return comparison("Port Mangrove, invented place by a warm sea", 0.6, 0.128, UnaryOperator.identity());
     }
 
+    private static Likelihood likelihood(int rank) {
+        List<Likelihood.ClassShare> classes = new ArrayList<>();
+        for (FitLimits limits : limits()) {
+            classes.add(new Likelihood.ClassShare(limits, 0.25 * (classes.size() + 1)));
+        }
+        return new Likelihood(100, 0.98 - 0.01 * rank, classes);
+    }
+
     private static FitLimits limit(String name, double shy, double proud, double head, double gap) {
         return new FitLimits(
                 name,
@@ -98,7 +108,15 @@ public final class InventedComparison {
         List<Ranked> ranked = new ArrayList<>();
         for (HandleYear year : years) {
             Verdict verdict = judgement.verdict(year);
-            ranked.add(new Ranked(ranked.size() + 1, year, verdict, judgement.reasons(year)));
+            HandleYear sampled = year.with(
+                    List.of(new Driver("swelling", 0.5, 0.7), new Driver("hygrometer", 0.21, -0.4)), List.of());
+            ranked.add(new Ranked(
+                    ranked.size() + 1,
+                    sampled,
+                    verdict,
+                    judgement.reasons(year),
+                    Optional.empty(),
+                    likelihood(ranked.size())));
         }
         return new Comparison(
                 "nordhavn",

@@ -5,6 +5,7 @@ import hafthold.air.Outdoors;
 import hafthold.decide.Advice;
 import hafthold.decide.Change;
 import hafthold.decide.FullTangFit;
+import hafthold.decide.Likelihood;
 import hafthold.decide.Reason;
 import hafthold.decide.Verdict;
 import hafthold.knife.FitLimits;
@@ -16,8 +17,8 @@ import hafthold.quantity.Band;
 import hafthold.quantity.Length;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.simulate.Destination;
+import hafthold.simulate.Driver;
 import hafthold.simulate.FitYear;
-import hafthold.simulate.FitYear.Driver;
 import hafthold.simulate.FitYear.FitDays;
 import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.PlaceYear;
@@ -79,6 +80,7 @@ final class InventedFit {
                 year(),
                 Verdict.CHANGE,
                 reasons,
+                new Likelihood(100, 0.83, List.of()),
                 List.of(dry, pins),
                 findings);
     }
@@ -120,10 +122,14 @@ final class InventedFit {
                 List.of(new SideYear(
                         "both", Cut.FLAT, mm(0.11, 0.15, 0.2), NONE, mm(0.18, 0.24, 0.3), NONE, pose, pose)),
                 List.of(new PlaceYear(new Length(0), Length.ofMillimetres(26), 0.15e-3, 0)),
-                List.of(new Driver("swelling", 0.6), new Driver("hygrometer", 0.3), new Driver("sorption", 0.1)),
+                List.of(
+                        new Driver("swelling", 0.6, 0.8),
+                        new Driver("hygrometer", 0.3, 0.5),
+                        new Driver("sorption", 0.1, 0.3)),
                 new FitDays(List.of(), List.of(), List.of(), List.of(), List.of(), List.of()),
                 pose,
-                pose);
+                pose,
+                List.of());
     }
 
     private static HandleYear whole() {

@@ -55,7 +55,7 @@ class BondPiecesTest {
         LIBRARY.listed("scale").forEach(row -> {
             for (var part : HandleEngine.partsOf(LIBRARY.find(row.id()), Cut.FLAT)) {
                 OrthotropicElasticity elasticity =
-                        ScaleElasticity.of(part.material(), part.cut(), new Doubt(Doubt.Input.STIFFNESS, 1));
+                        ScaleElasticity.of(part.material(), part.cut(), Doubt.alone(Input.STIFFNESS, 1));
                 assertTrue(elasticity.widthModulusPascals() > 0, row.id());
             }
         });
@@ -86,15 +86,20 @@ class BondPiecesTest {
         BondedEngine.Setup setup = new BondedEngine.Setup(
                 knife,
                 place,
+                new Draws(Sampling.VALUE_ONLY),
                 new LayerMoisture(place),
                 new java.util.concurrent.ConcurrentHashMap<>(),
                 new java.util.concurrent.ConcurrentHashMap<>());
         var parts = HandleEngine.partsOf(knife.scale(), knife.cutLeft());
-        SectionPlan plan = new SectionPlan(knife, parts, Doubt.NONE);
-        SectionInfluence section =
-                setup.influence(plan.acrossWidth(SectionPlan.positions(knife).get(0)));
+        StiffnessNodes nodes = StiffnessNodes.of(
+                setup,
+                parts,
+                Doubt.NONE,
+                doubt -> new SectionPlan(knife, parts, doubt)
+                        .acrossWidth(SectionPlan.positions(knife).get(0)));
+        SectionInfluence section = nodes.first();
         FreeStrains strains = FreeStrains.since(knife.build().made(), setup, parts, Doubt.NONE);
-        double[] folded = strains.on(section).year(SectionOutput.EDGE_MID, strains.series());
+        double[] folded = strains.on(nodes).year(SectionOutput.EDGE_MID, strains.series());
         double[] amplitudes = new double[section.columns()];
         PartMotion wood = strains.scale().get(0);
         double colder = strains.warmer()[12];

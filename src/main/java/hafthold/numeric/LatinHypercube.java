@@ -1,0 +1,46 @@
+package hafthold.numeric;
+
+import hafthold.source.PublishedModel;
+import java.util.SplittableRandom;
+
+/**
+ * Latin hypercube of the unit cube: in every direction each of n equal strata holds exactly one of n points, placed at
+ * random inside it, and the strata are paired at random between the directions.
+ */
+@PublishedModel(
+        source = "mckay-1979",
+        locator = "section 2.3, Latin hypercube sampling",
+        validity = "any number of points and directions; means of answers that are about additive gain most")
+public final class LatinHypercube {
+    private LatinHypercube() {}
+
+    /**
+     * The points, one array a direction.
+     *
+     * @param directions how many coordinates a point has
+     * @param points how many points, one or more
+     * @param random source of chance; the same state gives the same points on every machine
+     * @return coordinate of each direction and point, inside (0, 1)
+     */
+    public static double[][] of(int directions, int points, SplittableRandom random) {
+        double[][] sample = new double[directions][points];
+        for (double[] column : sample) {
+            for (int i = 0; i < points; i++) {
+                // Half open (0, 1]: never 0, where a normal distribution has no quantile; n is never reached by u < 1.
+                column[i] = (i + 1 - random.nextDouble()) / points;
+                column[i] = Math.min(column[i], Math.nextDown(1.0));
+            }
+            shuffle(column, random);
+        }
+        return sample;
+    }
+
+    private static void shuffle(double[] column, SplittableRandom random) {
+        for (int i = column.length - 1; i > 0; i--) {
+            int other = random.nextInt(i + 1);
+            double kept = column[i];
+            column[i] = column[other];
+            column[other] = kept;
+        }
+    }
+}

@@ -1,0 +1,63 @@
+package hafthold.numeric;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.MatrixUtils;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.stat.correlation.SpearmansCorrelation;
+import org.junit.jupiter.api.Test;
+
+/** Rank correlations come out as wanted, values stay what they were (Iman and Conover 1982). */
+class ImanConoverPairingTest {
+    private static final RealMatrix WANTED = new Array2DRowRealMatrix(new double[][] {
+        {1, 0, 0, 0},
+        {0, 1, 0.8, -0.5},
+        {0, 0.8, 1, -0.3},
+        {0, -0.5, -0.3, 1}
+    });
+
+    @Test
+    void rankCorrelationsOfAHundredPointsComeWithinThreeHundredthsOfTheWantedOnes() {
+        for (int points : new int[] {50, 100, 500}) {
+            RealMatrix got = new SpearmansCorrelation(
+                            new Array2DRowRealMatrix(ImanConoverPairing.paired(columns(points), 0, WANTED)).transpose())
+                    .getCorrelationMatrix();
+            for (int i = 0; i < 4; i++) {
+                for (int j = 0; j < i; j++) {
+                    double tolerance = points < 100 ? 0.1 : 0.03;
+                    assertEquals(WANTED.getEntry(i, j), got.getEntry(i, j), tolerance, points + ": " + i + ", " + j);
+                }
+            }
+        }
+    }
+
+    @Test
+    void columnsKeepTheirValuesAndHeldOnesTheirOrder() {
+        double[][] before = columns(80);
+        double[][] after = ImanConoverPairing.paired(before, 1, WANTED);
+        assertArrayEquals(before[0], after[0], 0);
+        for (int c = 1; c < 4; c++) {
+            double[] one = before[c].clone();
+            double[] other = after[c].clone();
+            Arrays.sort(one);
+            Arrays.sort(other);
+            assertArrayEquals(one, other, 0);
+        }
+    }
+
+    @Test
+    void tooFewPointsAreRefused() {
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> ImanConoverPairing.paired(columns(4), 0, MatrixUtils.createRealIdentityMatrix(4)));
+    }
+
+    private static double[][] columns(int points) {
+        return LatinHypercube.of(4, points, new SplittableRandom(7));
+    }
+}
