@@ -18,8 +18,8 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
 
 /**
- * Runs all benchmarks and writes {@code reports/benchmarks}. Arguments: Java homes for the cold starts; the running one
- * where none is given.
+ * Runs all benchmarks and writes {@code reports/benchmarks}. Argument: Java homes for the cold starts, with blanks
+ * between; the running one where none is given.
  */
 public final class Benchmarks {
     private static final Path OUT = Path.of("reports/benchmarks");
@@ -27,14 +27,14 @@ public final class Benchmarks {
     private Benchmarks() {}
 
     /** Runs them. */
-    public static void main(String[] homes) throws Exception {
+    public static void main(String[] args) throws Exception {
         Files.createDirectories(OUT);
         List<String> error = MoistureTrial.lines();
         Files.write(OUT.resolve("error-against-cost.csv"), error);
         List<String> warm = warm();
         Files.write(OUT.resolve("warm.csv"), warm);
-        List<String> cold =
-                ColdStarts.lines(homes.length == 0 ? List.of(System.getProperty("java.home")) : Arrays.asList(homes));
+        List<String> cold = ColdStarts.lines(Arrays.asList(
+                        (args.length == 0 ? System.getProperty("java.home") : args[0]).split(" ")));
         Files.write(OUT.resolve("cold.csv"), cold);
         Files.writeString(OUT.resolve("README.md"), page(error, warm, cold));
     }
