@@ -15,6 +15,8 @@ final class AdviceWords {
     private static final double SAME_USE = 0.01;
     private static final double HALF = 0.5;
 
+    private static final Wording WORDS = Wording.english();
+
     private AdviceWords() {}
 
     /** What to do, as a sentence begins. */
@@ -25,60 +27,69 @@ final class AdviceWords {
 
     private static String clause(Change change) {
         if (change instanceof Change.Condition condition) {
-            return "let the stock settle at "
-                    + AnswerWords.plain(condition.humidity().percent())
-                    + " % humidity (" + AnswerWords.percent(condition.moistureFraction())
-                    + " % MC) before you join it and before you sand"
-                    + (condition.atLimit()
-                            ? condition.humidity().fraction() < HALF
-                                    ? "; drier than that is not advised"
-                                    : "; damper than that is not advised"
-                            : "");
+            return WORDS.say(
+                    !condition.atLimit()
+                            ? "bench.do.condition"
+                            : condition.humidity().fraction() < HALF
+                                    ? "bench.do.condition.driest"
+                                    : "bench.do.condition.dampest",
+                    "humidity",
+                    AnswerWords.plain(condition.humidity().percent()),
+                    "moisture",
+                    AnswerWords.percent(condition.moistureFraction()));
         }
         if (change instanceof Change.Recut recut) {
             return switch (recut.cut()) {
-                case QUARTER -> "cut the scales quarter-sawn";
-                case FLAT -> "cut the scales along the grain, flat-sawn";
-                default -> "cut the scales " + recut.cut().word();
+                case QUARTER -> WORDS.say("bench.do.quarter");
+                case FLAT -> WORDS.say("bench.do.flat");
+                default -> WORDS.say("bench.do.recut", "cut", recut.cut().word());
             };
         }
         if (change instanceof Change.Pins pins) {
-            return "use " + millimetres(pins.diameter().millimetres()) + " pins in "
-                    + millimetres(pins.hole().millimetres()) + " holes, the ring "
-                    + fill(pins.fill());
+            return WORDS.say(
+                    "bench.do.pins",
+                    "pin",
+                    millimetres(pins.diameter().millimetres()),
+                    "hole",
+                    millimetres(pins.hole().millimetres()),
+                    "fill",
+                    fill(pins.fill()));
         }
         if (change instanceof Change.BondLine line) {
-            return "leave a glue line of " + millimetres(line.thickness().millimetres());
+            return WORDS.say(
+                    "bench.do.bond-line",
+                    "thickness",
+                    millimetres(line.thickness().millimetres()));
         }
         if (change instanceof Change.Glue glue) {
-            return "bond with " + glue.name();
+            return WORDS.say("bench.do.glue", "glue", glue.name());
         }
         if (change instanceof Change.Material material) {
-            return "make the scales of " + material.name();
+            return WORDS.say("bench.do.material", "material", material.name());
         }
         if (change instanceof Change.Part part) {
-            return "make part " + part.place() + " of " + part.name();
+            return WORDS.say("bench.do.part", "place", Integer.toString(part.place()), "material", part.name());
         }
         if (change instanceof Change.Preload preload) {
-            return "draw the nut up with " + Math.round(preload.newtons()) + " N";
+            return WORDS.say("bench.do.preload", "newtons", Long.toString(Math.round(preload.newtons())));
         }
         List<Change> all = ((Change.Together) change).changes();
-        return all.stream().map(AdviceWords::clause).collect(Collectors.joining("; and "));
+        return all.stream().map(AdviceWords::clause).collect(Collectors.joining(WORDS.say("bench.do.and")));
     }
 
     private static String fill(Pin.Fill fill) {
-        return switch (fill) {
-            case OPEN -> "left open";
-            case HARD_EPOXY -> "filled with hard epoxy";
-            case FLEXIBLE -> "filled with something that gives";
-        };
+        return WORDS.say("bench.fill." + fill.name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
     /** What came of it, such as "edge 0.16 to 0.08 mm shy; then it moves with the seasons ...". */
     static String effect(Advice advice) {
         String effects = effects(advice);
-        return (effects.isEmpty() ? "" : effects + "; ") + "verdict then: "
-                + advice.verdict().word();
+        return WORDS.say(
+                effects.isEmpty() ? "bench.effect.verdict" : "bench.effect.and-verdict",
+                "effects",
+                effects,
+                "verdict",
+                advice.verdict().word());
     }
 
     /** What it does to each thing that shows a difference; empty where nothing does. */
@@ -102,24 +113,7 @@ final class AdviceWords {
     }
 
     private static String name(Reason.Kind kind) {
-        return switch (kind) {
-            case EDGE_SHY -> "edge shy";
-            case EDGE_PROUD -> "edge proud";
-            case PIN_HEAD_PROUD -> "pin heads up";
-            case PIN_HEAD_SUNK -> "pin heads sunk";
-            case PIN_GAP -> "ring beside pins";
-            case END_GAP -> "ends short";
-            case END_PROUD -> "ends proud";
-            case PIN_CRACK -> "split beside pins";
-            case RIDGE -> "ridge between its parts";
-            case PARTS_JOINT -> "line between its parts";
-            case GLUE_LINE -> "glue line";
-            case SCALE_SPLIT -> "pull across the grain";
-            case END_LETS_GO -> "ends if it lets go";
-            case SOFTENING -> "margin to softening";
-            case STACK_GAP -> "looseness";
-            case STACK_SET -> "lasting loss";
-        };
+        return WORDS.say("bench.effect." + kind.name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
     private static String millimetres(double millimetres) {
@@ -128,13 +122,6 @@ final class AdviceWords {
 
     /** A cut as an adjective. */
     static String cutWord(Cut cut) {
-        return switch (cut) {
-            case FLAT -> "flat-sawn";
-            case RIFT -> "rift-sawn";
-            case QUARTER -> "quarter-sawn";
-            case CROSS -> "cross-cut";
-            case BURL -> "burl";
-            case NONE -> "as made";
-        };
+        return WORDS.say("bench.cut." + cut.name().toLowerCase(Locale.ROOT));
     }
 }

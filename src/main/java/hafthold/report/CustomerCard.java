@@ -90,6 +90,11 @@ public record CustomerCard(CardOrder order, Comparison offered, Optional<Compari
         return order.knife().orElseGet(() -> wording().say("card.knife"));
     }
 
+    private String home() {
+        String key = "setting." + offered.settingId();
+        return wording().has(key) ? wording().say(key) : offered.settingId().replace('-', ' ');
+    }
+
     CardSheet sheet() {
         return new CardSheet(
                 wording().language(),
@@ -105,7 +110,7 @@ public record CustomerCard(CardOrder order, Comparison offered, Optional<Compari
         if (!isQuote()) {
             lines.add(wording().say("card.handle", "material", handles().get(0).name()));
         }
-        lines.add(wording().say("card.home", "setting", wording().say("setting." + offered.settingId())));
+        lines.add(wording().say("card.home", "setting", home()));
         order.date().ifPresent(date -> lines.add(CardHandle.date(wording(), date)));
         order.shop()
                 .name()

@@ -4,6 +4,8 @@ import hafthold.simulate.HandleYear;
 
 /** What the year does to pins, in a few words for a table. */
 final class PinWords {
+    private static final Wording WORDS = Wording.english();
+
     private PinWords() {}
 
     /** The larger of gap and squeeze, such as "tight 0.11"; "snug" where neither shows. */
@@ -11,9 +13,9 @@ final class PinWords {
         boolean squeezes = year.pinSqueeze().value() > year.pinGap().value();
         BenchLength size = new BenchLength(squeezes ? year.pinSqueeze() : year.pinGap());
         if (size.isZero()) {
-            return "snug";
+            return WORDS.say("bench.pin.snug");
         }
-        return (squeezes ? "tight " : "gap ") + size.millimetres();
+        return WORDS.say(squeezes ? "bench.pin.tight" : "bench.pin.gap", "size", size.millimetres());
     }
 
     /** The larger of proud and sunk, such as "up 0.10"; "flush" where neither shows. */
@@ -21,8 +23,8 @@ final class PinWords {
         boolean sinks = year.pinHeadSunk().value() > year.pinHeadProud().value();
         BenchLength size = new BenchLength(sinks ? year.pinHeadSunk() : year.pinHeadProud());
         if (size.isZero()) {
-            return "flush";
+            return WORDS.say("bench.pin.flush");
         }
-        return (sinks ? "sunk " : "up ") + size.millimetres();
+        return WORDS.say(sinks ? "bench.pin.sunk" : "bench.pin.up", "size", size.millimetres());
     }
 }

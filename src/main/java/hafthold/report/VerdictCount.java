@@ -7,6 +7,8 @@ import java.util.List;
 
 /** How many materials got which verdict, in one sentence. */
 final class VerdictCount {
+    private static final Wording WORDS = Wording.english();
+
     private VerdictCount() {}
 
     static String sentence(Comparison comparison) {
@@ -16,24 +18,22 @@ final class VerdictCount {
                     .filter(answer -> answer.verdict() == verdict)
                     .count();
             if (count > 0) {
-                parts.add(count + " " + words(verdict, count == 1));
+                parts.add(WORDS.say(
+                        "bench.count." + verdict.word() + (count == 1 ? ".one" : ".many"),
+                        "count",
+                        Long.toString(count)));
             }
         }
-        int last = parts.size() - 1;
-        String list = last > 0
-                ? String.join(", ", parts.subList(0, last)) + " and " + parts.get(last)
-                : String.join("", parts);
         int all = comparison.ranked().size();
-        return "Of " + all + (all == 1 ? " material " : " materials ") + list + ".";
+        return WORDS.say(
+                all == 1 ? "bench.count.one" : "bench.count.many", "count", Integer.toString(all), "list", list(parts));
     }
 
-    private static String words(Verdict verdict, boolean isOne) {
-        return switch (verdict) {
-            case STAYS -> isOne ? "stays put" : "stay put";
-            case CARE -> isOne ? "needs care" : "need care";
-            case CHANGE -> isOne ? "needs a changed build" : "need a changed build";
-            case REFUSE -> isOne ? "does not belong here" : "do not belong here";
-            case UNKNOWN -> "cannot be judged";
-        };
+    private static String list(List<String> parts) {
+        int last = parts.size() - 1;
+        return last > 0
+                ? WORDS.say(
+                        "bench.count.list", "first", String.join(", ", parts.subList(0, last)), "last", parts.get(last))
+                : String.join("", parts);
     }
 }

@@ -14,11 +14,12 @@ import java.util.function.Function;
 
 /** Plain sentences on what moves in a comparison, each with its numbers. */
 final class WhatMoves {
+    private static final Wording WORDS = Wording.english();
+
     private WhatMoves() {}
 
     static List<String> sentences(Comparison comparison) {
-        List<String> sentences =
-                new ArrayList<>(List.of("Everything counts from final sanding, when scale, tang and pins were level."));
+        List<String> sentences = new ArrayList<>(List.of(WORDS.say("bench.moves.from")));
         cuts(comparison).ifPresent(sentences::add);
         glue(comparison).ifPresent(sentences::add);
         return sentences;
@@ -36,13 +37,14 @@ final class WhatMoves {
             if (flat.cut() == Cut.FLAT && quarter.isPresent()) {
                 return ratio(quarter.get(), flat, year -> EdgeStep.worst(year).size())
                         .flatMap(edge -> ratio(quarter.get(), flat, WhatMoves::head)
-                                .map(head -> String.format(
-                                        Locale.ROOT,
-                                        "The cut counts: quarter-sawn %s steps %.1f times as far at the edge as"
-                                                + " flat-sawn, and its pin heads stand out %.1f times as far.",
+                                .map(head -> WORDS.say(
+                                        "bench.moves.cut",
+                                        "material",
                                         flat.materialName(),
-                                        edge,
-                                        head)));
+                                        "edge",
+                                        tenths(edge),
+                                        "head",
+                                        tenths(head))));
             }
         }
         return Optional.empty();
@@ -54,14 +56,18 @@ final class WhatMoves {
                 .filter(year -> EdgeStep.isBonded(year) && !EdgeStep.worst(year).isFlush())
                 .max(Comparator.comparingDouble(
                         year -> EdgeStep.worst(year).size().value()))
-                .map(year -> String.format(
-                        Locale.ROOT,
-                        "Glue holds a scale back: %s shows %.1f of what it would unglued, less near the tang and more"
-                                + " at the outer face.",
+                .map(year -> WORDS.say(
+                        "bench.moves.glue",
+                        "material",
                         AnswerWords.plainNameOf(year),
-                        EdgeStep.worst(year).size().value()
+                        "share",
+                        tenths(EdgeStep.worst(year).size().value()
                                 / Math.max(
-                                        year.freeShy().value(), year.freeProud().value())));
+                                        year.freeShy().value(), year.freeProud().value()))));
+    }
+
+    private static String tenths(double number) {
+        return String.format(Locale.ROOT, "%.1f", number);
     }
 
     private static Band head(HandleYear year) {

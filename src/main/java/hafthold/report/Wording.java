@@ -56,7 +56,12 @@ public final class Wording {
 
     /** English, which always is there. */
     public static Wording english() {
-        return of("en").orElseThrow();
+        return English.TEXTS;
+    }
+
+    /** Read once, when first asked for. */
+    private static final class English {
+        private static final Wording TEXTS = of("en").orElseThrow();
     }
 
     /** Its code. */

@@ -32,11 +32,13 @@ public final class CautionTable {
                 .toList();
     }
 
-    /** Cautions for a material: those of its family and its own. */
+    /** Cautions for a material: those of its family and its own; of a treated wood also the wood's own. */
     public List<Finding> about(ScaleMaterial material) {
+        String untreated = material.id().replaceFirst("\\+.*", "");
         return cautions.stream()
                 .filter(caution -> caution.subject().equals(material.family().word())
-                        || caution.subject().equals(material.id()))
+                        || caution.subject().equals(material.id())
+                        || caution.subject().equals(untreated))
                 .toList();
     }
 }

@@ -51,6 +51,15 @@ class CardCommandTest {
     }
 
     @Test
+    void aProtectedWoodStaysProtectedWhenItIsStabilised() {
+        String law = "Check the law of both";
+        Bench card = Bench.run("card", "--place", "oslo", "--material", "rosewood-indian+lumen-resin");
+        assertTrue(card.out().replaceAll("\\s+", " ").contains(law), card.out());
+        card = Bench.run("card", "--place", "oslo", "--material", "glass-epoxy-g10");
+        assertTrue(!card.out().replaceAll("\\s+", " ").contains(law), card.out());
+    }
+
+    @Test
     void aQuoteSetsThePlainWoodBesideItsStabilisedSelfAndAComposite() {
         String quote = Bench.run(with(CARD, "--quote")).out();
         int wood = quote.indexOf("1. Black walnut");

@@ -5,11 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hafthold.air.Setting;
+import hafthold.decide.Reason;
+import hafthold.decide.Verdict;
+import hafthold.material.Cut;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -35,6 +40,29 @@ class CardLanguageTest {
                 assertEquals(holes(text), holes(PRETEND.texts().get(key)), key);
             }
         });
+    }
+
+    @Test
+    void hasATextForEverythingThatCanBeTheCase() {
+        Wording english = Wording.english();
+        for (Setting setting : Setting.all()) {
+            assertTrue(english.has("setting." + setting.id()), setting.id());
+        }
+        for (Verdict verdict : Verdict.values()) {
+            assertTrue(english.has("verdict." + verdict.word()), verdict.word());
+            assertTrue(english.has("bench.count." + verdict.word() + ".one"), verdict.word());
+        }
+        for (Reason.Kind kind : Reason.Kind.values()) {
+            String word = kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+            assertTrue(english.has("bench.effect." + word), word);
+            assertTrue(!kind.isUse() || english.has("reason." + word), word);
+        }
+        for (Cut cut : Cut.values()) {
+            assertTrue(english.has("bench.cut." + cut.name().toLowerCase(Locale.ROOT)), cut.name());
+        }
+        for (CardCautions caution : CardCautions.values()) {
+            assertTrue(english.has(caution.key()), caution.key());
+        }
     }
 
     @Test
