@@ -1,14 +1,18 @@
 package hafthold.cli;
 
+import hafthold.air.EventSchedule;
 import hafthold.decide.PlaceComparison.Candidate;
 import hafthold.report.TraceCsv;
 import hafthold.simulate.Conditions;
+import hafthold.simulate.EventEngine;
 import hafthold.simulate.HandleEngine;
-import hafthold.simulate.ScaleTrace;
+import hafthold.source.Finding;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.StaysFile;
 import hafthold.table.TableSet;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -23,6 +27,8 @@ import picocli.CommandLine.Spec;
         description = "Prints the year of one scale hour by hour as CSV: air, moisture, movement.")
 final class TraceCommand implements Runnable {
     private static final int MINUTES_AN_HOUR = 60;
+    private static final double SHORTEST_STEP = 10;
+    private static final double LONGEST_STEP = 3600;
 
     @Spec
     private CommandSpec spec;
@@ -32,6 +38,17 @@ final class TraceCommand implements Runnable {
 
     @Mixin
     private RackOptions rack;
+
+    @Mixin
+    private EventOptions events;
+
+    @Option(
+            names = "--step",
+            paramLabel = "TIME",
+            defaultValue = "5 min",
+            description = "time between rows about an event, such as \"1 min\" or \"30 s\" (default: ${DEFAULT-VALUE});"
+                    + " in phases of half a day and more no finer than half an hour")
+    private String step;
 
     @Mixin
     private TableOptions tables;
@@ -65,11 +82,22 @@ final class TraceCommand implements Runnable {
             throw new WrongUsageException("trace follows one scale: name one --material and at most one --cut");
         }
         Candidate scale = candidates.get(0);
+        EventSchedule schedule = events.schedule(set);
         Conditions conditions = order.conditions(set, library);
-        ScaleTrace trace = new HandleEngine(
-                        conditions.at(conditions.destination().finer(samplesAnHour())))
-                .trace(scale.material(), scale.cut());
-        spec.commandLine().getOut().print(TraceCsv.of(trace));
+        EventOptions.requireOnePlace(schedule, conditions.destination());
+        spec.commandLine()
+                .getOut()
+                .print(
+                        schedule.isEmpty()
+                                ? TraceCsv.of(new HandleEngine(conditions.at(
+                                                conditions.destination().finer(samplesAnHour())))
+                                        .trace(scale.material(), scale.cut()))
+                                : TraceCsv.of(new EventEngine(conditions, schedule, stepSeconds())
+                                        .trace(scale.material(), scale.cut())));
+        EventOptions.findings(schedule)
+                .forEach(finding -> spec.commandLine()
+                        .getErr()
+                        .println((finding.kind() == Finding.Kind.CAUTION ? "mind: " : "note: ") + finding.text()));
         conditions
                 .destination()
                 .stays()
@@ -92,5 +120,18 @@ final class TraceCommand implements Runnable {
             throw new WrongUsageException("--every needs minutes that divide an hour, such as 10 or 30");
         }
         return MINUTES_AN_HOUR / minutes;
+    }
+
+    private double stepSeconds() {
+        Matcher words = Pattern.compile("\\s*(\\d{1,6})\\s*(s|min|h)\\s*").matcher(step);
+        double seconds = words.matches()
+                ? Integer.parseInt(words.group(1))
+                        * ("s".equals(words.group(2)) ? 1.0 : "min".equals(words.group(2)) ? 60 : 3600)
+                : 0;
+        if (!(seconds >= SHORTEST_STEP && seconds <= LONGEST_STEP)) {
+            throw new WrongUsageException(
+                    "--step '" + step + "' is no step about an event; write 10 s to 1 h, such as \"1 min\"");
+        }
+        return seconds;
     }
 }

@@ -242,6 +242,30 @@ final class LayerMoisture {
                 .orElseGet(() -> still(1));
     }
 
+    /** The slab that such a scale is, for events; empty for what takes up no water. */
+    Optional<Slab> scaleSlab(Material material, Cut cut, Handle handle, Finish finish, Doubt doubt) {
+        return material.water()
+                .map(water -> new Slab(
+                        handle.scaleThickness().metres(),
+                        water.dryDensity().value(),
+                        water.isotherm(),
+                        water.diffusivity().times(doubt.diffusivityFactor(material) * uptakeFactor(water, cut, handle)),
+                        resistance(handle, finish)));
+    }
+
+    /** The slab that such a liner is, for events; empty for what takes up no water. */
+    Optional<Slab> linerSlab(Material material, double halfWidthMetres, Finish finish, Doubt doubt) {
+        return material.water()
+                .map(water -> new Slab(
+                        halfWidthMetres,
+                        water.dryDensity().value(),
+                        water.isotherm(),
+                        water.diffusivity()
+                                .times(doubt.diffusivityFactor(material)
+                                        * water.acrossRatio().value()),
+                        resistance(finish)));
+    }
+
     private LayeredCourse still(int layers) {
         double[][] none = new double[layers][];
         java.util.Arrays.fill(none, dry);
