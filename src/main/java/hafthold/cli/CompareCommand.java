@@ -79,7 +79,7 @@ final class CompareCommand implements Runnable {
                         });
         if (folder != null) {
             String command = TypedCommand.of(spec.commandLine().getParseResult());
-            spec.commandLine().getErr().println("report: " + run.write(folder, comparison, units, command));
+            spec.commandLine().getErr().println("report: " + run.write(folder, answer, units, command));
         }
         run.warn(spec.commandLine().getErr(), comparison);
     }

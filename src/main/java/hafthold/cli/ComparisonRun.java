@@ -88,6 +88,11 @@ record ComparisonRun(
      * @return the page
      */
     Path write(Path folder, Comparison comparison, LengthUnits units, String command) {
+        return write(folder, EventComparison.quiet(comparison), units, command);
+    }
+
+    /** Likewise, with what each event does. */
+    Path write(Path folder, EventComparison comparison, LengthUnits units, String command) {
         try {
             new ReportFolder(folder)
                     .write(new ComparisonReport(units, named, LimitTable.read(tables), command).files(comparison));

@@ -153,7 +153,7 @@ final class FitCommand implements Callable<Integer> {
                         });
         List<Finding> cautions = List.copyOf(FitFindings.cautions(read.knife(), CautionTable.read(set)));
         if (folder != null) {
-            spec.commandLine().getErr().println("report: " + write(fit, LimitTable.read(set), cautions));
+            spec.commandLine().getErr().println("report: " + write(answer, LimitTable.read(set), cautions));
         }
         EventOptions.cautions(events.schedule(set))
                 .forEach(caution -> spec.commandLine().getErr().println("mind: " + caution.text()));
@@ -187,7 +187,7 @@ final class FitCommand implements Callable<Integer> {
     }
 
     /** Writes page, pictures, text and figures, whole or not at all; returns the page. */
-    private Path write(KnifeFit fit, List<FitLimits> limits, List<Finding> cautions) {
+    private Path write(EventFit fit, List<FitLimits> limits, List<Finding> cautions) {
         String command = TypedCommand.of(spec.commandLine().getParseResult());
         try {
             new ReportFolder(folder)
