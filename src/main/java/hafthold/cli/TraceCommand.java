@@ -5,7 +5,9 @@ import hafthold.decide.PlaceComparison.Candidate;
 import hafthold.report.TraceCsv;
 import hafthold.simulate.Conditions;
 import hafthold.simulate.EventEngine;
+import hafthold.simulate.EventTrace;
 import hafthold.simulate.HandleEngine;
+import hafthold.simulate.ScaleTrace;
 import hafthold.source.Finding;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.StaysFile;
@@ -85,15 +87,19 @@ final class TraceCommand implements Runnable {
         EventSchedule schedule = events.schedule(set);
         Conditions conditions = order.conditions(set, library);
         EventOptions.requireOnePlace(schedule, conditions.destination());
-        spec.commandLine()
-                .getOut()
-                .print(
-                        schedule.isEmpty()
-                                ? TraceCsv.of(new HandleEngine(conditions.at(
-                                                conditions.destination().finer(samplesAnHour())))
-                                        .trace(scale.material(), scale.cut()))
-                                : TraceCsv.of(new EventEngine(conditions, schedule, stepSeconds())
-                                        .trace(scale.material(), scale.cut())));
+        boolean glued;
+        if (schedule.isEmpty()) {
+            ScaleTrace trace = new HandleEngine(
+                            conditions.at(conditions.destination().finer(samplesAnHour())))
+                    .trace(scale.material(), scale.cut());
+            glued = trace.isGlued();
+            spec.commandLine().getOut().print(TraceCsv.of(trace));
+        } else {
+            EventTrace trace =
+                    new EventEngine(conditions, schedule, stepSeconds()).trace(scale.material(), scale.cut());
+            glued = trace.isGlued();
+            spec.commandLine().getOut().print(TraceCsv.of(trace));
+        }
         EventOptions.findings(schedule)
                 .forEach(finding -> spec.commandLine()
                         .getErr()
@@ -110,7 +116,7 @@ final class TraceCommand implements Runnable {
         spec.commandLine()
                 .getErr()
                 .println(
-                        trace.isGlued()
+                        glued
                                 ? "edge_offset_mm: glued, half way up the thickness; free_offset_mm: if unglued"
                                 : "unglued: edge_offset_mm equals free_offset_mm");
     }

@@ -34,8 +34,6 @@ final class EventJson {
         for (BondedEventAnswer answer : year.answers()) {
             json.writeStartObject();
             answer(json, answer.scale());
-            band(json, "edge_shy_mm", answer.edgeShy(), MILLI);
-            band(json, "edge_proud_mm", answer.edgeProud(), MILLI);
             band(json, "glue_use", answer.glueUse(), 1);
             band(json, "split_use", answer.splitUse(), 1);
             json.writeEndObject();
@@ -52,8 +50,8 @@ final class EventJson {
         number(json, "mc_face_min_percent", PERCENT * answer.faceDriest());
         band(json, "mc_mean_gain_points", answer.meanGain(), PERCENT);
         band(json, "mc_mean_loss_points", answer.meanLoss(), PERCENT);
-        band(json, "free_shy_mm", answer.edgeShy(), MILLI);
-        band(json, "free_proud_mm", answer.edgeProud(), MILLI);
+        band(json, "edge_shy_mm", answer.edgeShy(), MILLI);
+        band(json, "edge_proud_mm", answer.edgeProud(), MILLI);
         band(json, "pin_crack_use", answer.pinCrackUse(), 1);
         band(json, "hottest_c", answer.hottestCelsius(), 1);
         number(json, "coldest_c", answer.coldestCelsius());

@@ -54,7 +54,7 @@ record EventRows(List<List<String>> head, List<List<String>> rows, String meanin
                         List.of("Material", "Cut", "Event", "times", "%", "points", "mm", "°C", "within")),
                 rows,
                 "The worst of all times. Face: highest MC of the outermost skin, lowest where it dries. Mean: change of the"
-                        + " whole scale from just before, unglued edge a side; back: until nine tenths of that change are gone.",
+                        + " whole scale from just before, edge a side as in the ranking; back: until nine tenths of that change are gone.",
                 notes);
     }
 
@@ -68,7 +68,7 @@ record EventRows(List<List<String>> head, List<List<String>> rows, String meanin
                     Integer.toString(answer.scale().times()),
                     face(answer.scale()),
                     change(answer.scale()),
-                    edge(answer.edgeShy(), answer.edgeProud()),
+                    edge(answer.scale().edgeShy(), answer.scale().edgeProud()),
                     degrees(answer.scale()),
                     use(answer.glueUse()),
                     use(answer.splitUse()),

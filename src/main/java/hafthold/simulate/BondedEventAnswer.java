@@ -5,12 +5,9 @@ import hafthold.quantity.Band;
 /**
  * What one event does to a bonded knife, besides what it does to the scale by itself: the worst of all times.
  *
- * @param scale moisture and unglued edges
- * @param edgeShy steel proud of the scale, a side, glued
- * @param edgeProud scale proud of the steel, a side, glued
+ * @param scale its moisture, and its edges as glued
  * @param glueUse glue stress over strength at the temperature of the moment
  * @param splitUse tension across the grain of the scale, in its middle or at its glued edge, over strength
  * @param pinUse the same beside the pins
  */
-public record BondedEventAnswer(
-        EventAnswer scale, Band edgeShy, Band edgeProud, Band glueUse, Band splitUse, Band pinUse) {}
+public record BondedEventAnswer(EventAnswer scale, Band glueUse, Band splitUse, Band pinUse) {}

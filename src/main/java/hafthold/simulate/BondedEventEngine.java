@@ -108,16 +108,14 @@ public final class BondedEventEngine {
                         bySpeed.stream()
                                 .map(passages -> passages.get(0).scale.get(0))
                                 .toList(),
-                        band(moves, side -> side.free().below()),
-                        band(moves, side -> side.free().above()),
+                        band(moves, side -> side.mid().below()),
+                        band(moves, side -> side.mid().above()),
                         pins,
                         EventReading.endGrain(
                                 event,
                                 value.parts.get(0).material(),
                                 handle,
                                 knife.build().made().temperature().celsius())),
-                band(moves, side -> side.mid().below()),
-                band(moves, side -> side.mid().above()),
                 band(moves, side -> side.glue().use()),
                 band(moves, side -> Math.max(side.middleUse(), side.tearUse())),
                 pins);
@@ -231,26 +229,29 @@ public final class BondedEventEngine {
     }
 
     private static LayeredCourse hourlyCourse(EventCourse course) {
-        return new LayeredCourse(course.layers(), new MoistureCourse(course.mean(), 1, 0));
+        return new LayeredCourse(course.layers(), new MoistureCourse(course.mean(), course.moments(), 1, 0));
     }
 
     private static LayeredCourse hourlyLiner(EventCourse course) {
-        return new LayeredCourse(new double[][] {course.mean()}, new MoistureCourse(course.mean(), 1, 0));
+        return new LayeredCourse(
+                new double[][] {course.mean()}, new MoistureCourse(course.mean(), course.moments(), 1, 0));
     }
 
     /** Samples of some windows; a part that takes up no water has fewer, whose last one then holds. */
     private static LayeredCourse sampled(EventCourse course, List<Integer> windows, int count, int layers) {
         List<Sample> samples = EventReading.samples(course, windows);
         double[] mean = new double[count];
+        double[] moment = new double[count];
         double[][] layer = new double[layers][count];
         for (int i = 0; i < count; i++) {
             Sample sample = samples.get(Math.min(i, samples.size() - 1));
             mean[i] = sample.mean();
+            moment[i] = EventCourse.moment(sample.layers());
             for (int k = 0; k < layers; k++) {
                 layer[k][i] = layers == 1 ? sample.mean() : sample.layers()[k];
             }
         }
-        return new LayeredCourse(layer, new MoistureCourse(mean, 1, 0));
+        return new LayeredCourse(layer, new MoistureCourse(mean, moment, 1, 0));
     }
 
     private FitYear worse(
@@ -294,6 +295,11 @@ public final class BondedEventEngine {
                 EventReading.worse(
                         whole.freeProud(), most.apply(side -> side.free().above())),
                 EventReading.worse(
+                        whole.tangLineShy(), most.apply(side -> side.tangLine().below())),
+                EventReading.worse(
+                        whole.tangLineProud(),
+                        most.apply(side -> side.tangLine().above())),
+                EventReading.worse(
                         whole.lengthMismatch(),
                         most.apply(side -> side.freeLength().either())),
                 EventReading.worse(
@@ -308,9 +314,13 @@ public final class BondedEventEngine {
                 EventReading.worse(
                         whole.pinHeadSunk(), pins(most, pin -> pin.head().below())),
                 whole.joint(),
+                whole.load(),
                 edgeWorse
                         ? worstMonth(
-                                answers, course, answer -> EventReading.larger(answer.edgeShy(), answer.edgeProud()))
+                                answers,
+                                course,
+                                answer -> EventReading.larger(
+                                        answer.scale().edgeShy(), answer.scale().edgeProud()))
                         : whole.worstMonth(),
                 whole.restsOn(),
                 whole.findings(),
@@ -318,11 +328,6 @@ public final class BondedEventEngine {
                 whole.dailyMoisture());
         return new FitYear(
                 worst,
-                EventReading.worse(
-                        quiet.tangLineShy(), most.apply(side -> side.tangLine().below())),
-                EventReading.worse(
-                        quiet.tangLineProud(),
-                        most.apply(side -> side.tangLine().above())),
                 EventReading.worse(
                         quiet.outerShy(), most.apply(side -> side.outer().below())),
                 EventReading.worse(

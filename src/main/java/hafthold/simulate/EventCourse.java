@@ -19,6 +19,28 @@ record EventCourse(
         windows = List.copyOf(windows);
     }
 
+    /** First moment of each hour, kg/kg, see {@link hafthold.transport.MoistureHistory}. */
+    double[] moments() {
+        double[] moments = new double[mean.length];
+        double[] now = new double[layers.length];
+        for (int hour = 0; hour < moments.length; hour++) {
+            for (int k = 0; k < now.length; k++) {
+                now[k] = layers[k][hour];
+            }
+            moments[hour] = moment(now);
+        }
+        return moments;
+    }
+
+    /** First moment of equal layers. */
+    static double moment(double[] layers) {
+        double sum = 0;
+        for (int k = 0; k < layers.length; k++) {
+            sum += 12.0 / layers.length * layers[k] * ((k + 0.5) / layers.length - 0.5);
+        }
+        return sum;
+    }
+
     /** How much wetter an hour is than without events. */
     double above(int hour) {
         return mean[hour] - normal[hour % normal.length];

@@ -12,6 +12,7 @@ import hafthold.quantity.Band;
 import hafthold.simulate.EventWindow.Sample;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
@@ -35,6 +36,7 @@ public final class EventEngine {
     private final EventSchedule schedule;
     private final LayerMoisture moisture;
     private final EventRun run;
+    private final Optional<GluedSections> glued;
 
     /** An engine for one order, with samples every five minutes about an event. */
     public EventEngine(Conditions order, EventSchedule schedule) {
@@ -54,17 +56,21 @@ public final class EventEngine {
         this.order = order;
         this.schedule = schedule;
         this.moisture = new LayerMoisture(order.destination());
+        this.glued = order.bond()
+                .filter(bond -> HandleEngine.isWideEnough(order.handle()))
+                .map(bond -> new GluedSections(order.handle(), bond));
         this.run = new EventRun(air, order.destination().outdoors(), schedule, stepSeconds);
     }
 
     /** The year with events of a scale whose year without is known. */
     public EventYear year(ScaleMaterial material, Cut cut, HandleYear quiet) {
         List<Hybrid.Part> parts = HandleEngine.partsOf(material, cut);
+        Optional<GluedSections.Readings> sections = sectionsUnder(parts);
         List<Passage> passages = new ArrayList<>();
         for (Doubt doubt : SPEEDS) {
             if (doubt.equals(Doubt.NONE)
                     || parts.stream().anyMatch(part -> part.material().water().isPresent())) {
-                passages.add(new Passage(parts, doubt));
+                passages.add(new Passage(parts, sections, doubt));
             }
         }
         List<EventAnswer> answers =
@@ -81,19 +87,33 @@ public final class EventEngine {
                 worse(quiet, passages), answers, heat.marginKelvin(), heat.softens(), course.above(last), above);
     }
 
+    private Optional<GluedSections.Readings> sectionsUnder(List<Hybrid.Part> parts) {
+        return glued.map(handle -> handle.under(ScaleElasticity.of(parts, Doubt.NONE)));
+    }
+
     /** The year of a scale hour by hour and in finer steps about events, everything at its value. */
     public EventTrace trace(ScaleMaterial material, Cut cut) {
-        Passage value = new Passage(HandleEngine.partsOf(material, cut), Doubt.NONE);
-        return new EventTrace(order, value.courses, value.motions(List.of()));
+        List<Hybrid.Part> parts = HandleEngine.partsOf(material, cut);
+        Passage value = new Passage(parts, sectionsUnder(parts), Doubt.NONE);
+        List<Integer> all = value.all();
+        return new EventTrace(
+                order,
+                value.courses,
+                value.motions(List.of()),
+                value.sections.map(handle -> GluedEdge.offsets(value.motions(List.of()), handle, order.at(repeated()))),
+                value.sections.map(handle -> GluedEdge.offsets(
+                        value.motions(all), handle, order.at(with(EventReading.samples(value.courses.get(0), all))))));
     }
 
     /** All parts of a scale under one doubt. */
     private final class Passage {
         private final List<Hybrid.Part> parts;
         private final List<EventCourse> courses;
+        private final Optional<GluedSections.Readings> sections;
 
-        Passage(List<Hybrid.Part> parts, Doubt doubt) {
+        Passage(List<Hybrid.Part> parts, Optional<GluedSections.Readings> sections, Doubt doubt) {
             this.parts = parts;
+            this.sections = sections;
             courses = parts.stream()
                     .map(part -> EventScale.of(
                                     moisture,
@@ -114,29 +134,77 @@ public final class EventEngine {
             for (int p = 0; p < parts.size(); p++) {
                 Hybrid.Part part = parts.get(p);
                 EventCourse course = courses.get(p);
+                List<Sample> samples = samples(course, windows);
                 double[] values = windows.isEmpty()
                         ? course.mean()
-                        : samples(course, windows).stream()
-                                .mapToDouble(Sample::mean)
+                        : samples.stream().mapToDouble(Sample::mean).toArray();
+                double[] moments = windows.isEmpty()
+                        ? course.moments()
+                        : samples.stream()
+                                .mapToDouble(sample -> EventCourse.moment(sample.layers()))
                                 .toArray();
                 motions.add(PartMotion.of(
                         part.material(),
                         part.cut(),
                         part.share().value(),
                         moisture.stockFraction(part.material(), made(), Doubt.NONE),
-                        new MoistureCourse(values, 1, 0),
+                        new MoistureCourse(values, moments, 1, 0),
                         PinCrack.perStrain(part.material(), part.cut()).orElse(0.0),
                         Doubt.NONE));
             }
             return motions;
         }
 
-        FreeMovement about(List<Integer> windows) {
-            return FreeMovement.of(motions(windows), order.at(with(samples(courses.get(0), windows))));
+        Movement about(List<Integer> windows) {
+            return movement(motions(windows), order.at(with(samples(courses.get(0), windows))));
         }
 
-        FreeMovement hours() {
-            return FreeMovement.of(motions(List.of()), order.at(repeated()));
+        Movement hours() {
+            return movement(motions(List.of()), order.at(repeated()));
+        }
+
+        private Movement movement(List<PartMotion> motions, Conditions conditions) {
+            return new Movement(
+                    FreeMovement.of(motions, conditions),
+                    sections.map(handle -> GluedEdge.of(motions, handle, conditions)));
+        }
+
+        List<Integer> all() {
+            List<Integer> all = new ArrayList<>();
+            for (int i = 0; i < courses.get(0).windows().size(); i++) {
+                all.add(i);
+            }
+            return all;
+        }
+
+        /** Stress over strength about the events: what has lasted for weeks before each has eased, the event has not. */
+        Optional<HandleYear.Load> load() {
+            List<Integer> all = all();
+            return sections.map(handle -> {
+                List<PartMotion> hourly = motions(List.of());
+                double[][] whole = GluedLoad.changes(hourly, order.at(repeated()));
+                double[][] eased = GluedLoad.relaxed(hourly, order.at(repeated()));
+                List<PartMotion> motions = motions(all);
+                List<Sample> samples = samples(courses.get(0), all);
+                double[][] series = GluedLoad.changes(motions, order.at(with(samples)));
+                for (int d = 0; d < series.length; d++) {
+                    int at = 0;
+                    for (EventWindow window : courses.get(0).windows()) {
+                        int hour = (int) (window.startSeconds() / SECONDS_AN_HOUR);
+                        for (int i = 0; i < window.samples().size(); i++) {
+                            series[d][at] -= whole[d][hour] - eased[d][hour];
+                            at++;
+                        }
+                    }
+                }
+                AirSeries tang = new AirSeries(
+                        SECONDS_AN_HOUR,
+                        samples.stream().mapToDouble(Sample::backCelsius).toArray(),
+                        samples.stream().mapToDouble(Sample::airHumidity).toArray());
+                GluedLoad load =
+                        GluedLoad.of(parts, motions, handle, order.bond().orElseThrow(), tang, series);
+                return new HandleYear.Load(load.glue(), load.split());
+            });
         }
     }
 
@@ -165,14 +233,14 @@ public final class EventEngine {
     private EventAnswer answer(Event event, List<Passage> passages) {
         List<Integer> windows =
                 EventReading.windowsOf(event, passages.get(0).courses.get(0));
-        List<FreeMovement> moves =
+        List<Movement> moves =
                 passages.stream().map(passage -> passage.about(windows)).toList();
         return EventReading.answer(
                 event,
                 passages.stream().map(passage -> passage.courses.get(0)).toList(),
-                EventReading.band(moves, FreeMovement::edgeShy),
-                EventReading.band(moves, FreeMovement::edgeProud),
-                EventReading.band(moves, FreeMovement::pinCrackUse),
+                EventReading.band(moves, Movement::edgeShy),
+                EventReading.band(moves, Movement::edgeProud),
+                EventReading.band(moves, move -> move.free().pinCrackUse()),
                 EventReading.endGrain(
                         event,
                         passages.get(0).parts.get(0).material(),
@@ -182,29 +250,20 @@ public final class EventEngine {
 
     /** The worse of the year without and with events in every movement. */
     private HandleYear worse(HandleYear quiet, List<Passage> passages) {
-        List<Integer> all = new ArrayList<>();
-        List<EventWindow> windows = passages.get(0).courses.get(0).windows();
-        for (int i = 0; i < windows.size(); i++) {
-            all.add(i);
-        }
-        if (all.isEmpty()) {
-            return quiet;
-        }
-        List<FreeMovement> moves = new ArrayList<>();
-        List<FreeMovement> about = passages.stream().map(p -> p.about(all)).toList();
-        for (int i = 0; i < passages.size(); i++) {
-            moves.add(passages.get(i).hours());
-        }
-        Function<ToDoubleFunction<FreeMovement>, Band> band =
+        List<Integer> all = passages.get(0).all();
+        List<Movement> about =
+                passages.stream().map(passage -> passage.about(all)).toList();
+        List<Movement> moves = passages.stream().map(Passage::hours).toList();
+        Function<ToDoubleFunction<Movement>, Band> band =
                 of -> EventReading.larger(EventReading.band(about, of), EventReading.band(moves, of));
-        Band shy = EventReading.worse(quiet.freeShy(), band.apply(FreeMovement::edgeShy));
-        Band proud = EventReading.worse(quiet.freeProud(), band.apply(FreeMovement::edgeProud));
-        double held = held(quiet);
+        Function<ToDoubleFunction<FreeMovement>, Band> free = of -> band.apply(move -> of.applyAsDouble(move.free()));
+        Band shy = band.apply(Movement::edgeShy);
+        Band proud = band.apply(Movement::edgeProud);
         boolean worst = Math.max(shy.value(), proud.value())
-                > Math.max(quiet.freeShy().value(), quiet.freeProud().value());
-        List<Sample> samples = samples(passages.get(0).courses.get(0), all);
-        Sample at = samples.get(Math.min(samples.size() - 1, about.get(0).worstSample()));
+                > Math.max(quiet.edgeShy().value(), quiet.edgeProud().value());
         EventCourse course = passages.get(0).courses.get(0);
+        List<Sample> samples = samples(course, all);
+        Sample at = samples.get(Math.min(samples.size() - 1, about.get(0).worstSample()));
         return new HandleYear(
                 quiet.materialId(),
                 quiet.materialName(),
@@ -213,19 +272,22 @@ public final class EventEngine {
                 quiet.moistureFinish(),
                 Math.min(quiet.moistureLowest(), -EventReading.most(samples, sample -> -sample.mean())),
                 Math.max(quiet.moistureHighest(), EventReading.most(samples, Sample::mean)),
-                EventReading.worse(quiet.edgeShy(), shy.times(held)),
-                EventReading.worse(quiet.edgeProud(), proud.times(held)),
-                shy,
-                proud,
-                EventReading.worse(quiet.lengthMismatch(), band.apply(FreeMovement::lengthMismatch)),
-                EventReading.worse(quiet.endShort(), band.apply(FreeMovement::endShort)),
-                EventReading.worse(quiet.endLong(), band.apply(FreeMovement::endLong)),
-                EventReading.worse(quiet.pinGap(), band.apply(FreeMovement::pinGap)),
-                EventReading.worse(quiet.pinSqueeze(), band.apply(FreeMovement::pinSqueeze)),
-                EventReading.worse(quiet.pinCrackUse(), band.apply(FreeMovement::pinCrackUse)),
-                EventReading.worse(quiet.pinHeadProud(), band.apply(FreeMovement::pinHeadProud)),
-                EventReading.worse(quiet.pinHeadSunk(), band.apply(FreeMovement::pinHeadSunk)),
+                EventReading.worse(quiet.edgeShy(), shy),
+                EventReading.worse(quiet.edgeProud(), proud),
+                EventReading.worse(quiet.freeShy(), free.apply(FreeMovement::edgeShy)),
+                EventReading.worse(quiet.freeProud(), free.apply(FreeMovement::edgeProud)),
+                EventReading.worse(quiet.tangLineShy(), band.apply(Movement::tangLineShy)),
+                EventReading.worse(quiet.tangLineProud(), band.apply(Movement::tangLineProud)),
+                EventReading.worse(quiet.lengthMismatch(), free.apply(FreeMovement::lengthMismatch)),
+                EventReading.worse(quiet.endShort(), band.apply(Movement::endShort)),
+                EventReading.worse(quiet.endLong(), band.apply(Movement::endLong)),
+                EventReading.worse(quiet.pinGap(), free.apply(FreeMovement::pinGap)),
+                EventReading.worse(quiet.pinSqueeze(), free.apply(FreeMovement::pinSqueeze)),
+                EventReading.worse(quiet.pinCrackUse(), free.apply(FreeMovement::pinCrackUse)),
+                EventReading.worse(quiet.pinHeadProud(), band.apply(Movement::pinHeadProud)),
+                EventReading.worse(quiet.pinHeadSunk(), band.apply(Movement::pinHeadSunk)),
                 quiet.joint(),
+                quiet.load().map(load -> worse(load, passages.get(0).load())),
                 worst ? month(course, at) : quiet.worstMonth(),
                 quiet.restsOn(),
                 quiet.findings(),
@@ -233,11 +295,11 @@ public final class EventEngine {
                 quiet.dailyMoisture());
     }
 
-    /** Where the year is told of a glued edge, the share of its free movement that is left. */
-    private static double held(HandleYear quiet) {
-        double free = quiet.freeShy().value() + quiet.freeProud().value();
-        double edge = quiet.edgeShy().value() + quiet.edgeProud().value();
-        return free > 0 ? Math.min(1, edge / free) : 1;
+    private static HandleYear.Load worse(HandleYear.Load year, Optional<HandleYear.Load> event) {
+        return event.map(load -> new HandleYear.Load(
+                        Math.max(year.glueUse(), load.glueUse()),
+                        year.splitUse().map(use -> Math.max(use, load.splitUse().orElse(0.0)))))
+                .orElse(year);
     }
 
     private static int month(EventCourse course, Sample at) {

@@ -4,6 +4,7 @@ import hafthold.air.AirSeries;
 import hafthold.simulate.EventWindow.Sample;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** One scale through years with events: every hour, and finer moments about each event. */
 public final class EventTrace {
@@ -13,8 +14,23 @@ public final class EventTrace {
     private final Conditions conditions;
     private final List<EventCourse> courses;
     private final List<PartMotion> parts;
+    private final Optional<double[]> gluedHours;
+    private final Optional<double[]> gluedSamples;
 
-    EventTrace(Conditions conditions, List<EventCourse> courses, List<PartMotion> parts) {
+    /**
+     * A trace.
+     *
+     * @param gluedHours offset of the glued edge at each hour, m; empty where it is not glued
+     * @param gluedSamples the same at each sample of all windows in order
+     */
+    EventTrace(
+            Conditions conditions,
+            List<EventCourse> courses,
+            List<PartMotion> parts,
+            Optional<double[]> gluedHours,
+            Optional<double[]> gluedSamples) {
+        this.gluedHours = gluedHours;
+        this.gluedSamples = gluedSamples;
         this.conditions = conditions;
         this.courses = courses;
         this.parts = parts;
@@ -28,12 +44,18 @@ public final class EventTrace {
      */
     public record Moment(double hour, ScaleTrace.Hour state) {}
 
+    /** Whether the scale is glued; if not, both offsets are the same. */
+    public boolean isGlued() {
+        return gluedHours.isPresent();
+    }
+
     /** All moments in order. */
     public List<Moment> moments() {
         List<Moment> moments = new ArrayList<>();
         EventCourse leading = courses.get(0);
         AirSeries air = conditions.destination().air();
         int hour = 0;
+        int taken = 0;
         for (int w = 0; w < leading.windows().size(); w++) {
             EventWindow window = leading.windows().get(w);
             double start = window.startSeconds() / SECONDS_AN_HOUR;
@@ -44,7 +66,8 @@ public final class EventTrace {
             for (int i = 0; i < window.samples().size(); i++) {
                 Sample sample = window.samples().get(i);
                 double at = window.hour(sample);
-                moments.add(new Moment(at, state(w, i, sample)));
+                int index = taken++;
+                moments.add(new Moment(at, state(w, i, sample, gluedSamples.map(offsets -> offsets[index]))));
                 last = at;
             }
             hour = (int) Math.floor(last + SAME_HOURS) + 1;
@@ -71,10 +94,11 @@ public final class EventTrace {
                         leading.face()[hour],
                         leading.back()[hour],
                         celsius,
-                        wetter));
+                        wetter,
+                        gluedHours.map(offsets -> offsets[hour])));
     }
 
-    private ScaleTrace.Hour state(int window, int index, Sample sample) {
+    private ScaleTrace.Hour state(int window, int index, Sample sample, Optional<Double> glued) {
         double[] wetter = new double[parts.size()];
         for (int p = 0; p < wetter.length; p++) {
             List<Sample> own = courses.get(p).windows().get(window).samples();
@@ -89,7 +113,8 @@ public final class EventTrace {
                 sample.face(),
                 sample.back(),
                 sample.meanCelsius(),
-                wetter);
+                wetter,
+                glued);
     }
 
     private ScaleTrace.Hour state(
@@ -99,7 +124,8 @@ public final class EventTrace {
             double face,
             double back,
             double scaleCelsius,
-            double[] wetter) {
+            double[] wetter,
+            Optional<Double> glued) {
         double warmer = scaleCelsius - conditions.madeTemperature().celsius();
         double width = 0;
         double thickness = 0;
@@ -113,7 +139,8 @@ public final class EventTrace {
         double offset = conditions.handle().tangWidth().metres()
                 / 2
                 * (width - conditions.tangExpansion().value() * warmer);
-        return new ScaleTrace.Hour(airCelsius, humidity, mean, face, back, width, thickness, length, offset);
+        return new ScaleTrace.Hour(
+                airCelsius, humidity, mean, face, back, width, thickness, length, glued.orElse(offset), offset);
     }
 
     /** A closed year, so many times over. */

@@ -142,7 +142,7 @@ public final class HandleEngine {
         return glued.map(handle -> handle.under(ScaleElasticity.of(parts, Doubt.NONE)));
     }
 
-    private static boolean isWideEnough(Handle handle) {
+    static boolean isWideEnough(Handle handle) {
         return handle.tangWidth().metres() > TOO_NARROW && handle.length().metres() > TOO_NARROW;
     }
 
