@@ -1,6 +1,7 @@
 package hafthold.cli;
 
 import hafthold.decide.Comparison;
+import hafthold.decide.EventComparison;
 import hafthold.report.ComparisonCsv;
 import hafthold.report.ComparisonJson;
 import hafthold.report.ComparisonMarkdown;
@@ -34,6 +35,9 @@ final class CompareCommand implements Runnable {
 
     @Mixin
     private SamplingOptions sampling;
+
+    @Mixin
+    private EventOptions events;
 
     @Mixin
     private TableOptions tables;
@@ -70,20 +74,21 @@ final class CompareCommand implements Runnable {
                 order.defaults(),
                 named,
                 sampling.sampling());
-        Comparison comparison = run.comparison();
+        EventComparison answer = run.comparison(events.schedule(set));
+        Comparison comparison = answer.comparison();
         spec.commandLine()
                 .getOut()
                 .print(
                         switch (format) {
-                            case TEXT -> new ComparisonText(units, named).of(comparison);
+                            case TEXT -> new ComparisonText(units, named).of(answer);
                             case MARKDOWN -> ComparisonMarkdown.of(comparison, units, named);
-                            case JSON -> ComparisonJson.of(comparison);
+                            case JSON -> ComparisonJson.of(answer);
                             case CSV -> ComparisonCsv.of(comparison);
                         });
         if (folder != null) {
             String command = TypedCommand.of(spec.commandLine().getParseResult());
-            spec.commandLine().getErr().println("report: " + run.write(folder, comparison, units, command));
+            spec.commandLine().getErr().println("report: " + run.write(folder, answer, units, command));
         }
-        run.warn(spec.commandLine().getErr());
+        run.warn(spec.commandLine().getErr(), comparison);
     }
 }

@@ -1,6 +1,8 @@
 package hafthold.cli;
 
+import hafthold.air.EventSchedule;
 import hafthold.decide.Comparison;
+import hafthold.decide.EventComparison;
 import hafthold.decide.Judgement;
 import hafthold.decide.PlaceComparison;
 import hafthold.decide.PlaceComparison.Candidate;
@@ -45,13 +47,22 @@ record ComparisonRun(
 
     /** Works out the comparison; what it rests on and what to mind are among its findings. */
     Comparison comparison() {
+        return comparison(EventSchedule.none()).comparison();
+    }
+
+    /** Likewise, with what happens besides the weather. */
+    EventComparison comparison(EventSchedule schedule) {
+        EventOptions.requireOnePlace(schedule, conditions.destination());
         List<Finding> findings = new ArrayList<>();
         findings.add(conditions.destination().setting().finding());
         findings.addAll(defaults);
         findings.add(SamplingOptions.finding(sampling));
+        findings.addAll(EventOptions.findings(schedule));
         findings.addAll(cautions());
-        return new PlaceComparison(new Judgement(LimitTable.read(tables)), sampling)
-                .compare(conditions, candidates, findings);
+        PlaceComparison places = new PlaceComparison(new Judgement(LimitTable.read(tables)), sampling);
+        return schedule.isEmpty()
+                ? EventComparison.quiet(places.compare(conditions, candidates, findings))
+                : places.compare(conditions, schedule, candidates, findings);
     }
 
     /** What can hurt, each sentence once. */
@@ -63,14 +74,16 @@ record ComparisonRun(
     }
 
     /** Says on the error stream what stands in for what is not known, and what can hurt. */
-    void warn(PrintWriter err) {
+    void warn(PrintWriter err, Comparison comparison) {
         candidates.stream()
                 .map(Candidate::material)
                 .filter(material -> material.evidence() == Evidence.UNKNOWN)
                 .flatMap(material -> material.findings().stream())
                 .distinct()
                 .forEach(finding -> err.println("note: " + finding.text()));
-        cautions().forEach(caution -> err.println("mind: " + caution.text()));
+        comparison.findings().stream()
+                .filter(finding -> finding.kind() == Finding.Kind.CAUTION)
+                .forEach(caution -> err.println("mind: " + caution.text()));
     }
 
     /**
@@ -79,6 +92,11 @@ record ComparisonRun(
      * @return the page
      */
     Path write(Path folder, Comparison comparison, LengthUnits units, String command) {
+        return write(folder, EventComparison.quiet(comparison), units, command);
+    }
+
+    /** Likewise, with what each event does. */
+    Path write(Path folder, EventComparison comparison, LengthUnits units, String command) {
         try {
             new ReportFolder(folder)
                     .write(new ComparisonReport(units, named, LimitTable.read(tables), command).files(comparison));

@@ -89,7 +89,7 @@ final class DemoCommand implements Runnable {
                         + CardCommand.write(card(run, library, List.of(asked)), folder, "card")
                         + ", "
                         + CardCommand.write(card(run, library, CardCommand.beside(asked, library)), folder, "quote"));
-        run.warn(spec.commandLine().getErr());
+        run.warn(spec.commandLine().getErr(), comparison);
     }
 
     private static CustomerCard card(ComparisonRun run, MaterialLibrary library, List<Candidate> handles) {

@@ -4,6 +4,7 @@ import hafthold.knife.UnfitBuildException;
 import hafthold.quantity.QuantityFormatException;
 import hafthold.simulate.OutsideModelsException;
 import hafthold.table.InvalidTableException;
+import hafthold.table.UnknownEventWordsException;
 import hafthold.table.UnknownIdException;
 import java.io.UncheckedIOException;
 import picocli.CommandLine;
@@ -39,6 +40,7 @@ final class FaultReport implements IExecutionExceptionHandler, IParameterExcepti
 
     private static int codeOf(Exception fault) {
         if (fault instanceof UnknownIdException
+                || fault instanceof UnknownEventWordsException
                 || fault instanceof QuantityFormatException
                 || fault instanceof UnfitBuildException
                 || fault instanceof WrongUsageException) {

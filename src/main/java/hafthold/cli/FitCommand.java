@@ -1,7 +1,9 @@
 package hafthold.cli;
 
+import hafthold.air.EventSchedule;
 import hafthold.air.HeatedHome;
 import hafthold.air.Setting;
+import hafthold.decide.EventFit;
 import hafthold.decide.KnifeFit;
 import hafthold.decide.KnifeJudge;
 import hafthold.decide.Offer;
@@ -92,6 +94,9 @@ final class FitCommand implements Callable<Integer> {
     private SamplingOptions sampling;
 
     @Mixin
+    private EventOptions events;
+
+    @Mixin
     private TableOptions tables;
 
     @Option(
@@ -140,23 +145,41 @@ final class FitCommand implements Callable<Integer> {
         Destination destination = destination(read, set, findings);
         findings.addAll(FitFindings.of(read.knife(), destination));
         findings.add(SamplingOptions.finding(sampling.sampling()));
-        KnifeFit fit = new KnifeJudge(LimitTable.read(set), offer(read.knife(), library), sampling.sampling())
-                .fit(read.knife(), destination, findings);
+        EventFit answer = answer(read.knife(), destination, set, library, findings);
+        KnifeFit fit = answer.fit();
         spec.commandLine()
                 .getOut()
                 .print(
                         switch (format) {
                             case MARKDOWN -> FitMarkdown.of(fit, units);
-                            case JSON -> FitJson.of(fit);
-                            case TEXT, CSV -> new FitText(units).of(fit);
+                            case JSON -> FitJson.of(answer);
+                            case TEXT, CSV -> new FitText(units).of(answer);
                         });
         List<Finding> cautions = List.copyOf(FitFindings.cautions(read.knife(), CautionTable.read(set)));
         if (folder != null) {
-            spec.commandLine().getErr().println("report: " + write(fit, LimitTable.read(set), cautions));
+            spec.commandLine().getErr().println("report: " + write(answer, LimitTable.read(set), cautions));
         }
+        EventOptions.cautions(events.schedule(set))
+                .forEach(caution -> spec.commandLine().getErr().println("mind: " + caution.text()));
         cautions.forEach(caution -> spec.commandLine().getErr().println("mind: " + caution.text()));
         boolean adverse = fit.verdict() == Verdict.CHANGE || fit.verdict() == Verdict.REFUSE;
         return check && adverse ? ExitCode.ADVERSE_VERDICT : ExitCode.DONE;
+    }
+
+    private EventFit answer(
+            Knife knife, Destination destination, TableSet set, MaterialLibrary library, List<Finding> findings) {
+        EventSchedule schedule = events.schedule(set);
+        EventOptions.requireOnePlace(schedule, destination);
+        KnifeJudge judge = new KnifeJudge(LimitTable.read(set), offer(knife, library), sampling.sampling());
+        if (schedule.isEmpty()) {
+            return EventFit.quiet(judge.fit(knife, destination, findings));
+        }
+        if (knife instanceof FullTangKnife full) {
+            findings.addAll(EventOptions.findings(schedule));
+            return judge.fit(full, destination, schedule, findings);
+        }
+        throw new WrongUsageException("events are worked out for full-tang knives; for the parts of a stack ask"
+                + " 'hafthold compare --event' with their materials");
     }
 
     private static MaterialLibrary of(CompletableFuture<MaterialLibrary> shelf) {
@@ -168,7 +191,7 @@ final class FitCommand implements Callable<Integer> {
     }
 
     /** Writes page, pictures, text and figures, whole or not at all; returns the page. */
-    private Path write(KnifeFit fit, List<FitLimits> limits, List<Finding> cautions) {
+    private Path write(EventFit fit, List<FitLimits> limits, List<Finding> cautions) {
         String command = TypedCommand.of(spec.commandLine().getParseResult());
         try {
             new ReportFolder(folder)

@@ -13,6 +13,7 @@ import hafthold.source.Figure;
 import hafthold.table.AlternativeTable;
 import hafthold.table.AlternativeTable.Alternative;
 import hafthold.table.CautionTable;
+import hafthold.table.EventTable;
 import hafthold.table.FinishTable;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.MaterialRow;
@@ -54,6 +55,9 @@ final class MaterialsCommand implements Runnable {
     @Option(names = "--finishes", description = "list finishes instead")
     private boolean finishes;
 
+    @Option(names = "--events", description = "list what --event knows instead, each with its rule")
+    private boolean events;
+
     @Parameters(arity = "0..1", paramLabel = "MATERIAL", description = "id of one material")
     private String id;
 
@@ -63,6 +67,10 @@ final class MaterialsCommand implements Runnable {
         PrintWriter out = spec.commandLine().getOut();
         if (finishes) {
             output.print(out, finishes(FinishTable.read(set)));
+            return;
+        }
+        if (events) {
+            output.print(out, events(EventTable.read(set)));
             return;
         }
         MaterialLibrary library = MaterialLibrary.read(set);
@@ -103,6 +111,17 @@ final class MaterialsCommand implements Runnable {
                         finish.coats(),
                         finish.resistance().value() / 1e9,
                         finish.resistance().evidence().word()));
+        return listing.build();
+    }
+
+    private static Listing events(EventTable table) {
+        Listing.Builder listing = Listing.of("events", "id", "name", "hours", "rule");
+        table.all()
+                .forEach(event -> listing.row(
+                        event.id(),
+                        event.name(),
+                        Math.round(10 * event.seconds() / 3600) / 10.0,
+                        event.finding().text()));
         return listing.build();
     }
 

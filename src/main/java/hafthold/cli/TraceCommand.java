@@ -1,15 +1,21 @@
 package hafthold.cli;
 
+import hafthold.air.EventSchedule;
 import hafthold.decide.PlaceComparison.Candidate;
 import hafthold.report.TraceCsv;
 import hafthold.simulate.Conditions;
+import hafthold.simulate.EventEngine;
+import hafthold.simulate.EventTrace;
 import hafthold.simulate.HandleEngine;
 import hafthold.simulate.Sampling;
 import hafthold.simulate.ScaleTrace;
+import hafthold.source.Finding;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.StaysFile;
 import hafthold.table.TableSet;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,6 +30,8 @@ import picocli.CommandLine.Spec;
         description = "Prints the year of one scale hour by hour as CSV: air, moisture, movement.")
 final class TraceCommand implements Runnable {
     private static final int MINUTES_AN_HOUR = 60;
+    private static final double SHORTEST_STEP = 10;
+    private static final double LONGEST_STEP = 3600;
 
     @Spec
     private CommandSpec spec;
@@ -33,6 +41,17 @@ final class TraceCommand implements Runnable {
 
     @Mixin
     private RackOptions rack;
+
+    @Mixin
+    private EventOptions events;
+
+    @Option(
+            names = "--step",
+            paramLabel = "TIME",
+            defaultValue = "5 min",
+            description = "time between rows about an event, such as \"1 min\" or \"30 s\" (default: ${DEFAULT-VALUE});"
+                    + " in phases of half a day and more no finer than half an hour")
+    private String step;
 
     @Mixin
     private TableOptions tables;
@@ -66,11 +85,26 @@ final class TraceCommand implements Runnable {
             throw new WrongUsageException("trace follows one scale: name one --material and at most one --cut");
         }
         Candidate scale = candidates.get(0);
+        EventSchedule schedule = events.schedule(set);
         Conditions conditions = order.conditions(set, library);
-        ScaleTrace trace = new HandleEngine(
-                        conditions.at(conditions.destination().finer(samplesAnHour())), Sampling.VALUE_ONLY)
-                .trace(scale.material(), scale.cut());
-        spec.commandLine().getOut().print(TraceCsv.of(trace));
+        EventOptions.requireOnePlace(schedule, conditions.destination());
+        boolean glued;
+        if (schedule.isEmpty()) {
+            ScaleTrace trace = new HandleEngine(
+                            conditions.at(conditions.destination().finer(samplesAnHour())), Sampling.VALUE_ONLY)
+                    .trace(scale.material(), scale.cut());
+            glued = trace.isGlued();
+            spec.commandLine().getOut().print(TraceCsv.of(trace));
+        } else {
+            EventTrace trace =
+                    new EventEngine(conditions, schedule, stepSeconds()).trace(scale.material(), scale.cut());
+            glued = trace.isGlued();
+            spec.commandLine().getOut().print(TraceCsv.of(trace));
+        }
+        EventOptions.findings(schedule)
+                .forEach(finding -> spec.commandLine()
+                        .getErr()
+                        .println((finding.kind() == Finding.Kind.CAUTION ? "mind: " : "note: ") + finding.text()));
         conditions
                 .destination()
                 .stays()
@@ -83,7 +117,7 @@ final class TraceCommand implements Runnable {
         spec.commandLine()
                 .getErr()
                 .println(
-                        trace.isGlued()
+                        glued
                                 ? "edge_offset_mm: glued, half way up the thickness; free_offset_mm: if unglued"
                                 : "unglued: edge_offset_mm equals free_offset_mm");
     }
@@ -93,5 +127,18 @@ final class TraceCommand implements Runnable {
             throw new WrongUsageException("--every needs minutes that divide an hour, such as 10 or 30");
         }
         return MINUTES_AN_HOUR / minutes;
+    }
+
+    private double stepSeconds() {
+        Matcher words = Pattern.compile("\\s*(\\d{1,6})\\s*(s|min|h)\\s*").matcher(step);
+        double seconds = words.matches()
+                ? Integer.parseInt(words.group(1))
+                        * ("s".equals(words.group(2)) ? 1.0 : "min".equals(words.group(2)) ? 60 : 3600)
+                : 0;
+        if (!(seconds >= SHORTEST_STEP && seconds <= LONGEST_STEP)) {
+            throw new WrongUsageException(
+                    "--step '" + step + "' is no step about an event; write 10 s to 1 h, such as \"1 min\"");
+        }
+        return seconds;
     }
 }

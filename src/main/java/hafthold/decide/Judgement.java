@@ -2,6 +2,7 @@ package hafthold.decide;
 
 import hafthold.knife.FitLimits;
 import hafthold.quantity.Band;
+import hafthold.simulate.EventYear;
 import hafthold.simulate.FitYear;
 import hafthold.simulate.HandleYear;
 import hafthold.simulate.StackYear;
@@ -66,6 +67,27 @@ public final class Judgement {
         }
         this.classes = List.copyOf(classes);
         this.shift = staysClass - STAYS_CLASS;
+    }
+
+    /** The verdict on a year with events: heat counts as well. */
+    public Verdict verdict(EventYear year) {
+        return answer(year.year(), standings(year));
+    }
+
+    /** Everything about a year with events that does not keep the strictest class, the deciding one first. */
+    public List<Reason> reasons(EventYear year) {
+        return reasons(standings(year));
+    }
+
+    /** The largest of all uses of the limits in a year with events: what materials are ranked by. */
+    public double seasonalUse(EventYear year) {
+        return standings(year).stream().mapToDouble(Standing::use).max().orElseThrow();
+    }
+
+    private List<Standing> standings(EventYear year) {
+        List<Standing> standings = standings(year.year());
+        standings.add(softening(year.softeningMarginKelvin()));
+        return standings;
     }
 
     /** The verdict on a year. */

@@ -1,10 +1,13 @@
 package hafthold.decide;
 
+import hafthold.air.EventSchedule;
 import hafthold.knife.FitLimits;
 import hafthold.knife.FullTangKnife;
 import hafthold.knife.Knife;
 import hafthold.knife.TangStackKnife;
 import hafthold.simulate.BondedEngine;
+import hafthold.simulate.BondedEventEngine;
+import hafthold.simulate.BondedEventYear;
 import hafthold.simulate.Destination;
 import hafthold.simulate.FitYear;
 import hafthold.simulate.Sampling;
@@ -13,6 +16,7 @@ import hafthold.simulate.StackYear;
 import hafthold.source.Finding;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Holds one knife against one place: runs the year, judges it, looks for what to change.
@@ -65,6 +69,31 @@ public record KnifeJudge(List<FitLimits> classes, Offer offer, Sampling sampling
                 judgement.likelihood(year),
                 new FullTangAdviser(judgement, offer, engine, full, year).advice(),
                 all(findings, year.whole().findings()));
+    }
+
+    /**
+     * The knife in that place, with what happens to it besides the weather.
+     *
+     * @param schedule one event or more
+     * @param findings choices already made
+     */
+    public EventFit fit(FullTangKnife knife, Destination destination, EventSchedule schedule, List<Finding> findings) {
+        Judgement judgement = Judgement.forWork(classes, knife.build().order().workClass());
+        BondedEngine engine = new BondedEngine(knife, destination, sampling);
+        FitYear quiet = engine.year();
+        BondedEventYear events = new BondedEventEngine(knife, destination, schedule).year(quiet);
+        FitYear year = events.year();
+        return new EventFit(
+                new FullTangFit(
+                        knife,
+                        destination,
+                        year,
+                        judgement.verdict(year),
+                        judgement.reasons(year),
+                        judgement.likelihood(year),
+                        new FullTangAdviser(judgement, offer, engine, knife, quiet).advice(),
+                        all(findings, year.whole().findings())),
+                Optional.of(events));
     }
 
     private static List<Finding> all(List<Finding> some, List<Finding> more) {

@@ -1,11 +1,14 @@
 package hafthold.decide;
 
 import hafthold.air.AirSeries;
+import hafthold.air.EventSchedule;
 import hafthold.decide.Comparison.DayOfAir;
 import hafthold.material.Cut;
 import hafthold.material.Hybrid;
 import hafthold.material.ScaleMaterial;
 import hafthold.simulate.Conditions;
+import hafthold.simulate.EventEngine;
+import hafthold.simulate.EventYear;
 import hafthold.simulate.HandleEngine;
 import hafthold.simulate.HandleYear;
 import hafthold.simulate.Sampling;
@@ -52,6 +55,35 @@ public final class PlaceComparison {
      * @param findings choices common to all answers
      */
     public Comparison compare(Conditions conditions, List<Candidate> candidates, List<Finding> findings) {
+        return comparison(conditions, candidates, rank(conditions, candidates), findings);
+    }
+
+    /**
+     * Holds the candidates against one place and what happens there: movements, ranks and verdicts are the worse of the year
+     * and its events.
+     *
+     * @param schedule what happens and when
+     * @param findings choices common to all answers
+     */
+    public EventComparison compare(
+            Conditions conditions, EventSchedule schedule, List<Candidate> candidates, List<Finding> findings) {
+        HandleEngine engine = new HandleEngine(conditions);
+        EventEngine events = new EventEngine(conditions, schedule);
+        List<EventYear> years = candidates.parallelStream()
+                .map(candidate -> events.year(
+                        candidate.material(), candidate.cut(), engine.year(candidate.material(), candidate.cut())))
+                .sorted(Comparator.comparingDouble(judgement::seasonalUse))
+                .toList();
+        List<Comparison.Ranked> ranked = new ArrayList<>();
+        for (EventYear year : years) {
+            ranked.add(new Comparison.Ranked(
+                    ranked.size() + 1, year.year(), judgement.verdict(year), judgement.reasons(year)));
+        }
+        return new EventComparison(comparison(conditions, candidates, ranked, findings), years);
+    }
+
+    private static Comparison comparison(
+            Conditions conditions, List<Candidate> candidates, List<Comparison.Ranked> ranked, List<Finding> findings) {
         return new Comparison(
                 conditions.destination().id(),
                 conditions.destination().name(),
@@ -63,7 +95,7 @@ public final class PlaceComparison {
                 conditions.finish().name(),
                 daily(conditions.destination().outdoors()),
                 daily(conditions.destination().repeatingYear()),
-                rank(conditions, candidates).stream()
+                ranked.stream()
                         .map(answer -> withSettling(answer, conditions, candidates))
                         .toList(),
                 findings);

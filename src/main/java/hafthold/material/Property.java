@@ -30,6 +30,8 @@ public enum Property {
     DIFFUSIVITY_REFERENCE_TEMPERATURE("C", 1),
     /** Diffusivity along grain or sheet over that through the scale. */
     DIFFUSIVITY_ALONG_RATIO("-", 1),
+    /** Liquid water that a face takes up, mass per area over the square root of time, 20 C. */
+    WATER_ABSORPTION("kg/(m2 s^0.5)", 1),
     /** Shrinkage from green to oven-dry, of the green size. */
     SHRINKAGE("%", 0.01),
     /** Fibre saturation point. */

@@ -167,8 +167,12 @@ final class AnswerWords {
             case END_LETS_GO ->
                 "once glue or scale gives way, each end of the scale moves " + size + " against the steel";
             case SOFTENING ->
-                "the hottest air comes within " + Math.round(reason.size().value()) + Paragraph.HOLD
-                        + "K of where glue or scale softens";
+                reason.size().value() < 0
+                        ? "the heat goes " + Math.round(-reason.size().value()) + Paragraph.HOLD
+                                + "K beyond where glue or scale softens"
+                        : "the hottest air comes within "
+                                + Math.round(reason.size().value()) + Paragraph.HOLD
+                                + "K of where glue or scale softens";
             case STACK_GAP -> "the stack comes loose by " + size;
             case STACK_SET -> "damp crushes the stack by " + size + " for good";
         };

@@ -3,10 +3,12 @@ package hafthold.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
+import hafthold.decide.EventComparison;
 import hafthold.decide.Reason;
 import hafthold.quantity.Band;
 import hafthold.report.AnswerFigures.BandKey;
 import hafthold.report.AnswerFigures.NumberKey;
+import hafthold.simulate.EventYear;
 import hafthold.simulate.HandleYear;
 import hafthold.source.Finding;
 import java.io.IOException;
@@ -21,10 +23,16 @@ public final class ComparisonJson {
 
     /** The object, ending in a line feed. */
     public static String of(Comparison comparison) {
-        return JsonText.of(json -> write(json, comparison));
+        return of(EventComparison.quiet(comparison));
     }
 
-    private static void write(JsonGenerator json, Comparison comparison) throws IOException {
+    /** Likewise, with what each event does. */
+    public static String of(EventComparison answers) {
+        return JsonText.of(json -> write(json, answers));
+    }
+
+    private static void write(JsonGenerator json, EventComparison answers) throws IOException {
+        Comparison comparison = answers.comparison();
         json.writeStartObject();
         json.writeStringField("place", comparison.placeId());
         json.writeStringField("setting", comparison.settingId());
@@ -34,14 +42,14 @@ public final class ComparisonJson {
         json.writeEndObject();
         json.writeArrayFieldStart("results");
         for (Ranked answer : comparison.ranked()) {
-            result(json, answer);
+            result(json, answer, answers);
         }
         json.writeEndArray();
         findings(json, comparison.findings());
         json.writeEndObject();
     }
 
-    private static void result(JsonGenerator json, Ranked answer) throws IOException {
+    private static void result(JsonGenerator json, Ranked answer, EventComparison answers) throws IOException {
         HandleYear year = answer.year();
         json.writeStartObject();
         json.writeNumberField("rank", answer.rank());
@@ -73,6 +81,11 @@ public final class ComparisonJson {
             json.writeString(Paragraph.plain(WORDS.reason(reason)));
         }
         json.writeEndArray();
+        for (EventYear events : answers.events()) {
+            if (events.isOf(year)) {
+                EventJson.write(json, events);
+            }
+        }
         findings(json, year.findings());
         json.writeEndObject();
     }

@@ -2,6 +2,7 @@ package hafthold.report;
 
 import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
+import hafthold.decide.EventComparison;
 import hafthold.decide.Verdict;
 import hafthold.knife.FitLimits;
 import hafthold.report.chart.EdgeSketch;
@@ -29,6 +30,12 @@ public record ComparisonPage(
 
     /** The whole page as HTML. */
     public String of(Comparison comparison) {
+        return of(EventComparison.quiet(comparison));
+    }
+
+    /** Likewise, with what each event does. */
+    public String of(EventComparison answers) {
+        Comparison comparison = answers.comparison();
         List<ReportChart> charts = new ComparisonCharts(namedMaterial, limits).of(comparison);
         PageFrame frame = new PageFrame("Handle materials for " + comparison.placeName());
         Markup page = frame.page();
@@ -45,6 +52,9 @@ public record ComparisonPage(
                 "class",
                 "note");
         page.close("section");
+        if (!answers.events().isEmpty()) {
+            EventColumns.write(page, EventRows.of(answers.events()));
+        }
         page.open("section").element("h2", "What moves");
         WhatMoves.sentences(comparison).forEach(sentence -> page.element("p", sentence));
         new ComparisonTables(units).movements(page, comparison);

@@ -1,6 +1,7 @@
 package hafthold.report;
 
 import hafthold.decide.Comparison;
+import hafthold.decide.EventComparison;
 import hafthold.knife.FitLimits;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,16 +26,22 @@ public record ComparisonReport(
 
     /** Text by file name: the pictures as SVG, then comparison.csv, .json, .txt and .html. */
     public Map<String, String> files(Comparison comparison) {
+        return files(EventComparison.quiet(comparison));
+    }
+
+    /** Likewise, with what each event does. */
+    public Map<String, String> files(EventComparison answers) {
+        Comparison comparison = answers.comparison();
         Map<String, String> files = new LinkedHashMap<>();
         for (ReportChart chart : new ComparisonCharts(namedMaterial, limits).of(comparison)) {
             files.put(chart.id() + ".svg", chart.fileSvg());
         }
         files.put("comparison.csv", ComparisonCsv.of(comparison));
-        files.put("comparison.json", ComparisonJson.of(comparison));
+        files.put("comparison.json", ComparisonJson.of(answers));
         files.put(
                 "comparison.txt",
-                new ComparisonText(units, namedMaterial).of(comparison) + ComparisonText.cautions(comparison));
-        files.put("comparison.html", new ComparisonPage(units, namedMaterial, limits, command).of(comparison));
+                new ComparisonText(units, namedMaterial).of(answers) + ComparisonText.cautions(comparison));
+        files.put("comparison.html", new ComparisonPage(units, namedMaterial, limits, command).of(answers));
         return files;
     }
 }

@@ -2,6 +2,7 @@ package hafthold.report;
 
 import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
+import hafthold.decide.EventComparison;
 import hafthold.decide.Verdict;
 import hafthold.knife.Handle;
 import hafthold.material.Cut;
@@ -29,10 +30,17 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
 
     /** The whole answer, ending in a line feed. */
     public String of(Comparison comparison) {
+        return of(EventComparison.quiet(comparison));
+    }
+
+    /** Likewise, with what each event does. */
+    public String of(EventComparison answers) {
+        Comparison comparison = answers.comparison();
         StringBuilder text = new StringBuilder();
         text.append("Handle materials for ").append(comparison.placeName()).append("\n\n");
         text.append(situation(comparison)).append('\n');
         text.append(ranking(comparison)).append('\n');
+        text.append(EventColumns.of(answers.events(), WIDTH));
         ChosenAnswers.spokenOf(comparison, namedMaterial)
                 .forEach(answer -> text.append(Paragraph.hanging("", new AnswerWords(units).sentence(answer), WIDTH))
                         .append('\n'));

@@ -2,6 +2,7 @@ package hafthold.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import hafthold.decide.Advice;
+import hafthold.decide.EventFit;
 import hafthold.decide.FullTangFit;
 import hafthold.decide.KnifeFit;
 import hafthold.decide.Reason;
@@ -36,6 +37,12 @@ public final class FitJson {
 
     /** The object, ending in a line feed. */
     public static String of(KnifeFit fit) {
+        return of(EventFit.quiet(fit));
+    }
+
+    /** Likewise, with what each event does. */
+    public static String of(EventFit answer) {
+        KnifeFit fit = answer.fit();
         return JsonText.of(json -> {
             json.writeStartObject();
             whole(json, fit);
@@ -44,6 +51,9 @@ public final class FitJson {
                 bonded(json, full.year());
             } else {
                 stack(json, ((StackFit) fit).year());
+            }
+            if (answer.events().isPresent()) {
+                EventJson.write(json, answer.events().get());
             }
             advice(json, fit.advice());
             json.writeArrayFieldStart("reasons");

@@ -1,6 +1,7 @@
 package hafthold.report;
 
 import hafthold.decide.Advice;
+import hafthold.decide.EventFit;
 import hafthold.decide.FullTangFit;
 import hafthold.decide.KnifeFit;
 import hafthold.decide.Reason;
@@ -33,6 +34,12 @@ public record FitPage(LengthUnits units, List<FitLimits> limits, List<Finding> c
 
     /** The whole page as HTML. */
     public String of(KnifeFit fit) {
+        return of(EventFit.quiet(fit));
+    }
+
+    /** Likewise, with what each event does. */
+    public String of(EventFit answer) {
+        KnifeFit fit = answer.fit();
         PageFrame frame = new PageFrame(fit.knife().build().order().name().orElse("A knife") + " for "
                 + fit.destination().name());
         Markup page = frame.page();
@@ -42,6 +49,7 @@ public record FitPage(LengthUnits units, List<FitLimits> limits, List<Finding> c
         page.text(" " + FitText.verdictSentence(fit) + FitText.remedy(fit)).close("p");
         rows.writeSituation(page, SITUATION::contains);
         decides(page, fit);
+        answer.events().ifPresent(events -> EventColumns.write(page, EventRows.of(events)));
         toDo(page, fit);
         if (fit instanceof FullTangFit full) {
             new FullTangSections(units, limits, full, rows).write(frame);

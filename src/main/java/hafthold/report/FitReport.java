@@ -1,5 +1,6 @@
 package hafthold.report;
 
+import hafthold.decide.EventFit;
 import hafthold.decide.FullTangFit;
 import hafthold.decide.KnifeFit;
 import hafthold.decide.StackFit;
@@ -31,15 +32,22 @@ public record FitReport(
 
     /** Text by file name: the pictures as SVG, then fit.json, .txt and .html. */
     public Map<String, String> files(KnifeFit fit) {
+        return files(EventFit.quiet(fit));
+    }
+
+    /** Likewise, with what each event does. */
+    public Map<String, String> files(EventFit answer) {
+        KnifeFit fit = answer.fit();
         Map<String, String> files = new LinkedHashMap<>();
         List<ReportChart> charts = fit instanceof FullTangFit full
                 ? new FullTangCharts(limits).of(full)
                 : new StackCharts(limits).of((StackFit) fit);
         charts.forEach(chart -> files.put(chart.id() + ".svg", chart.fileSvg()));
-        files.put("fit.json", FitJson.of(fit));
+        files.put("fit.json", FitJson.of(answer));
         files.put(
-                "fit.txt", new FitText(units).of(fit) + ComparisonText.cautions(FindingDigest.of(cautions, Map.of())));
-        files.put(PAGE, new FitPage(units, limits, cautions, input, command).of(fit));
+                "fit.txt",
+                new FitText(units).of(answer) + ComparisonText.cautions(FindingDigest.of(cautions, Map.of())));
+        files.put(PAGE, new FitPage(units, limits, cautions, input, command).of(answer));
         return files;
     }
 }

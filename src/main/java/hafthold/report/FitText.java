@@ -1,6 +1,7 @@
 package hafthold.report;
 
 import hafthold.decide.Advice;
+import hafthold.decide.EventFit;
 import hafthold.decide.FullTangFit;
 import hafthold.decide.KnifeFit;
 import hafthold.decide.Reason;
@@ -33,6 +34,12 @@ public record FitText(LengthUnits units) {
 
     /** The whole note, ending in a line feed. */
     public String of(KnifeFit fit) {
+        return of(EventFit.quiet(fit));
+    }
+
+    /** Likewise, with what each event does. */
+    public String of(EventFit answer) {
+        KnifeFit fit = answer.fit();
         StringBuilder text = new StringBuilder();
         text.append(fit.knife().build().order().name().orElse("This knife"))
                 .append(" for ")
@@ -51,6 +58,8 @@ public record FitText(LengthUnits units) {
         text.append(rows.text()).append('\n');
         String stays = StayWords.block(fit.whole(), fit instanceof StackFit);
         text.append(stays).append(stays.isEmpty() ? "" : "\n");
+        text.append(
+                answer.events().map(events -> EventColumns.of(events, WIDTH)).orElse(""));
         text.append(toDo(fit)).append('\n');
         text.append(foundations(fit));
         return text.toString();

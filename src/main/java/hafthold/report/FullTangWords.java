@@ -169,11 +169,13 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
     }
 
     private static String heat(FitYear year) {
+        double margin = year.softeningMarginKelvin().value();
         return String.format(
                 Locale.ROOT,
-                "hottest air there %.0f °C, %.0f K below where %s softens or should be used no longer; coldest %.0f °C",
+                "hottest air there %.0f °C, %.0f K %s where %s softens or should be used no longer; coldest %.0f °C",
                 year.hottestCelsius(),
-                year.softeningMarginKelvin().value(),
+                Math.abs(margin),
+                margin < 0 ? "above" : "below",
                 year.softensFirst(),
                 year.coldestCelsius());
     }

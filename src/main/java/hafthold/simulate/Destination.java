@@ -51,6 +51,11 @@ public record Destination(
         return new Destination(id, name, setting, outdoors, kept, humidityDoubtFraction, stays);
     }
 
+    /** The same with other air about the knife, such as that of events. */
+    Destination in(AirSeries other) {
+        return new Destination(id, name, setting, outdoors, other, humidityDoubtFraction, stays);
+    }
+
     /** A recorded outdoor year. */
     public static Destination recorded(
             String id, String name, Setting setting, AirSeries outdoors, double humidityDoubtFraction) {

@@ -32,12 +32,41 @@ record FreeStrains(
         FullTangKnife knife = setup.knife();
         LayerMoisture moisture = setup.moisture();
         Handle handle = SectionPlan.handle(knife);
+        List<LayeredCourse> scale = parts.stream()
+                .map(part -> moisture.scale(part.material(), part.cut(), handle, knife.finish(), doubt))
+                .toList();
+        List<LayeredCourse> liners = knife.liners().stream()
+                .map(liner -> moisture.liner(liner, handle.tangWidth().metres() / 2, knife.finish(), doubt))
+                .toList();
         AirSeries air = setup.destination().air();
+        double[] celsius = new double[air.size()];
+        Arrays.setAll(celsius, air::temperatureCelsius);
+        return of(state, setup, parts, doubt, scale, liners, celsius);
+    }
+
+    /**
+     * Strains since a moment of the work along moisture and temperature worked out elsewhere.
+     *
+     * @param scaleCourses one a part
+     * @param linerCourses one a liner
+     * @param celsius temperature of the scale, one a sample of the courses
+     */
+    static FreeStrains of(
+            WorkState state,
+            BondedEngine.Setup setup,
+            List<Hybrid.Part> parts,
+            Doubt doubt,
+            List<LayeredCourse> scaleCourses,
+            List<LayeredCourse> linerCourses,
+            double[] celsius) {
+        FullTangKnife knife = setup.knife();
+        LayerMoisture moisture = setup.moisture();
         List<PartMotion> scale = new ArrayList<>();
         List<PartMotion> liners = new ArrayList<>();
         List<double[]> series = new ArrayList<>();
-        for (Hybrid.Part part : parts) {
-            LayeredCourse course = moisture.scale(part.material(), part.cut(), handle, knife.finish(), doubt);
+        for (int p = 0; p < parts.size(); p++) {
+            Hybrid.Part part = parts.get(p);
+            LayeredCourse course = scaleCourses.get(p);
             double from = moisture.stockFraction(part.material(), state, doubt);
             PartMotion motion =
                     PartMotion.of(part.material(), part.cut(), part.share().value(), from, course.mean(), 0, doubt);
@@ -46,17 +75,16 @@ record FreeStrains(
                 series.add(change(course, k, motion));
             }
         }
-        for (Material liner : knife.liners()) {
-            LayeredCourse course = moisture.liner(liner, handle.tangWidth().metres() / 2, knife.finish(), doubt);
+        for (int l = 0; l < linerCourses.size(); l++) {
+            Material liner = knife.liners().get(l);
+            LayeredCourse course = linerCourses.get(l);
             double from = moisture.stockFraction(liner, state, doubt);
             PartMotion motion = PartMotion.of(liner, Cut.NONE, 1, from, course.mean(), 0, doubt);
             liners.add(motion);
             series.add(change(course, 0, motion));
         }
-        double[] warmer = new double[air.size()];
-        Arrays.setAll(
-                warmer,
-                hour -> air.temperatureCelsius(hour) - state.temperature().celsius());
+        double[] warmer = new double[celsius.length];
+        Arrays.setAll(warmer, hour -> celsius[hour] - state.temperature().celsius());
         series.add(warmer);
         return new FreeStrains(
                 knife,

@@ -26,8 +26,22 @@ record GluedLoad(double glue, Optional<Double> split) {
             GluedSections.Readings sections,
             Bond bond,
             Conditions conditions) {
-        double[][] series = relaxed(motions, conditions);
-        AirSeries air = conditions.destination().air();
+        return of(parts, motions, sections, bond, conditions.destination().air(), relaxed(motions, conditions));
+    }
+
+    /**
+     * Likewise, of series that are already relaxed.
+     *
+     * @param air temperature of the glue, one a sample
+     * @param series changes of halves of each part, then warming
+     */
+    static GluedLoad of(
+            List<Hybrid.Part> parts,
+            List<PartMotion> motions,
+            GluedSections.Readings sections,
+            Bond bond,
+            AirSeries air,
+            double[][] series) {
         Optional<GlueStrength> strength = GlueStrength.of(bond.adhesive(), Doubt.NONE);
         boolean anyWay = parts.stream().anyMatch(part -> PinSplit.splitsAnyWay(part.cut()));
         boolean isCross = parts.stream().anyMatch(part -> part.cut() == Cut.CROSS);
@@ -65,9 +79,21 @@ record GluedLoad(double glue, Optional<Double> split) {
     }
 
     /** Changes since bonding, less what has relaxed of their means over the last month: halves of each part, warming. */
-    private static double[][] relaxed(List<PartMotion> motions, Conditions conditions) {
+    static double[][] relaxed(List<PartMotion> motions, Conditions conditions) {
         AirSeries air = conditions.destination().air();
         int window = FreeStrains.RELAXATION_DAYS * FreeMovement.samplesADay(air);
+        return Stream.of(changes(motions, conditions))
+                .map(values -> FreeStrains.relaxed(
+                        values,
+                        1 - Doubt.NONE.lastingShare(),
+                        window,
+                        conditions.destination().repeatsFromStart()))
+                .toArray(double[][]::new);
+    }
+
+    /** Changes since bonding: halves of each part, warming. */
+    static double[][] changes(List<PartMotion> motions, Conditions conditions) {
+        AirSeries air = conditions.destination().air();
         double[][] series = new double[GluedReading.HALVES * motions.size() + 1][air.size()];
         double[] change = new double[series.length];
         for (int i = 0; i < air.size(); i++) {
@@ -76,13 +102,7 @@ record GluedLoad(double glue, Optional<Double> split) {
                 series[k][i] = change[k];
             }
         }
-        return Stream.of(series)
-                .map(values -> FreeStrains.relaxed(
-                        values,
-                        1 - Doubt.NONE.lastingShare(),
-                        window,
-                        conditions.destination().repeatsFromStart()))
-                .toArray(double[][]::new);
+        return series;
     }
 
     private static double[] year(

@@ -61,11 +61,7 @@ public final class HandleEngine {
     }
 
     private HandleEngine(
-            Conditions order,
-            Sampling sampling,
-            Draws draws,
-            Optional<GluedSections> glued,
-            Map<Lay, Double> cracks) {
+            Conditions order, Sampling sampling, Draws draws, Optional<GluedSections> glued, Map<Lay, Double> cracks) {
         this.order = order;
         this.sampling = sampling;
         this.draws = draws;
@@ -141,7 +137,7 @@ public final class HandleEngine {
         return glued.map(handle -> handle.under(ScaleElasticity.of(parts, Doubt.NONE)));
     }
 
-    private static boolean isWideEnough(Handle handle) {
+    static boolean isWideEnough(Handle handle) {
         return handle.tangWidth().metres() > TOO_NARROW && handle.length().metres() > TOO_NARROW;
     }
 

@@ -116,7 +116,9 @@ final class LayerMoisture {
                         DiffusivityNodes nodes = DiffusivityNodes.of(water);
                         Key value = key(part, water, handle, finish, habits);
                         wanted.put(value, water);
-                        for (int node = 0; usual && sampled && node < nodes.logFactors().size(); node++) {
+                        for (int node = 0;
+                                usual && sampled && node < nodes.logFactors().size();
+                                node++) {
                             wanted.put(value.at(nodes.factor(node), habits), water);
                         }
                     });
@@ -268,6 +270,30 @@ final class LayerMoisture {
                         1,
                         doubt))
                 .orElseGet(() -> still(1));
+    }
+
+    /** The slab that such a scale is, for events; empty for what takes up no water. */
+    Optional<Slab> scaleSlab(Material material, Cut cut, Handle handle, Finish finish, Doubt doubt) {
+        return material.water()
+                .map(water -> new Slab(
+                        handle.scaleThickness().metres(),
+                        water.dryDensity().value(),
+                        water.isotherm(),
+                        water.diffusivity().times(doubt.diffusivityFactor(material) * uptakeFactor(water, cut, handle)),
+                        resistance(handle, finish)));
+    }
+
+    /** The slab that such a liner is, for events; empty for what takes up no water. */
+    Optional<Slab> linerSlab(Material material, double halfWidthMetres, Finish finish, Doubt doubt) {
+        return material.water()
+                .map(water -> new Slab(
+                        halfWidthMetres,
+                        water.dryDensity().value(),
+                        water.isotherm(),
+                        water.diffusivity()
+                                .times(doubt.diffusivityFactor(material)
+                                        * water.acrossRatio().value()),
+                        resistance(finish)));
     }
 
     private LayeredCourse still(int layers) {

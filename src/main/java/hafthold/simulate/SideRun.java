@@ -23,15 +23,45 @@ final class SideRun {
     private final AirSeries air;
     private final FreeStrains sinceFinish;
     private final FreeStrains sinceGlueUp;
+    private final FreeStrains stressing;
 
     SideRun(BondedEngine.Setup setup, Cut cut, Doubt doubt) {
+        this(
+                setup,
+                cut,
+                doubt,
+                FreeStrains.since(
+                        setup.knife().build().made(),
+                        setup,
+                        HandleEngine.partsOf(setup.knife().scale(), cut),
+                        doubt),
+                FreeStrains.since(
+                        setup.knife().build().glueUp(),
+                        setup,
+                        HandleEngine.partsOf(setup.knife().scale(), cut),
+                        doubt));
+    }
+
+    private SideRun(BondedEngine.Setup setup, Cut cut, Doubt doubt, FreeStrains sinceFinish, FreeStrains sinceGlueUp) {
+        this(setup, cut, doubt, sinceFinish, sinceGlueUp, sinceGlueUp.relaxed(doubt.lastingShare()));
+    }
+
+    /** A run over strains of its own making, one a sample of the setup's air, such as those of events. */
+    SideRun(
+            BondedEngine.Setup setup,
+            Cut cut,
+            Doubt doubt,
+            FreeStrains sinceFinish,
+            FreeStrains sinceGlueUp,
+            FreeStrains stressing) {
         this.setup = setup;
         this.knife = setup.knife();
         this.parts = HandleEngine.partsOf(knife.scale(), cut);
         this.doubt = doubt;
         this.air = setup.destination().air();
-        this.sinceFinish = FreeStrains.since(knife.build().made(), setup, parts, doubt);
-        this.sinceGlueUp = FreeStrains.since(knife.build().glueUp(), setup, parts, doubt);
+        this.sinceFinish = sinceFinish;
+        this.sinceGlueUp = sinceGlueUp;
+        this.stressing = stressing;
     }
 
     /** The year at the widest section and at the ends. */
@@ -65,7 +95,6 @@ final class SideRun {
         double pinSpan = SectionPlan.handle(knife).pinSpacing().metres()
                 / knife.build().scales().length().metres();
 
-        FreeStrains stressing = sinceGlueUp.relaxed(doubt.lastingShare());
         SectionDrive widthStresses = sinceGlueUp.on(width);
         SectionDrive lengthStresses = sinceGlueUp.on(length);
         GlueUse glue = new GlueUse(

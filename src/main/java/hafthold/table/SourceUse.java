@@ -18,6 +18,7 @@ public final class SourceUse {
         collect(uses, tables, "hybrids.csv", "source", "hybrid", "part");
         collect(uses, tables, "wood-names.csv", "source", "name", "wood_class");
         collect(uses, tables, "finishes.csv", "source", "id");
+        collect(uses, tables, "events.csv", "source", "id");
         collect(uses, tables, "limits.csv", "source", "class");
         collect(uses, tables, "places.csv", "temperature_source", "id");
         collect(uses, tables, "places.csv", "humidity_source", "id");

@@ -120,8 +120,9 @@ class SampledYearTest {
         WaterUptake water = wood.water().orElseThrow();
         ShrinkageSwelling swelling = (ShrinkageSwelling) water.swelling();
         Map<Axis, Figure> exact = new EnumMap<>(Axis.class);
-        swelling.shrinkage().forEach((axis, figure) -> exact.put(
-                axis, new Figure(Band.exact(figure.value()), Evidence.MEASURED, figure.sourceKey(), "")));
+        swelling.shrinkage()
+                .forEach((axis, figure) -> exact.put(
+                        axis, new Figure(Band.exact(figure.value()), Evidence.MEASURED, figure.sourceKey(), "")));
         return new Material(
                 wood.id(),
                 wood.name(),

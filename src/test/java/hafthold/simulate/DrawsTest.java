@@ -44,7 +44,9 @@ class DrawsTest {
     void tangentialAndRadialMovementGoTogetherAsInTheTables() {
         List<double[]> pairs = new ArrayList<>();
         LIBRARY.listed("scale").forEach(row -> {
-            if (LIBRARY.find(row.id()) instanceof Material wood && Input.hasGrain(wood) && !row.id().contains("burl")) {
+            if (LIBRARY.find(row.id()) instanceof Material wood
+                    && Input.hasGrain(wood)
+                    && !row.id().contains("burl")) {
                 var across = wood.sheet().figure(Property.SHRINKAGE, Axis.ACROSS);
                 var through = wood.sheet().figure(Property.SHRINKAGE, Axis.THROUGH);
                 if (across.isPresent()
@@ -69,8 +71,7 @@ class DrawsTest {
         SpearmansCorrelation spearman = new SpearmansCorrelation();
         assertEquals(
                 0.8,
-                spearman.correlation(
-                        draws.of(Input.SWELLING_ACROSS, WALNUT), draws.of(Input.SWELLING_THROUGH, WALNUT)),
+                spearman.correlation(draws.of(Input.SWELLING_ACROSS, WALNUT), draws.of(Input.SWELLING_THROUGH, WALNUT)),
                 0.05);
         assertEquals(
                 -0.25,

@@ -13,11 +13,12 @@ class TableSumsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "properties.csv, 1552, 347252.3194, 369127.3766, 394417.3108",
+        "properties.csv, 1555, 347252.3294, 369127.3966, 394417.3658",
         "alternatives.csv, 29, 455.0300, 589.5110, 709.6500",
         "treatments.csv, 32, 410.0100, 617.6300, 901.8100",
         "hybrids.csv, 16, 5.0700, 8.0000, 10.9300",
-        "finishes.csv, 23, 126.3000, 378.4500, 580.1300"
+        "finishes.csv, 23, 126.3000, 378.4500, 580.1300",
+        "events.csv, 21, 389.0, 468.0, 559.0"
     })
     void figuresAddUp(String name, int rows, double low, double value, double high) {
         CsvTable table =

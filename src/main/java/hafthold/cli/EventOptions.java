@@ -1,0 +1,104 @@
+package hafthold.cli;
+
+import hafthold.air.Event;
+import hafthold.air.EventSchedule;
+import hafthold.simulate.Destination;
+import hafthold.source.Finding;
+import hafthold.table.EventTable;
+import hafthold.table.EventWords;
+import hafthold.table.TableSet;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Option;
+
+/** What happens to the knife besides the weather. */
+final class EventOptions {
+    private static final int MOST_YEARS = 20;
+    private static final double HOT = 50;
+
+    @Option(
+            names = "--event",
+            paramLabel = "EVENT",
+            description = "what happens besides the weather, in words: EVENT [from DATE [TIME]] [every N min|h|d|weeks]"
+                    + " [N times], such as \"dishwasher from 2026-02-10 20:00 every 7 d\"; may be given several times;"
+                    + " 'hafthold materials --events' lists ids")
+    private List<String> typed = List.of();
+
+    @Option(
+            names = "--event-years",
+            paramLabel = "N",
+            defaultValue = "1",
+            description =
+                    "repeat the events for so many years in a row, to see what builds up (default: ${DEFAULT-VALUE})")
+    private int years;
+
+    /** What was asked for; no events where nothing was. */
+    EventSchedule schedule(TableSet tables) {
+        if (years < 1 || years > MOST_YEARS) {
+            throw new WrongUsageException("--event-years takes 1 to " + MOST_YEARS + ", got " + years);
+        }
+        if (typed.isEmpty()) {
+            return EventSchedule.none();
+        }
+        EventTable events = EventTable.read(tables);
+        return new EventSchedule(
+                typed.stream().map(words -> EventWords.read(words, events)).toList(), years);
+    }
+
+    /** The rules of the events, what the sums leave out, and what can hurt. */
+    static List<Finding> findings(EventSchedule schedule) {
+        List<Finding> findings = new ArrayList<>();
+        schedule.events().forEach(event -> findings.add(event.finding()));
+        if (schedule.isEmpty()) {
+            return findings;
+        }
+        findings.add(new Finding(
+                Finding.Kind.ESTIMATE,
+                "events",
+                "They start from the year that repeats without them; heat and water are solved together until an hour or two"
+                        + " after. Bands of events hold the speed of water in the scale only."));
+        if (schedule.events().stream().anyMatch(Event::isWet)) {
+            findings.add(new Finding(
+                    Finding.Kind.ESTIMATE,
+                    "water",
+                    "A wet face stands at saturation and drinks as bound water moves; water in the pores, which does not"
+                            + " swell, is told for the end grain only. A finish is taken to hold as it does against vapour:"
+                            + " scratches and open joints let in more."));
+            findings.add(new Finding(
+                    Finding.Kind.CAUTION,
+                    "water",
+                    "Water gets in at pins, ends and open joints and rusts the tang where nobody sees it: dry the knife at once"
+                            + " and look for dark lines."));
+        }
+        if (schedule.events().stream().anyMatch(EventOptions::isHot)) {
+            findings.add(new Finding(
+                    Finding.Kind.CAUTION,
+                    "heat",
+                    "Many epoxies soften from about 50 C, cast resins not far above: in this heat a scale can slip, warp or"
+                            + " let go, and a blade taken hold of at once burns. A loose handle is a hazard: take the knife out of"
+                            + " use."));
+        }
+        return findings;
+    }
+
+    /** Events are told of one place; on the way there they are not. */
+    static void requireOnePlace(EventSchedule schedule, Destination destination) {
+        if (!schedule.isEmpty() && !destination.repeatsFromStart()) {
+            throw new WrongUsageException("--event and several stays do not go together: ask for one of the places");
+        }
+    }
+
+    /** What can hurt, of these. */
+    static List<Finding> cautions(EventSchedule schedule) {
+        return findings(schedule).stream()
+                .filter(finding -> finding.kind() == Finding.Kind.CAUTION)
+                .toList();
+    }
+
+    private static boolean isHot(Event event) {
+        return event.phases().stream()
+                .anyMatch(phase ->
+                        phase.temperature().high() + (phase.counted() == hafthold.air.EventPhase.Counted.OWN ? 0 : 25)
+                                > HOT);
+    }
+}

@@ -1,0 +1,313 @@
+package hafthold.simulate;
+
+import hafthold.air.AirSeries;
+import hafthold.air.CommonYear;
+import hafthold.air.Event;
+import hafthold.air.EventSchedule;
+import hafthold.knife.WorkState;
+import hafthold.material.Cut;
+import hafthold.material.Hybrid;
+import hafthold.material.ScaleMaterial;
+import hafthold.quantity.Band;
+import hafthold.simulate.EventWindow.Sample;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * One scale, unglued, through the year with events.
+ *
+ * <p>Read it as the method statement: the year that repeats without events is where it starts; heat and water together lead
+ * the scale through each event; strain and steps follow as in the year; whichever is worse is the answer. The run is done
+ * at the value of the speed of water in the scale and at both ends of its range.
+ */
+public final class EventEngine {
+    private static final double SECONDS_AN_HOUR = 3600;
+    /** Tang of a knife of which only the width is known: 4 mm thick (assumed). */
+    private static final double USUAL_TANG_METRES = 0.004;
+
+    private static final List<Doubt> SPEEDS =
+            List.of(Doubt.NONE, Doubt.alone(Input.DIFFUSIVITY, -1), Doubt.alone(Input.DIFFUSIVITY, 1));
+    private static final double STEP_SECONDS = 300;
+
+    private final Conditions order;
+    private final EventSchedule schedule;
+    private final LayerMoisture moisture;
+    private final EventRun run;
+    private final Optional<GluedSections> glued;
+
+    /** An engine for one order, with samples every five minutes about an event. */
+    public EventEngine(Conditions order, EventSchedule schedule) {
+        this(order, schedule, STEP_SECONDS);
+    }
+
+    /**
+     * An engine for one order.
+     *
+     * @param stepSeconds time between samples about an event
+     */
+    public EventEngine(Conditions order, EventSchedule schedule, double stepSeconds) {
+        AirSeries air = order.destination().air();
+        EventRun.unfit(air).ifPresent(what -> {
+            throw new OutsideModelsException(what);
+        });
+        this.order = order;
+        this.schedule = schedule;
+        this.moisture = new LayerMoisture(order.destination());
+        this.glued = order.bond()
+                .filter(bond -> HandleEngine.isWideEnough(order.handle()))
+                .map(bond -> new GluedSections(order.handle(), bond));
+        this.run = new EventRun(air, order.destination().outdoors(), schedule, stepSeconds);
+    }
+
+    /** The year with events of a scale whose year without is known. */
+    public EventYear year(ScaleMaterial material, Cut cut, HandleYear quiet) {
+        List<Hybrid.Part> parts = HandleEngine.partsOf(material, cut);
+        Optional<GluedSections.Readings> sections = sectionsUnder(parts);
+        List<Passage> passages = new ArrayList<>();
+        for (Doubt doubt : SPEEDS) {
+            if (doubt.equals(Doubt.NONE)
+                    || parts.stream().anyMatch(part -> part.material().water().isPresent())) {
+                passages.add(new Passage(parts, sections, doubt));
+            }
+        }
+        List<EventAnswer> answers =
+                schedule.events().stream().map(event -> answer(event, passages)).toList();
+        Passage value = passages.get(0);
+        EventHeat heat = EventHeat.of(parts.stream().map(Hybrid.Part::material).toList(), answers);
+        EventCourse course = value.courses.get(0);
+        int last = course.mean().length - 1;
+        double above = 0;
+        for (int hour = 0; hour <= last; hour++) {
+            above += course.above(hour) / (last + 1);
+        }
+        return new EventYear(
+                worse(quiet, passages), answers, heat.marginKelvin(), heat.softens(), course.above(last), above);
+    }
+
+    private Optional<GluedSections.Readings> sectionsUnder(List<Hybrid.Part> parts) {
+        return glued.map(handle -> handle.under(ScaleElasticity.of(parts, Doubt.NONE)));
+    }
+
+    /** The year of a scale hour by hour and in finer steps about events, everything at its value. */
+    public EventTrace trace(ScaleMaterial material, Cut cut) {
+        List<Hybrid.Part> parts = HandleEngine.partsOf(material, cut);
+        Passage value = new Passage(parts, sectionsUnder(parts), Doubt.NONE);
+        List<Integer> all = value.all();
+        return new EventTrace(
+                order,
+                value.courses,
+                value.motions(List.of()),
+                value.sections.map(handle -> GluedEdge.offsets(value.motions(List.of()), handle, order.at(repeated()))),
+                value.sections.map(handle -> GluedEdge.offsets(
+                        value.motions(all), handle, order.at(with(EventReading.samples(value.courses.get(0), all))))));
+    }
+
+    /** All parts of a scale under one doubt. */
+    private final class Passage {
+        private final List<Hybrid.Part> parts;
+        private final List<EventCourse> courses;
+        private final Optional<GluedSections.Readings> sections;
+
+        Passage(List<Hybrid.Part> parts, Optional<GluedSections.Readings> sections, Doubt doubt) {
+            this.parts = parts;
+            this.sections = sections;
+            courses = parts.stream()
+                    .map(part -> EventScale.of(
+                                    moisture,
+                                    part.material(),
+                                    part.cut(),
+                                    order.handle(),
+                                    order.finish(),
+                                    USUAL_TANG_METRES,
+                                    doubt)
+                            .map(run::of)
+                            .orElseGet(run::dry))
+                    .toList();
+        }
+
+        /** Motions of all parts over the samples of some windows, then, where none is named, every hour. */
+        List<PartMotion> motions(List<Integer> windows) {
+            List<PartMotion> motions = new ArrayList<>();
+            for (int p = 0; p < parts.size(); p++) {
+                Hybrid.Part part = parts.get(p);
+                EventCourse course = courses.get(p);
+                List<Sample> samples = samples(course, windows);
+                double[] values = windows.isEmpty()
+                        ? course.mean()
+                        : samples.stream().mapToDouble(Sample::mean).toArray();
+                double[] moments = windows.isEmpty()
+                        ? course.moments()
+                        : samples.stream()
+                                .mapToDouble(sample -> EventCourse.moment(sample.layers()))
+                                .toArray();
+                motions.add(PartMotion.of(
+                        part.material(),
+                        part.cut(),
+                        part.share().value(),
+                        moisture.stockFraction(part.material(), made(), Doubt.NONE),
+                        new MoistureCourse(values, moments),
+                        PinCrack.perStrain(part.material(), part.cut()).orElse(0.0),
+                        Doubt.NONE));
+            }
+            return motions;
+        }
+
+        Movement about(List<Integer> windows) {
+            return movement(motions(windows), order.at(with(samples(courses.get(0), windows))));
+        }
+
+        Movement hours() {
+            return movement(motions(List.of()), order.at(repeated()));
+        }
+
+        private Movement movement(List<PartMotion> motions, Conditions conditions) {
+            return new Movement(
+                    FreeMovement.of(motions, conditions),
+                    sections.map(handle -> GluedEdge.of(motions, handle, conditions)));
+        }
+
+        List<Integer> all() {
+            List<Integer> all = new ArrayList<>();
+            for (int i = 0; i < courses.get(0).windows().size(); i++) {
+                all.add(i);
+            }
+            return all;
+        }
+
+        /** Stress over strength about the events: what has lasted for weeks before each has eased, the event has not. */
+        Optional<HandleYear.Load> load() {
+            List<Integer> all = all();
+            return sections.map(handle -> {
+                List<PartMotion> hourly = motions(List.of());
+                double[][] whole = GluedLoad.changes(hourly, order.at(repeated()));
+                double[][] eased = GluedLoad.relaxed(hourly, order.at(repeated()));
+                List<PartMotion> motions = motions(all);
+                List<Sample> samples = samples(courses.get(0), all);
+                double[][] series = GluedLoad.changes(motions, order.at(with(samples)));
+                for (int d = 0; d < series.length; d++) {
+                    int at = 0;
+                    for (EventWindow window : courses.get(0).windows()) {
+                        int hour = (int) (window.startSeconds() / SECONDS_AN_HOUR);
+                        for (int i = 0; i < window.samples().size(); i++) {
+                            series[d][at] -= whole[d][hour] - eased[d][hour];
+                            at++;
+                        }
+                    }
+                }
+                AirSeries tang = new AirSeries(
+                        SECONDS_AN_HOUR,
+                        samples.stream().mapToDouble(Sample::backCelsius).toArray(),
+                        samples.stream().mapToDouble(Sample::airHumidity).toArray());
+                GluedLoad load =
+                        GluedLoad.of(parts, motions, handle, order.bond().orElseThrow(), tang, series);
+                return new HandleYear.Load(load.glue(), load.split());
+            });
+        }
+    }
+
+    private WorkState made() {
+        return new WorkState.SettledAir(order.madeHumidity(), order.madeTemperature());
+    }
+
+    private static List<Sample> samples(EventCourse course, List<Integer> windows) {
+        return EventWindow.samples(
+                windows.stream().map(i -> course.windows().get(i)).toList());
+    }
+
+    /** The destination with the scale's own temperature for air, sample by sample: what strain is worked out from. */
+    private Destination with(List<Sample> samples) {
+        return order.destination()
+                .in(new AirSeries(
+                        SECONDS_AN_HOUR,
+                        samples.stream().mapToDouble(Sample::meanCelsius).toArray(),
+                        samples.stream().mapToDouble(Sample::airHumidity).toArray()));
+    }
+
+    private Destination repeated() {
+        return order.destination().in(EventTrace.repeated(order.destination().air(), schedule.years()));
+    }
+
+    private EventAnswer answer(Event event, List<Passage> passages) {
+        List<Integer> windows =
+                EventReading.windowsOf(event, passages.get(0).courses.get(0));
+        List<Movement> moves =
+                passages.stream().map(passage -> passage.about(windows)).toList();
+        return EventReading.answer(
+                event,
+                passages.stream().map(passage -> passage.courses.get(0)).toList(),
+                EventReading.band(moves, Movement::edgeShy),
+                EventReading.band(moves, Movement::edgeProud),
+                EventReading.band(moves, move -> move.free().pinCrackUse()),
+                EventReading.endGrain(
+                        event,
+                        passages.get(0).parts.get(0).material(),
+                        order.handle(),
+                        order.madeTemperature().celsius()));
+    }
+
+    /** The worse of the year without and with events in every movement. */
+    private HandleYear worse(HandleYear quiet, List<Passage> passages) {
+        List<Integer> all = passages.get(0).all();
+        List<Movement> about =
+                passages.stream().map(passage -> passage.about(all)).toList();
+        List<Movement> moves = passages.stream().map(Passage::hours).toList();
+        Function<ToDoubleFunction<Movement>, Band> band =
+                of -> EventReading.larger(EventReading.band(about, of), EventReading.band(moves, of));
+        Function<ToDoubleFunction<FreeMovement>, Band> free = of -> band.apply(move -> of.applyAsDouble(move.free()));
+        Band shy = band.apply(Movement::edgeShy);
+        Band proud = band.apply(Movement::edgeProud);
+        boolean worst = Math.max(shy.value(), proud.value())
+                > Math.max(quiet.edgeShy().value(), quiet.edgeProud().value());
+        EventCourse course = passages.get(0).courses.get(0);
+        List<Sample> samples = samples(course, all);
+        Sample at = samples.get(Math.min(samples.size() - 1, about.get(0).worstSample()));
+        return new HandleYear(
+                quiet.materialId(),
+                quiet.materialName(),
+                quiet.family(),
+                quiet.cut(),
+                quiet.moistureFinish(),
+                Math.min(quiet.moistureLowest(), -EventReading.most(samples, sample -> -sample.mean())),
+                Math.max(quiet.moistureHighest(), EventReading.most(samples, Sample::mean)),
+                EventReading.worse(quiet.edgeShy(), shy),
+                EventReading.worse(quiet.edgeProud(), proud),
+                EventReading.worse(quiet.freeShy(), free.apply(FreeMovement::edgeShy)),
+                EventReading.worse(quiet.freeProud(), free.apply(FreeMovement::edgeProud)),
+                EventReading.worse(quiet.tangLineShy(), band.apply(Movement::tangLineShy)),
+                EventReading.worse(quiet.tangLineProud(), band.apply(Movement::tangLineProud)),
+                EventReading.worse(quiet.lengthMismatch(), free.apply(FreeMovement::lengthMismatch)),
+                EventReading.worse(quiet.endShort(), band.apply(Movement::endShort)),
+                EventReading.worse(quiet.endLong(), band.apply(Movement::endLong)),
+                EventReading.worse(quiet.pinGap(), free.apply(FreeMovement::pinGap)),
+                EventReading.worse(quiet.pinSqueeze(), free.apply(FreeMovement::pinSqueeze)),
+                EventReading.worse(quiet.pinCrackUse(), free.apply(FreeMovement::pinCrackUse)),
+                EventReading.worse(quiet.pinHeadProud(), band.apply(Movement::pinHeadProud)),
+                EventReading.worse(quiet.pinHeadSunk(), band.apply(Movement::pinHeadSunk)),
+                quiet.joint(),
+                quiet.load().map(load -> worse(load, passages.get(0).load())),
+                worst ? month(course, at) : quiet.worstMonth(),
+                quiet.restsOn(),
+                quiet.findings(),
+                quiet.dailyEdgeOffset(),
+                quiet.dailyMoisture());
+    }
+
+    private static HandleYear.Load worse(HandleYear.Load year, Optional<HandleYear.Load> event) {
+        return event.map(load -> new HandleYear.Load(
+                        Math.max(year.glueUse(), load.glueUse()),
+                        year.splitUse().map(use -> Math.max(use, load.splitUse().orElse(0.0)))))
+                .orElse(year);
+    }
+
+    private static int month(EventCourse course, Sample at) {
+        for (EventWindow window : course.windows()) {
+            if (window.samples().contains(at)) {
+                return CommonYear.monthOfHour((int) (window.hour(at) % CommonYear.HOURS));
+            }
+        }
+        return 1;
+    }
+}
