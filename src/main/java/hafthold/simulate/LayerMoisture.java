@@ -260,7 +260,13 @@ final class LayerMoisture {
         Key asked = new Key(material.id(), thickness, speed, resistance, layers);
         if (stays.isPresent()) {
             return stays.get()
-                    .course(asked, slab(water, asked), start(material, doubt), (int) doubt.airHumidityShift(1), layers)
+                    .course(
+                            asked,
+                            slab(water, asked),
+                            start(material, doubt),
+                            (int) doubt.airHumidityShift(1),
+                            layers,
+                            air.stepSeconds())
                     .with(doubt.sorptionFactor(material), 0);
         }
         LayeredCourse year = years.computeIfAbsent(
