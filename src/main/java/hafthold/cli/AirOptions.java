@@ -70,6 +70,16 @@ final class AirOptions {
         return HourlyReading.wholeYear(allowGaps);
     }
 
+    /** Says that recorded air was taken as outdoor air where nobody said what it is. */
+    void takenAsOutdoors(Path file) {
+        findings.add(new Finding(
+                Finding.Kind.DEFAULT,
+                "--climate",
+                file.getFileName()
+                        + " is taken as outdoor air; if it was recorded where the knife lives, give --setting"
+                        + " outdoors."));
+    }
+
     /** Reads recorded air and keeps what is to be said of it. */
     HourlyFile recorded(Path file) {
         HourlyFile air = KnifeFile.hourly(file, reading());

@@ -226,6 +226,9 @@ final class FitCommand implements Callable<Integer> {
         }
         if (climate != null) {
             HourlyFile recorded = air.recorded(climate);
+            if (setting == null && read.setting().isEmpty()) {
+                air.takenAsOutdoors(climate);
+            }
             findings.addAll(air.findings());
             return recorded(recorded, lives);
         }

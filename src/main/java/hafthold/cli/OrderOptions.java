@@ -180,6 +180,9 @@ final class OrderOptions {
         }
         if (climate != null) {
             HourlyFile file = air.recorded(climate);
+            if (!isGiven("--setting")) {
+                air.takenAsOutdoors(climate);
+            }
             return Destination.recorded(file.name(), file.name(), lives, file.air(), AirOptions.FILE_HUMIDITY_DOUBT);
         }
         if (place == null) {

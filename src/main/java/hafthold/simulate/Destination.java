@@ -47,6 +47,10 @@ public record Destination(
      * @param strayFraction how far a sample left out may lie off, see {@link StraightAir}
      */
     Destination thinned(double strayFraction) {
+        if (stays.isPresent()) {
+            // Air that jumps from stay to stay needs its hours.
+            return this;
+        }
         AirSeries kept = StraightAir.thinned(air, StraightAir.stride(air, strayFraction));
         return new Destination(id, name, setting, outdoors, kept, humidityDoubtFraction, stays);
     }

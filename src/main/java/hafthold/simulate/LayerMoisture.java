@@ -347,7 +347,7 @@ final class LayerMoisture {
         WaterUptake water = material.water().orElseThrow();
         double start = start(material, Doubt.NONE);
         if (doubt.equals(Doubt.NONE)) {
-            return chain.course(key, slab(water, key), start, 0, key.layers());
+            return chain.course(key, slab(water, key), start, 0, key.layers(), air.stepSeconds());
         }
         DiffusivityNodes nodes = DiffusivityNodes.of(water);
         double[] weights = nodes.weights(doubt.diffusivityFactor(material));
@@ -357,15 +357,21 @@ final class LayerMoisture {
             if (weights[node] != 0) {
                 Key at = key.at(nodes.factor(node), Habits.USUAL);
                 Slab slab = slab(water, at);
-                blend.add(weights[node] * (1 - wetter), chain.course(at, slab, start, 0, key.layers()));
-                blend.add(weights[node] * wetter, chain.course(at, slab, start + WETTER_START, 0, key.layers()));
+                blend.add(
+                        weights[node] * (1 - wetter),
+                        chain.course(at, slab, start, 0, key.layers(), air.stepSeconds()));
+                blend.add(
+                        weights[node] * wetter,
+                        chain.course(at, slab, start + WETTER_START, 0, key.layers(), air.stepSeconds()));
             }
         }
         double damper = doubt.airHumidityShift(1);
         if (damper != 0) {
             Slab slab = slab(water, key);
-            blend.add(Math.abs(damper), chain.course(key, slab, start, (int) Math.signum(damper), key.layers()));
-            blend.add(-Math.abs(damper), chain.course(key, slab, start, 0, key.layers()));
+            blend.add(
+                    Math.abs(damper),
+                    chain.course(key, slab, start, (int) Math.signum(damper), key.layers(), air.stepSeconds()));
+            blend.add(-Math.abs(damper), chain.course(key, slab, start, 0, key.layers(), air.stepSeconds()));
         }
         return blend.course(doubt.sorptionFactor(material), 0, 0, 0, 0);
     }
@@ -410,7 +416,8 @@ final class LayerMoisture {
 
     /** The year that repeats; one that does not is no answer. */
     private PeriodicMoisture year(WaterUptake water, Key key) {
-        PeriodicMoisture year = PeriodicMoisture.of(slab(water, key), air(key.habits()), key.layers());
+        PeriodicMoisture year =
+                PeriodicMoisture.of(slab(water, key), air(key.habits()), key.layers(), air.stepSeconds());
         requireSettled(key.material(), year);
         return year;
     }

@@ -68,7 +68,7 @@ public record Settling(Band foldingDays) {
 
     private static Optional<Settling> of(
             ScaleMaterial material, Cut cut, Handle handle, Finish finish, Destination destination) {
-        double[] mean = meanAir(destination.air());
+        double[] mean = meanAir(destination.repeatingYear());
         return HandleEngine.partsOf(material, cut).stream()
                 .filter(part -> part.material().water().isPresent())
                 .map(part -> {

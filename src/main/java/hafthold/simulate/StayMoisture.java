@@ -55,11 +55,12 @@ final class StayMoisture {
      * @param key tells slabs apart
      * @param startFraction moisture content at finish, the same at every depth, kg/kg
      * @param side of the doubt about the humidity of the air: -1, 0 or 1
+     * @param stepSeconds time between samples, an hour or a part of it; the same in every call
      */
-    LayeredCourse course(Object key, Slab slab, double startFraction, int side, int layers) {
+    LayeredCourse course(Object key, Slab slab, double startFraction, int side, int layers, double stepSeconds) {
         return courses.computeIfAbsent(
                 new Start(key, startFraction, side),
-                start -> LayeredCourse.of(history(key, slab, startFraction, side, layers, HOUR_SECONDS)));
+                start -> LayeredCourse.of(history(key, slab, startFraction, side, layers, stepSeconds)));
     }
 
     /**

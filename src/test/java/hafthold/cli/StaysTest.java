@@ -179,6 +179,32 @@ class StaysTest {
     }
 
     @Test
+    void staysAreTracedFinerThanAnHourToo() throws IOException {
+        String stays = write("stays.csv", HEADER + "2026-07-06,shop,,,,21 C,55 %\n2026-07-20,,oslo,,heated-home,,\n");
+        List<String> hours = trace(stays);
+        Bench halves =
+                Bench.run("trace", "--stays", stays, "--material", "walnut-black", "--cut", "flat", "--every", "30");
+        assertEquals(ExitCode.DONE, halves.code(), halves.err());
+        List<String> rows = halves.out().lines().toList();
+        assertEquals(2 * (hours.size() - 1) + 1, rows.size());
+        for (int hour = 0; hour < hours.size() - 1; hour += 101) {
+            String[] one = hours.get(1 + hour).split(",", -1);
+            String[] other = rows.get(1 + 2 * hour).split(",", -1);
+            assertEquals(Double.parseDouble(one[3]), Double.parseDouble(other[3]), 2e-3);
+            assertEquals(Double.parseDouble(one[10]), Double.parseDouble(other[10]), 1e-4);
+        }
+    }
+
+    /** Held air needs no hours, but its days are counted all the same. */
+    @Test
+    void staysInHeldAirAloneAreCompared() throws IOException {
+        String stays = write("held.csv", HEADER + "2026-07-06,shop,,,,20 C,50 %\n2026-08-06,dry room,,,,20 C,30 %\n");
+        String text = compare(stays).out();
+        assertTrue(text.contains("dry room, from then on  every year"), text);
+        assertTrue(text.contains("Worst on 2027-"), text);
+    }
+
+    @Test
     void humidifierCoolingAndVapourChangeTheHome() {
         assertTrue(least("--humidifier", "40 %") >= 40);
         assertTrue(least() < 20);
