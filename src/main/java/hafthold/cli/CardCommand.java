@@ -21,8 +21,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -40,6 +42,9 @@ final class CardCommand implements Runnable {
     private static final String USUAL_WOOD = "walnut-black";
     private static final String STABILISED = "+lumen-resin";
     private static final String USUAL_COMPOSITE = "linen-phenolic-le";
+
+    /** What may stand for a composite that stays put. */
+    private static final Set<Family> STEADY = Set.of(Family.LAMINATE, Family.POLYMER);
 
     @Spec
     private CommandSpec spec;
@@ -160,7 +165,10 @@ final class CardCommand implements Runnable {
         if (candidates.size() > 1) {
             return new CustomerCard(order, offered, Optional.empty());
         }
-        List<Candidate> beside = beside(candidates.get(0), library);
+        List<Candidate> beside = new ArrayList<>(beside(candidates.get(0), library));
+        if (!STEADY.contains(beside.get(beside.size() - 1).material().family())) {
+            beside.set(beside.size() - 1, usual(library.find(USUAL_COMPOSITE), Optional.empty()));
+        }
         return new CustomerCard(order, offered, Optional.of(compared(set, conditions, beside)));
     }
 

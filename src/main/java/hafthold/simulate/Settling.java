@@ -49,8 +49,8 @@ public record Settling(Band foldingDays) {
     }
 
     /**
-     * Of one material in an order, of a hybrid its slowest part; empty for what takes up no water, which follows the
-     * warmth at once.
+     * Of one material in an order, of a hybrid its leading part, which moves it; empty for what takes up no water, which
+     * follows the warmth at once.
      *
      * @param conditions handle, finish and destination
      */
@@ -82,7 +82,7 @@ public record Settling(Band foldingDays) {
                             days(part, handle, finish, mean, 1),
                             days(part, handle, finish, mean, speed.low() / speed.value())));
                 })
-                .max(SLOWER);
+                .findFirst();
     }
 
     private static double days(Hybrid.Part part, Handle handle, Finish finish, double[] air, double speedFactor) {
