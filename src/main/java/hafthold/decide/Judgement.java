@@ -290,10 +290,8 @@ public final class Judgement {
                 limits -> limits.pinHead().metres()));
         year.joint().use().ifPresent(use -> standings.add(use(Reason.Kind.PARTS_JOINT, use)));
         year.load()
-                .ifPresent(load -> standings.addAll(held(
-                        year,
-                        Band.exact(load.glueUse()),
-                        Band.exact(load.splitUse().orElse(0.0)))));
+                .ifPresent(load -> standings.addAll(
+                        held(year, load.glueUse(), load.splitUse().orElse(Band.exact(0)))));
         return standings;
     }
 
@@ -316,8 +314,11 @@ public final class Judgement {
     }
 
     private static Standing use(Reason.Kind kind, Band use) {
-        int index = use.value() > 1 ? CHANGE_CLASS : use.value() > CARE_CRACK_USE ? CARE_CLASS : 0;
-        return new Standing(kind, use, index, index, index, use.value());
+        return new Standing(kind, use, index(use.low()), index(use.value()), index(use.high()), use.value());
+    }
+
+    private static int index(double use) {
+        return use > 1 ? CHANGE_CLASS : use > CARE_CRACK_USE ? CARE_CLASS : 0;
     }
 
     /**

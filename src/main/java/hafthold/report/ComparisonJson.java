@@ -63,6 +63,14 @@ public final class ComparisonJson {
         for (BandKey key : AnswerFigures.MOVEMENTS) {
             band(json, key.key(), key.of().apply(year));
         }
+        if (year.load().isPresent()) {
+            band(json, "glue_use", year.load().get().glueUse());
+            if (year.load().get().splitUse().isPresent()) {
+                band(json, "split_use", year.load().get().splitUse().get());
+            } else {
+                json.writeNullField("split_use");
+            }
+        }
         json.writeNumberField("worst_month", year.worstMonth());
         StayJson.write(json, year);
         if (answer.settling().isPresent()) {

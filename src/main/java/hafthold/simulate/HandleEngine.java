@@ -86,7 +86,7 @@ public final class HandleEngine {
                 draws.doubts().stream()
                         .map(doubt -> movement(parts, sections, doubt))
                         .toList());
-        return answer(material, cut, parts, spread, load(parts, sections));
+        return answer(material, cut, parts, spread, load(parts, sections, spread));
     }
 
     /**
@@ -122,14 +122,19 @@ public final class HandleEngine {
                 sections.map(handle -> GluedEdge.of(motions, handle, conditions)));
     }
 
-    private Optional<HandleYear.Load> load(List<Hybrid.Part> parts, Optional<GluedSections.Readings> sections) {
+    /** What glue and scale bear at the value of every input, with the relative band of the step. */
+    private Optional<HandleYear.Load> load(
+            List<Hybrid.Part> parts, Optional<GluedSections.Readings> sections, Spread<Movement> spread) {
+        Band step = spread.of(movement -> Math.max(movement.edgeShy(), movement.edgeProud()));
+        Band share = step.value() > 0 ? step.times(1 / step.value()) : Band.exact(1);
         return sections.map(handle -> GluedLoad.of(
                         parts,
                         motions(parts, moisture, Doubt.NONE),
                         handle,
                         conditions.bond().orElseThrow(),
                         conditions))
-                .map(load -> new HandleYear.Load(load.glue(), load.split()));
+                .map(load -> new HandleYear.Load(
+                        share.times(load.glue()), load.split().map(share::times)));
     }
 
     /** The sections under a scale of these parts; solving is what a glued answer costs, so once an answer. */

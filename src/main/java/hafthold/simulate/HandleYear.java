@@ -36,7 +36,7 @@ import java.util.function.ToDoubleFunction;
  * @param pinHeadProud pin head above the face
  * @param pinHeadSunk pin head below the face
  * @param joint line between the parts of a hybrid
- * @param load what glue and scale bear, at the value of every input; empty where it is not glued or told elsewhere
+ * @param load what glue and scale bear; empty where it is not glued or told elsewhere
  * @param worstMonth 1 to 12: when the largest edge step falls
  * @param restsOn weakest figure that the answer hangs on
  * @param findings choices made for the user
@@ -82,12 +82,13 @@ public record HandleYear(
         List<HandleYear> samples) {
 
     /**
-     * Stress over strength of a glued scale, the year's worst.
+     * Stress over strength of a glued scale, the year's worst. Its band is as wide as that of the edge step: what strength
+     * and relaxation add to it is worked out for a whole knife only.
      *
      * @param glueUse of the glue
      * @param splitUse of the scale across its grain, held back by the glue; empty where its strength is not known
      */
-    public record Load(double glueUse, Optional<Double> splitUse) {}
+    public record Load(Band glueUse, Optional<Band> splitUse) {}
 
     /** Keeps its own copies. */
     public HandleYear {

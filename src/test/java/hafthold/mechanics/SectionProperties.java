@@ -101,6 +101,23 @@ class SectionProperties {
         assertTrue(0 < line && line < glued && glued < free);
     }
 
+    /** Held along its length, a scale also grows across by Poisson's ratio: that is as far as glue can push an edge. */
+    @Property(tries = 30)
+    void gluedFlankMovesLessThanOneThatIsHeldAlongItsLengthOnly(
+            @ForAll @Scale(6) @DoubleRange(min = 5e-3, max = 30e-3) double halfWidth,
+            @ForAll @Scale(6) @DoubleRange(min = 2e-3, max = 12e-3) double thickness,
+            @ForAll @Scale(4) @DoubleRange(min = 0.1, max = 0.45) double poisson,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.01) double along) {
+        OrthotropicElasticity plastic = OrthotropicElasticity.isotropic(3e9, poisson);
+        Layup layup = new Layup(
+                new SectionLayer(4e-3, Handles.STEEL),
+                new SectionLayer(0.1e-3, Handles.EPOXY),
+                new SectionLayer(thickness, plastic));
+        SectionInfluence influence = BondedSection.acrossWidth(halfWidth, layup).influence();
+        double glued = influence.value(SectionOutput.EDGE_MID, influence.evenScaleStrain(along, 0.010, 0.010));
+        assertTrue(0 < glued && glued < halfWidth * (0.010 + poisson * along) * 1.005, "glued " + glued);
+    }
+
     @Property
     void turningKeepsTheInvariantOfThePlane(@ForAll @Scale(4) @DoubleRange(min = 0, max = 3.1415) double angle) {
         OrthotropicElasticity turned = Handles.WALNUT_FLAT.turnedAboutLength(angle);
