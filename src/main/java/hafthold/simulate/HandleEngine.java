@@ -61,11 +61,7 @@ public final class HandleEngine {
     }
 
     private HandleEngine(
-            Conditions order,
-            Sampling sampling,
-            Draws draws,
-            Optional<GluedSections> glued,
-            Map<Lay, Double> cracks) {
+            Conditions order, Sampling sampling, Draws draws, Optional<GluedSections> glued, Map<Lay, Double> cracks) {
         this.order = order;
         this.sampling = sampling;
         this.draws = draws;

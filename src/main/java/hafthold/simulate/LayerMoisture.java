@@ -116,7 +116,9 @@ final class LayerMoisture {
                         DiffusivityNodes nodes = DiffusivityNodes.of(water);
                         Key value = key(part, water, handle, finish, habits);
                         wanted.put(value, water);
-                        for (int node = 0; usual && sampled && node < nodes.logFactors().size(); node++) {
+                        for (int node = 0;
+                                usual && sampled && node < nodes.logFactors().size();
+                                node++) {
                             wanted.put(value.at(nodes.factor(node), habits), water);
                         }
                     });

@@ -43,9 +43,11 @@ class CompareAgreesWithFitTest {
                 PlaceTable.read(TABLES).find(place), Setting.find(setting).orElseThrow());
         FullTangKnife knife = (FullTangKnife)
                 FitOrders.fullTang(material, cut, 110, thickness, made, FitOrders.pins(6, 0, "hard-epoxy", 20, 90));
-        HandleYear fit = new BondedEngine(knife, destination, Sampling.VALUE_ONLY).yearWithoutBands().whole();
-        HandleYear compare =
-                new HandleEngine(conditions(knife, destination, made), Sampling.VALUE_ONLY).year(knife.scale(), knife.cutLeft());
+        HandleYear fit = new BondedEngine(knife, destination, Sampling.VALUE_ONLY)
+                .yearWithoutBands()
+                .whole();
+        HandleYear compare = new HandleEngine(conditions(knife, destination, made), Sampling.VALUE_ONLY)
+                .year(knife.scale(), knife.cutLeft());
 
         double edge = largest(fit.freeShy(), fit.freeProud());
         near("edge shy", fit.edgeShy(), compare.edgeShy(), edge);

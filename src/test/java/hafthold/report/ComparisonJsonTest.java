@@ -64,7 +64,16 @@ class ComparisonJsonTest {
         List<String> expected = new ArrayList<>(AGREED);
         expected.addAll(AGREED.indexOf("worst_month"), List.of("end_short_mm", "end_long_mm", "pin_crack_use"));
         expected.addAll(AGREED.indexOf("length_mismatch_mm"), List.of("tang_line_shy_mm", "tang_line_proud_mm"));
-        expected.addAll(List.of("rests_on", "samples", "probability", "class_probability", "median_mm", "drivers", "bonded", "reasons", "findings"));
+        expected.addAll(List.of(
+                "rests_on",
+                "samples",
+                "probability",
+                "class_probability",
+                "median_mm",
+                "drivers",
+                "bonded",
+                "reasons",
+                "findings"));
         for (int i = 0; i < comparison.ranked().size(); i++) {
             String prefix = "results/" + i + "/";
             Set<String> keys = new LinkedHashSet<>();

@@ -51,7 +51,8 @@ class SampledMoistureTest {
     void aPositionOfAComputedYearGivesThatYear() {
         LayerMoisture moisture = new LayerMoisture(place("yakutsk", "heated-home"));
         Material wood = LIBRARY.plain("walnut-black");
-        double[] value = moisture.scaleMean(wood, wood.usualCut(), HANDLE, BARE, Doubt.NONE).hourly();
+        double[] value = moisture.scaleMean(wood, wood.usualCut(), HANDLE, BARE, Doubt.NONE)
+                .hourly();
         double[] same = moisture.scaleMean(wood, wood.usualCut(), HANDLE, BARE, Doubt.alone(Input.STRENGTH, 1))
                 .hourly();
         for (int i = 0; i < value.length; i++) {
@@ -70,11 +71,7 @@ class SampledMoistureTest {
                     .hourly();
             var computed = PeriodicMoisture.of(
                             LayerMoisture.slab(
-                                    material,
-                                    material.usualCut(),
-                                    HANDLE,
-                                    BARE,
-                                    doubt.diffusivityFactor(material)),
+                                    material, material.usualCut(), HANDLE, BARE, doubt.diffusivityFactor(material)),
                             there.air(),
                             0)
                     .history();
