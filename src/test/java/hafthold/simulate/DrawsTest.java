@@ -100,14 +100,15 @@ class DrawsTest {
     /**
      * JCGM 100:2008, 5.1: standard deviations of independent terms add as squares; of a sum of normal terms the 10 and 90 %
      * points lie 1.2816 of it either way. Drawn normals are cut off 2.47 of their deviations out, which narrows them by
-     * 1.3 %.
+     * 1.3 %. Of ten thousand plain draws a 10 % point has a standard error of 0.017 of the deviation: tolerance three.
      */
     @Test
     void theBandOfASumIsTheOneThatSquaresGive() {
         double[] terms = {3, 2, 1, 0.5, 0, 0};
-        Draws draws = new Draws(THOUSAND);
+        int points = 10_000;
+        Draws draws = new Draws(new Sampling(points, 7));
         List<Double> samples = new ArrayList<>();
-        for (int i = 0; i < 1000; i++) {
+        for (int i = 0; i < points; i++) {
             double sum = 0;
             for (int input = 0; input < terms.length; input++) {
                 sum += terms[input] * draws.of(Input.OF_ORDER.get(input))[i];
@@ -116,8 +117,8 @@ class DrawsTest {
         }
         double deviation = Math.sqrt(9 + 4 + 1 + 0.25) / 1.645;
         var band = new Spread<>(0.0, samples).signed(Double::doubleValue);
-        assertEquals(1.2816 * deviation, band.high(), 0.04 * deviation);
-        assertEquals(-1.2816 * deviation, band.low(), 0.04 * deviation);
+        assertEquals(1.2816 * deviation, band.high(), 0.05 * deviation);
+        assertEquals(-1.2816 * deviation, band.low(), 0.05 * deviation);
     }
 
     @Test
