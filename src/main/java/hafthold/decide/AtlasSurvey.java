@@ -98,6 +98,9 @@ public record AtlasSurvey(Judgement judgement, Sampling sampling, int threads) {
         HandleEngine banded = candidates.stream().anyMatch(AtlasSurvey::hangsOnBand)
                 ? engines.banded().at(destination)
                 : engine;
+        engine.prepare(candidates.stream()
+                .flatMap(candidate -> HandleEngine.partsOf(candidate.material(), candidate.cut()).stream())
+                .toList());
         List<HandleYear> years = new ArrayList<>();
         for (Candidate candidate : candidates) {
             try {
