@@ -203,7 +203,7 @@ public final class EventEngine {
                         samples.stream().mapToDouble(Sample::airHumidity).toArray());
                 GluedLoad load =
                         GluedLoad.of(parts, motions, handle, order.bond().orElseThrow(), tang, series);
-                return new HandleYear.Load(load.glue(), load.split());
+                return new HandleYear.Load(Band.exact(load.glue()), load.split().map(Band::exact));
             });
         }
     }
@@ -297,8 +297,11 @@ public final class EventEngine {
 
     private static HandleYear.Load worse(HandleYear.Load year, Optional<HandleYear.Load> event) {
         return event.map(load -> new HandleYear.Load(
-                        Math.max(year.glueUse(), load.glueUse()),
-                        year.splitUse().map(use -> Math.max(use, load.splitUse().orElse(0.0)))))
+                        EventReading.worse(year.glueUse(), load.glueUse()),
+                        year.splitUse()
+                                .map(use -> load.splitUse()
+                                        .map(other -> EventReading.worse(use, other))
+                                        .orElse(use))))
                 .orElse(year);
     }
 

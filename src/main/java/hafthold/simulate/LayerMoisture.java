@@ -416,8 +416,7 @@ final class LayerMoisture {
 
     /** The year that repeats; one that does not is no answer. */
     private PeriodicMoisture year(WaterUptake water, Key key) {
-        PeriodicMoisture year =
-                PeriodicMoisture.of(slab(water, key), air(key.habits()), key.layers(), air.stepSeconds());
+        PeriodicMoisture year = PeriodicMoisture.of(slab(water, key), air(key.habits()), key.layers());
         requireSettled(key.material(), year);
         return year;
     }
