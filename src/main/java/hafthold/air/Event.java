@@ -79,9 +79,9 @@ public record Event(String id, String name, List<EventPhase> phases) {
                                     : "in a tight bag")
                     + " at ";
         } else {
-            around = "in air of unchanged vapour at ";
+            around = "in air that keeps its vapour at ";
         }
-        return time + " " + (phase.ramp() ? "passing on to " : "") + around + warmth;
+        return phase.ramp() ? time + " on the way to being " + around + warmth : time + " " + around + warmth;
     }
 
     private static String above(double kelvin, String air) {
