@@ -56,7 +56,8 @@ final class EventOptions {
                 Finding.Kind.ESTIMATE,
                 "events",
                 "They start from the year that repeats without them; heat and water are solved together until an hour or two"
-                        + " after. Bands of events hold the speed of water in the scale only."));
+                        + " after. Bands of events hold the speed of water in the scale; where an event is the worse, the year's"
+                        + " other doubts are taken over in proportion, and how often a verdict holds is not told."));
         if (schedule.events().stream().anyMatch(Event::isWet)) {
             findings.add(new Finding(
                     Finding.Kind.ESTIMATE,

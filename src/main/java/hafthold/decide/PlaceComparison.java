@@ -67,7 +67,7 @@ public final class PlaceComparison {
      */
     public EventComparison compare(
             Conditions conditions, EventSchedule schedule, List<Candidate> candidates, List<Finding> findings) {
-        HandleEngine engine = new HandleEngine(conditions);
+        HandleEngine engine = new HandleEngine(conditions, sampling);
         EventEngine events = new EventEngine(conditions, schedule);
         List<EventYear> years = candidates.parallelStream()
                 .map(candidate -> events.year(

@@ -325,7 +325,10 @@ public final class BondedEventEngine {
                 whole.restsOn(),
                 whole.findings(),
                 whole.dailyEdgeOffset(),
-                whole.dailyMoisture());
+                whole.dailyMoisture(),
+                List.of(),
+                whole.drivers(),
+                List.of());
         return new FitYear(
                 worst,
                 EventReading.worse(

@@ -292,16 +292,24 @@ public final class EventEngine {
                 quiet.restsOn(),
                 quiet.findings(),
                 quiet.dailyEdgeOffset(),
-                quiet.dailyMoisture());
+                quiet.dailyMoisture(),
+                List.of(),
+                quiet.drivers(),
+                List.of());
     }
 
     private static HandleYear.Load worse(HandleYear.Load year, Optional<HandleYear.Load> event) {
         return event.map(load -> new HandleYear.Load(
                         EventReading.worse(year.glueUse(), load.glueUse()),
                         year.splitUse()
+<<<<<<< HEAD
                                 .map(use -> load.splitUse()
                                         .map(other -> EventReading.worse(use, other))
                                         .orElse(use))))
+=======
+                                .map(use ->
+                                        EventReading.worse(use, load.splitUse().orElse(Band.exact(0))))))
+>>>>>>> d864b12 (A year with events does not claim how often its verdict holds; glue and scale have bands about events too)
                 .orElse(year);
     }
 
