@@ -12,6 +12,7 @@ import hafthold.source.Finding;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
@@ -97,8 +98,9 @@ public record Atlas(
      * @param year what the handle does, without its days
      * @param verdict what to tell the customer
      * @param use largest movement over its seasonal limit
+     * @param holds share of the samples that bear the verdict out, 0 to 1; empty where only values were asked for
      */
-    public record Cell(int rank, HandleYear year, Verdict verdict, double use) {}
+    public record Cell(int rank, HandleYear year, Verdict verdict, double use, OptionalDouble holds) {}
 
     /** Climates that have a place, from damp to dry. */
     public List<ClimateGroup> climates() {

@@ -15,6 +15,7 @@ import hafthold.source.Finding;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -102,11 +103,15 @@ public record AtlasSurvey(Judgement judgement, Sampling sampling, int threads) {
                 .flatMap(candidate -> HandleEngine.partsOf(candidate.material(), candidate.cut()).stream())
                 .toList());
         List<HandleYear> years = new ArrayList<>();
+        List<OptionalDouble> holds = new ArrayList<>();
         for (Candidate candidate : candidates) {
             try {
-                years.add((hangsOnBand(candidate) ? banded : engine)
-                        .year(candidate.material(), candidate.cut())
-                        .brief());
+                HandleYear year =
+                        (hangsOnBand(candidate) ? banded : engine).year(candidate.material(), candidate.cut());
+                Likelihood likelihood = judgement.likelihood(year);
+                holds.add(
+                        likelihood.isSampled() ? OptionalDouble.of(likelihood.verdictHolds()) : OptionalDouble.empty());
+                years.add(year.brief());
             } catch (OutsideModelsException e) {
                 throw new OutsideModelsException(destination.id() + ": " + e.getMessage());
             }
@@ -114,7 +119,11 @@ public record AtlasSurvey(Judgement judgement, Sampling sampling, int threads) {
         int[] rank = ranks(years);
         return IntStream.range(0, years.size())
                 .mapToObj(i -> new Cell(
-                        rank[i], years.get(i), judgement.verdict(years.get(i)), judgement.seasonalUse(years.get(i))))
+                        rank[i],
+                        years.get(i),
+                        judgement.verdict(years.get(i)),
+                        judgement.seasonalUse(years.get(i)),
+                        holds.get(i)))
                 .toList();
     }
 

@@ -48,7 +48,7 @@ public final class AtlasCsv {
         for (BandKey key : AnswerFigures.MOVEMENTS) {
             columns.addAll(List.of(key.key("low"), key.key("value"), key.key("high")));
         }
-        columns.addAll(List.of("limit_use", "worst_month", "verdict", "evidence", "bonded"));
+        columns.addAll(List.of("limit_use", "worst_month", "verdict", "evidence", "bonded", "probability"));
         return columns;
     }
 
@@ -77,7 +77,8 @@ public final class AtlasCsv {
                 Integer.toString(year.worstMonth()),
                 cell.verdict().word(),
                 year.evidence().grade(),
-                Boolean.toString(EdgeStep.isBonded(year))));
+                Boolean.toString(EdgeStep.isBonded(year)),
+                cell.holds().isPresent() ? number(cell.holds().getAsDouble()) : ""));
         return cells;
     }
 

@@ -128,6 +128,9 @@ public final class AtlasJson {
         json.writeStringField("verdict", cell.verdict().word());
         json.writeStringField("evidence", year.evidence().grade());
         json.writeBooleanField("bonded", EdgeStep.isBonded(year));
+        if (cell.holds().isPresent()) {
+            number(json, "probability", cell.holds().getAsDouble());
+        }
         json.writeEndObject();
     }
 

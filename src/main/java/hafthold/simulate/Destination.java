@@ -137,6 +137,8 @@ public record Destination(
 
     private AirSeries in(Setting other) {
         AirSeries hourly = other.inside(outdoors);
-        return StraightAir.thinned(hourly, hourly.size() / air.size());
+        return air.size() > hourly.size()
+                ? hourly.finer(air.size() / hourly.size())
+                : StraightAir.thinned(hourly, hourly.size() / air.size());
     }
 }

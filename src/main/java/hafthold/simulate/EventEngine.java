@@ -302,14 +302,9 @@ public final class EventEngine {
         return event.map(load -> new HandleYear.Load(
                         EventReading.worse(year.glueUse(), load.glueUse()),
                         year.splitUse()
-<<<<<<< HEAD
                                 .map(use -> load.splitUse()
                                         .map(other -> EventReading.worse(use, other))
                                         .orElse(use))))
-=======
-                                .map(use ->
-                                        EventReading.worse(use, load.splitUse().orElse(Band.exact(0))))))
->>>>>>> d864b12 (A year with events does not claim how often its verdict holds; glue and scale have bands about events too)
                 .orElse(year);
     }
 

@@ -11,6 +11,7 @@ import hafthold.decide.Judgement;
 import hafthold.simulate.HandleYear;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 
 /** An invented atlas of the invented comparisons: for looking at reports only. */
@@ -39,7 +40,10 @@ final class InventedAtlas {
                             answer.rank(),
                             answer.year().brief(),
                             answer.verdict(),
-                            judgement.seasonalUse(answer.year())))
+                            judgement.seasonalUse(answer.year()),
+                            answer.likelihood().isSampled()
+                                    ? OptionalDouble.of(answer.likelihood().verdictHolds())
+                                    : OptionalDouble.empty()))
                     .toList();
             HandleYear first = cells.get(0).year();
             lines.add(new Line(
