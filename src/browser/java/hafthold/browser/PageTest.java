@@ -18,6 +18,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -153,5 +154,33 @@ class PageTest {
                         + ".filter(h => !['avoid', 'avoid-page'].includes(getComputedStyle(h).breakAfter))"
                         + ".map(h => h.textContent)"),
                 "headings that may be left alone at the foot of a page");
+    }
+
+    @ParameterizedTest
+    @MethodSource("cards")
+    void printsACardOnOneSheet(Path card) throws IOException {
+        browser.open(card, Browser.DESK, "light");
+        for (Paper paper : Paper.values()) {
+            try (PDDocument print = Loader.loadPDF(browser.printed(paper))) {
+                assertEquals(1, print.getNumberOfPages(), paper + ": " + card);
+            }
+        }
+    }
+
+    Stream<Path> cards() {
+        return pages().filter(page -> page.endsWith("card.html"));
+    }
+
+    @Test
+    void keepsAScriptInACustomersNameAsText() {
+        String script = "<script>document.title='run'</script><img src=x onerror=\"document.title='run'\">";
+        Path folder = Pages.FOLDER.resolve("script-in-name");
+        Pages.run("card", "--place", "oslo", "--material", "walnut-black", "--customer", script, "--town", script,
+                "--knife", script, "--out", folder.toString());
+        browser.open(folder.resolve("card.html"), Browser.DESK, "light");
+        assertEquals(0L, browser.ask("return document.querySelectorAll('script, img').length"));
+        assertFalse(browser.driver().getTitle().equals("run"));
+        assertTrue(((String) browser.ask("return document.body.innerText")).contains("onerror"));
+        assertEquals(List.of(), browser.complaints());
     }
 }

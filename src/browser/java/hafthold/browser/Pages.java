@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 
 /** One page of every kind, made from the orders of the gallery. */
 record Pages(List<Path> all) {
-    private static final Path FOLDER = Path.of("target", "browser-pages");
+    static final Path FOLDER = Path.of("target", "browser-pages");
 
     /** Makes them; a page that cannot be made is a failure. */
     static Pages made() throws IOException {

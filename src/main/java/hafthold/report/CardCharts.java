@@ -41,7 +41,7 @@ final class CardCharts {
                 List.of(panel("", handle)),
                 words(),
                 limits(handle));
-        return chart("year", panels, reading, monthNumbers(List.of(handle)));
+        return chart("year", panels, reading, monthNumbers(panels.title(), List.of(handle)));
     }
 
     /** Up to three handles in one home. */
@@ -55,7 +55,7 @@ final class CardCharts {
                         .toList(),
                 words(),
                 List.of());
-        return chart(id, panels, reading, monthNumbers(handles));
+        return chart(id, panels, reading, monthNumbers(panels.title(), handles));
     }
 
     private static ReportChart chart(String id, MonthPanels panels, String reading, NumbersTable numbers) {
@@ -119,7 +119,7 @@ final class CardCharts {
     }
 
     /** A row a handle, a column a month: mean step, minus where the steel stands up. */
-    private NumbersTable monthNumbers(List<CardHandle> handles) {
+    private NumbersTable monthNumbers(String title, List<CardHandle> handles) {
         List<String> head = new ArrayList<>(List.of(wording.say("chart.numbers.handle")));
         head.addAll(wording.shortMonths());
         List<List<String>> rows = new ArrayList<>();
@@ -133,7 +133,7 @@ final class CardCharts {
             }
             rows.add(row);
         }
-        return new NumbersTable(wording.say("chart.numbers.caption", "unit", unit()), head, rows);
+        return new NumbersTable(wording.say("chart.numbers.caption", "title", title, "unit", unit()), head, rows);
     }
 
     private String signed(double metres) {
