@@ -107,7 +107,8 @@ record EventRows(List<List<String>> head, List<List<String>> rows, String meanin
                             "it gets %.0f K hotter than it bears for long; it may soften, warp or lose strength.",
                             -margin));
         } else if (margin < NARROW_KELVIN) {
-            notes.add(lead + String.format(Locale.ROOT, "%.0f K are left to what it bears for long.", margin));
+            notes.add(lead
+                    + String.format(Locale.ROOT, "its heat comes within %.0f K of what it bears for long.", margin));
         }
         year.answers().forEach(answer -> notes(lead, answer, year.meanAbove(), notes));
     }
