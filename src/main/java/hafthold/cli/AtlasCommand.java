@@ -5,10 +5,12 @@ import hafthold.decide.AtlasSurvey;
 import hafthold.decide.Judgement;
 import hafthold.decide.PlaceComparison.Candidate;
 import hafthold.knife.FitLimits;
+import hafthold.material.ScaleMaterial;
 import hafthold.report.AtlasCsv;
 import hafthold.report.AtlasJson;
 import hafthold.report.AtlasReport;
 import hafthold.report.AtlasText;
+import hafthold.report.CautionLines;
 import hafthold.simulate.Sampling;
 import hafthold.source.Finding;
 import hafthold.table.CautionTable;
@@ -20,9 +22,7 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -97,7 +97,9 @@ final class AtlasCommand implements Runnable {
         Tour tour = order.tour(set, library);
         List<Candidate> candidates = rack.candidates(library);
         Sampling sampling = sampling();
-        Set<Finding> cautions = cautions(CautionTable.read(set), candidates);
+        List<ScaleMaterial> materials =
+                candidates.stream().map(Candidate::material).distinct().toList();
+        List<Finding> cautions = CautionTable.read(set).with(materials);
         List<FitLimits> limits = LimitTable.read(set);
         PrintWriter err = spec.commandLine().getErr();
         Atlas atlas = new AtlasSurvey(new Judgement(limits), sampling, threads)
@@ -113,7 +115,7 @@ final class AtlasCommand implements Runnable {
         if (folder != null) {
             err.println("report: " + write(atlas, named, limits));
         }
-        cautions.forEach(caution -> err.println("mind: " + caution.text()));
+        CautionLines.of(cautions, materials).forEach(err::println);
     }
 
     private Sampling sampling() {
@@ -124,7 +126,7 @@ final class AtlasCommand implements Runnable {
         }
     }
 
-    private List<Finding> findings(Tour tour, Sampling sampling, Set<Finding> cautions) {
+    private List<Finding> findings(Tour tour, Sampling sampling, List<Finding> cautions) {
         List<Finding> findings = new ArrayList<>();
         findings.add(tour.order().destination().setting().finding());
         if (sampling.samples() == 1) {
@@ -137,13 +139,6 @@ final class AtlasCommand implements Runnable {
         findings.addAll(order.defaults());
         findings.addAll(cautions);
         return findings;
-    }
-
-    /** What can hurt, each sentence once. */
-    private static Set<Finding> cautions(CautionTable table, List<Candidate> candidates) {
-        Set<Finding> cautions = new LinkedHashSet<>(table.general());
-        candidates.forEach(candidate -> cautions.addAll(table.about(candidate.material())));
-        return cautions;
     }
 
     private void print(Atlas atlas, boolean named) {

@@ -15,6 +15,7 @@ import hafthold.knife.TangStackKnife;
 import hafthold.material.Family;
 import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
+import hafthold.report.CautionLines;
 import hafthold.report.FitJson;
 import hafthold.report.FitMarkdown;
 import hafthold.report.FitReport;
@@ -155,13 +156,14 @@ final class FitCommand implements Callable<Integer> {
                             case JSON -> FitJson.of(answer);
                             case TEXT, CSV -> new FitText(units).of(answer);
                         });
-        List<Finding> cautions = List.copyOf(FitFindings.cautions(read.knife(), CautionTable.read(set)));
+        List<Finding> cautions = CautionTable.read(set).with(FitFindings.materials(read.knife()));
         if (folder != null) {
             spec.commandLine().getErr().println("report: " + write(answer, LimitTable.read(set), cautions));
         }
-        EventOptions.cautions(events.schedule(set))
-                .forEach(caution -> spec.commandLine().getErr().println("mind: " + caution.text()));
-        cautions.forEach(caution -> spec.commandLine().getErr().println("mind: " + caution.text()));
+        List<Finding> minded = new ArrayList<>(EventOptions.cautions(events.schedule(set)));
+        minded.addAll(cautions);
+        CautionLines.of(minded, FitFindings.materials(read.knife()))
+                .forEach(spec.commandLine().getErr()::println);
         boolean adverse = fit.verdict() == Verdict.CHANGE || fit.verdict() == Verdict.REFUSE;
         return check && adverse ? ExitCode.ADVERSE_VERDICT : ExitCode.DONE;
     }

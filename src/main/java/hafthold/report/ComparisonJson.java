@@ -5,15 +5,9 @@ import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
 import hafthold.decide.EventComparison;
 import hafthold.decide.Reason;
-import hafthold.quantity.Band;
-import hafthold.report.AnswerFigures.BandKey;
-import hafthold.report.AnswerFigures.NumberKey;
 import hafthold.simulate.EventYear;
 import hafthold.simulate.HandleYear;
-import hafthold.source.Finding;
 import java.io.IOException;
-import java.util.List;
-import java.util.Locale;
 
 /** A comparison as one JSON object: numbers unformatted, units at the end of the keys, equal runs give equal bytes. */
 public final class ComparisonJson {
@@ -37,15 +31,15 @@ public final class ComparisonJson {
         json.writeStringField("place", comparison.placeId());
         json.writeStringField("setting", comparison.settingId());
         json.writeObjectFieldStart("made");
-        number(json, "temperature_c", comparison.madeTemperature().celsius());
-        number(json, "rh_percent", comparison.madeHumidity().percent());
+        JsonFigures.number(json, "temperature_c", comparison.madeTemperature().celsius());
+        JsonFigures.number(json, "rh_percent", comparison.madeHumidity().percent());
         json.writeEndObject();
         json.writeArrayFieldStart("results");
         for (Ranked answer : comparison.ranked()) {
             result(json, answer, answers);
         }
         json.writeEndArray();
-        findings(json, comparison.findings());
+        JsonFigures.findings(json, comparison.findings());
         json.writeEndObject();
     }
 
@@ -57,16 +51,12 @@ public final class ComparisonJson {
         json.writeStringField("name", year.materialName());
         json.writeStringField("family", year.family().word());
         json.writeStringField("cut", year.cut().word());
-        for (NumberKey key : AnswerFigures.MOISTURE) {
-            number(json, key.key(), key.of().applyAsDouble(year));
-        }
-        for (BandKey key : AnswerFigures.MOVEMENTS) {
-            band(json, key.key(), key.of().apply(year));
-        }
+        JsonFigures.moisture(json, year);
+        JsonFigures.movements(json, year);
         if (year.load().isPresent()) {
-            band(json, "glue_use", year.load().get().glueUse());
+            JsonFigures.band(json, "glue_use", year.load().get().glueUse());
             if (year.load().get().splitUse().isPresent()) {
-                band(json, "split_use", year.load().get().splitUse().get());
+                JsonFigures.band(json, "split_use", year.load().get().splitUse().get());
             } else {
                 json.writeNullField("split_use");
             }
@@ -74,9 +64,7 @@ public final class ComparisonJson {
         json.writeNumberField("worst_month", year.worstMonth());
         StayJson.write(json, year);
         if (answer.settling().isPresent()) {
-            band(json, "shows_days", answer.settling().get().showsDays());
-            band(json, "rest_days", answer.settling().get().restDays());
-            number(json, "do_not_sand_days", answer.settling().get().sandDays());
+            JsonFigures.settling(json, answer.settling().get());
         }
         json.writeStringField("verdict", answer.verdict().word());
         json.writeStringField("evidence", year.evidence().grade());
@@ -94,31 +82,7 @@ public final class ComparisonJson {
                 EventJson.write(json, events);
             }
         }
-        findings(json, year.findings());
+        JsonFigures.findings(json, year.findings());
         json.writeEndObject();
-    }
-
-    private static void band(JsonGenerator json, String key, Band band) throws IOException {
-        json.writeObjectFieldStart(key);
-        number(json, "low", band.low());
-        number(json, "value", band.value());
-        number(json, "high", band.high());
-        json.writeEndObject();
-    }
-
-    private static void number(JsonGenerator json, String key, double number) throws IOException {
-        json.writeNumberField(key, AnswerFigures.stable(number));
-    }
-
-    private static void findings(JsonGenerator json, List<Finding> findings) throws IOException {
-        json.writeArrayFieldStart("findings");
-        for (Finding finding : findings) {
-            json.writeStartObject();
-            json.writeStringField("kind", finding.kind().name().toLowerCase(Locale.ROOT));
-            json.writeStringField("subject", finding.subject());
-            json.writeStringField("text", finding.text());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
     }
 }

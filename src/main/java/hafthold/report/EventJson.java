@@ -1,7 +1,6 @@
 package hafthold.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import hafthold.quantity.Band;
 import hafthold.simulate.BondedEventAnswer;
 import hafthold.simulate.BondedEventYear;
 import hafthold.simulate.EventAnswer;
@@ -23,10 +22,10 @@ final class EventJson {
             json.writeEndObject();
         }
         json.writeEndArray();
-        band(json, "event_softening_margin_k", year.softeningMarginKelvin(), 1);
+        JsonFigures.band(json, "event_softening_margin_k", year.softeningMarginKelvin());
         json.writeStringField("event_softens_first", year.softens());
-        number(json, "event_mc_left_at_end_points", PERCENT * year.leftAtEnd());
-        number(json, "event_mc_above_year_points", PERCENT * year.meanAbove());
+        JsonFigures.number(json, "event_mc_left_at_end_points", PERCENT * year.leftAtEnd());
+        JsonFigures.number(json, "event_mc_above_year_points", PERCENT * year.meanAbove());
     }
 
     static void write(JsonGenerator json, BondedEventYear year) throws IOException {
@@ -34,46 +33,34 @@ final class EventJson {
         for (BondedEventAnswer answer : year.answers()) {
             json.writeStartObject();
             answer(json, answer.scale());
-            band(json, "glue_use", answer.glueUse(), 1);
-            band(json, "split_use", answer.splitUse(), 1);
+            JsonFigures.band(json, "glue_use", answer.glueUse());
+            JsonFigures.band(json, "split_use", answer.splitUse());
             json.writeEndObject();
         }
         json.writeEndArray();
-        number(json, "event_mc_left_at_end_points", PERCENT * year.leftAtEnd());
-        number(json, "event_mc_above_year_points", PERCENT * year.meanAbove());
+        JsonFigures.number(json, "event_mc_left_at_end_points", PERCENT * year.leftAtEnd());
+        JsonFigures.number(json, "event_mc_above_year_points", PERCENT * year.meanAbove());
     }
 
     private static void answer(JsonGenerator json, EventAnswer answer) throws IOException {
         json.writeStringField("event", answer.event().id());
         json.writeNumberField("times", answer.times());
-        number(json, "mc_face_max_percent", PERCENT * answer.faceWettest());
-        number(json, "mc_face_min_percent", PERCENT * answer.faceDriest());
-        band(json, "mc_mean_gain_points", answer.meanGain(), PERCENT);
-        band(json, "mc_mean_loss_points", answer.meanLoss(), PERCENT);
-        band(json, "edge_shy_mm", answer.edgeShy(), MILLI);
-        band(json, "edge_proud_mm", answer.edgeProud(), MILLI);
-        band(json, "pin_crack_use", answer.pinCrackUse(), 1);
-        band(json, "hottest_c", answer.hottestCelsius(), 1);
-        number(json, "coldest_c", answer.coldestCelsius());
+        JsonFigures.number(json, "mc_face_max_percent", PERCENT * answer.faceWettest());
+        JsonFigures.number(json, "mc_face_min_percent", PERCENT * answer.faceDriest());
+        JsonFigures.band(json, "mc_mean_gain_points", answer.meanGain(), PERCENT);
+        JsonFigures.band(json, "mc_mean_loss_points", answer.meanLoss(), PERCENT);
+        JsonFigures.band(json, "edge_shy_mm", answer.edgeShy(), MILLI);
+        JsonFigures.band(json, "edge_proud_mm", answer.edgeProud(), MILLI);
+        JsonFigures.band(json, "pin_crack_use", answer.pinCrackUse());
+        JsonFigures.band(json, "hottest_c", answer.hottestCelsius());
+        JsonFigures.number(json, "coldest_c", answer.coldestCelsius());
         if (answer.isBack()) {
-            number(json, "back_within_h", answer.backHours());
+            JsonFigures.number(json, "back_within_h", answer.backHours());
         } else {
             json.writeNullField("back_within_h");
         }
-        number(json, "mc_left_before_second_points", PERCENT * answer.leftBeforeSecond());
-        number(json, "mc_left_before_last_points", PERCENT * answer.leftBeforeLast());
-        band(json, "end_grain_depth_mm", answer.endGrainMetres(), MILLI);
-    }
-
-    private static void band(JsonGenerator json, String key, Band band, double factor) throws IOException {
-        json.writeObjectFieldStart(key);
-        number(json, "low", factor * band.low());
-        number(json, "value", factor * band.value());
-        number(json, "high", factor * band.high());
-        json.writeEndObject();
-    }
-
-    private static void number(JsonGenerator json, String key, double number) throws IOException {
-        json.writeNumberField(key, AnswerFigures.stable(number));
+        JsonFigures.number(json, "mc_left_before_second_points", PERCENT * answer.leftBeforeSecond());
+        JsonFigures.number(json, "mc_left_before_last_points", PERCENT * answer.leftBeforeLast());
+        JsonFigures.band(json, "end_grain_depth_mm", answer.endGrainMetres(), MILLI);
     }
 }

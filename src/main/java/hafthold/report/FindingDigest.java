@@ -4,6 +4,7 @@ import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
 import hafthold.source.Finding;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +41,7 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
     }
 
     /**
-     * Findings by kind; equal sentences are told once.
+     * Findings by kind, those for everything first; equal sentences are told once.
      *
      * @param names names for people by the ids that findings speak of
      */
@@ -57,11 +58,13 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
                                     List.of(names.getOrDefault(finding.subject(), worded(finding.subject())))),
                             FindingDigest::with));
         }
-        return List.copyOf(merged.values());
+        return merged.values().stream()
+                .sorted(Comparator.comparing(FindingDigest::kind).thenComparing(digest -> !digest.isGeneral()))
+                .toList();
     }
 
     /** The subjects in words: all of up to three, else the first two and a count. */
-    private String subjectWords() {
+    String subjectWords() {
         if (subjects.size() <= NAMED_SUBJECTS) {
             return String.join("; ", subjects);
         }
@@ -71,7 +74,11 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
 
     /** The subjects as the lead of a sentence, such as "teak: "; empty where it concerns everything. */
     String lead() {
-        return subjects.equals(List.of(EVERYTHING)) ? "" : subjectWords() + ": ";
+        return isGeneral() ? "" : subjectWords() + ": ";
+    }
+
+    private boolean isGeneral() {
+        return subjects.equals(List.of(EVERYTHING));
     }
 
     /** The heading a kind stands under. */

@@ -10,9 +10,6 @@ import hafthold.decide.StackFit;
 import hafthold.knife.WorkState;
 import hafthold.knife.WorkState.MeasuredMoisture;
 import hafthold.knife.WorkState.SettledAir;
-import hafthold.quantity.Band;
-import hafthold.report.AnswerFigures.BandKey;
-import hafthold.report.AnswerFigures.NumberKey;
 import hafthold.simulate.FitYear;
 import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.PlaceYear;
@@ -21,10 +18,8 @@ import hafthold.simulate.HandleYear;
 import hafthold.simulate.Settling;
 import hafthold.simulate.StackYear;
 import hafthold.simulate.StackYear.PartYear;
-import hafthold.source.Finding;
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** One knife in one place as a JSON object: numbers unformatted, units at the end of the keys. */
@@ -61,7 +56,7 @@ public final class FitJson {
                 json.writeString(Paragraph.plain(WORDS.reason(reason)));
             }
             json.writeEndArray();
-            findings(json, fit.findings());
+            JsonFigures.findings(json, fit.findings());
             json.writeEndObject();
         });
     }
@@ -80,12 +75,8 @@ public final class FitJson {
         json.writeStringField("material_name", year.materialName());
         json.writeStringField("family", year.family().word());
         json.writeStringField("cut", year.cut().word());
-        for (NumberKey key : AnswerFigures.MOISTURE) {
-            number(json, key.key(), key.of().applyAsDouble(year));
-        }
-        for (BandKey key : AnswerFigures.MOVEMENTS) {
-            band(json, key.key(), key.of().apply(year), 1);
-        }
+        JsonFigures.moisture(json, year);
+        JsonFigures.movements(json, year);
         json.writeNumberField("worst_month", year.worstMonth());
         StayJson.write(json, year);
         json.writeStringField("verdict", fit.verdict().word());
@@ -97,11 +88,12 @@ public final class FitJson {
 
     private static void state(JsonGenerator json, String key, WorkState state) throws IOException {
         json.writeObjectFieldStart(key);
-        number(json, "temperature_c", state.temperature().celsius());
+        JsonFigures.number(json, "temperature_c", state.temperature().celsius());
         if (state instanceof SettledAir air) {
-            number(json, "rh_percent", air.humidity().percent());
+            JsonFigures.number(json, "rh_percent", air.humidity().percent());
         } else {
-            number(json, "mc_percent", ((MeasuredMoisture) state).moisture().percent());
+            JsonFigures.number(
+                    json, "mc_percent", ((MeasuredMoisture) state).moisture().percent());
         }
         json.writeEndObject();
     }
@@ -109,44 +101,40 @@ public final class FitJson {
     private static void settling(JsonGenerator json, FullTangFit fit) throws IOException {
         Optional<Settling> settling = Settling.of(fit.knife(), fit.destination());
         if (settling.isPresent()) {
-            band(json, "shows_days", settling.get().showsDays(), 1);
-            band(json, "rest_days", settling.get().restDays(), 1);
-            number(json, "do_not_sand_days", settling.get().sandDays());
+            JsonFigures.settling(json, settling.get());
         }
     }
 
     private static void bonded(JsonGenerator json, FitYear year) throws IOException {
-        band(json, "outer_edge_shy_mm", year.outerShy(), MILLI);
-        band(json, "outer_edge_proud_mm", year.outerProud(), MILLI);
-        band(json, "face_hollow_mm", year.domeHollow(), MILLI);
-        band(json, "face_round_mm", year.domeRound(), MILLI);
-        band(json, "end_short_mm", year.whole().endShort(), MILLI);
-        band(json, "end_long_mm", year.whole().endLong(), MILLI);
-        band(json, "pin_span_mismatch_mm", year.pinSpan(), MILLI);
-        band(json, "set_mm", year.set(), MILLI);
-        band(json, "glue_shear_mpa", year.glueShear(), MEGA);
-        band(json, "glue_peel_mpa", year.gluePeel(), MEGA);
-        band(json, "glue_shear_last_mm_mpa", year.glueShearLastMillimetre(), MEGA);
-        band(json, "glue_peel_last_mm_mpa", year.gluePeelLastMillimetre(), MEGA);
-        band(json, "glue_use", year.glueUse(), 1);
+        JsonFigures.band(json, "outer_edge_shy_mm", year.outerShy(), MILLI);
+        JsonFigures.band(json, "outer_edge_proud_mm", year.outerProud(), MILLI);
+        JsonFigures.band(json, "face_hollow_mm", year.domeHollow(), MILLI);
+        JsonFigures.band(json, "face_round_mm", year.domeRound(), MILLI);
+        JsonFigures.band(json, "pin_span_mismatch_mm", year.pinSpan(), MILLI);
+        JsonFigures.band(json, "set_mm", year.set(), MILLI);
+        JsonFigures.band(json, "glue_shear_mpa", year.glueShear(), MEGA);
+        JsonFigures.band(json, "glue_peel_mpa", year.gluePeel(), MEGA);
+        JsonFigures.band(json, "glue_shear_last_mm_mpa", year.glueShearLastMillimetre(), MEGA);
+        JsonFigures.band(json, "glue_peel_last_mm_mpa", year.gluePeelLastMillimetre(), MEGA);
+        JsonFigures.band(json, "glue_use", year.glueUse());
         json.writeNumberField("glue_month", year.glueMonth());
-        band(json, "crack_use", year.crackUse(), 1);
-        band(json, "middle_use", year.middleUse(), 1);
-        band(json, "tear_use", year.tearUse(), 1);
-        band(json, "softening_margin_k", year.softeningMarginKelvin(), 1);
+        JsonFigures.band(json, "crack_use", year.crackUse());
+        JsonFigures.band(json, "middle_use", year.middleUse());
+        JsonFigures.band(json, "tear_use", year.tearUse());
+        JsonFigures.band(json, "softening_margin_k", year.softeningMarginKelvin());
         json.writeStringField("softens_first", year.softensFirst());
         json.writeArrayFieldStart("pins");
         for (PinYear pin : year.pins()) {
             json.writeStartObject();
-            number(json, "diameter_mm", pin.diameter().millimetres());
-            number(json, "edge_distance_mm", pin.edgeDistance().millimetres());
-            band(json, "gap_along_mm", pin.gapAlong(), MILLI);
-            band(json, "gap_across_mm", pin.gapAcross(), MILLI);
-            band(json, "squeeze_along_mm", pin.squeezeAlong(), MILLI);
-            band(json, "squeeze_across_mm", pin.squeezeAcross(), MILLI);
-            band(json, "head_proud_mm", pin.headProud(), MILLI);
-            band(json, "head_sunk_mm", pin.headSunk(), MILLI);
-            band(json, "crack_use", pin.crackUse(), 1);
+            JsonFigures.number(json, "diameter_mm", pin.diameter().millimetres());
+            JsonFigures.number(json, "edge_distance_mm", pin.edgeDistance().millimetres());
+            JsonFigures.band(json, "gap_along_mm", pin.gapAlong(), MILLI);
+            JsonFigures.band(json, "gap_across_mm", pin.gapAcross(), MILLI);
+            JsonFigures.band(json, "squeeze_along_mm", pin.squeezeAlong(), MILLI);
+            JsonFigures.band(json, "squeeze_across_mm", pin.squeezeAcross(), MILLI);
+            JsonFigures.band(json, "head_proud_mm", pin.headProud(), MILLI);
+            JsonFigures.band(json, "head_sunk_mm", pin.headSunk(), MILLI);
+            JsonFigures.band(json, "crack_use", pin.crackUse());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -155,20 +143,20 @@ public final class FitJson {
             json.writeStartObject();
             json.writeStringField("side", side.name());
             json.writeStringField("cut", side.cut().word());
-            band(json, "edge_shy_mm", side.edgeShy(), MILLI);
-            band(json, "edge_proud_mm", side.edgeProud(), MILLI);
-            band(json, "free_shy_mm", side.freeShy(), MILLI);
-            band(json, "free_proud_mm", side.freeProud(), MILLI);
+            JsonFigures.band(json, "edge_shy_mm", side.edgeShy(), MILLI);
+            JsonFigures.band(json, "edge_proud_mm", side.edgeProud(), MILLI);
+            JsonFigures.band(json, "free_shy_mm", side.freeShy(), MILLI);
+            JsonFigures.band(json, "free_proud_mm", side.freeProud(), MILLI);
             json.writeEndObject();
         }
         json.writeEndArray();
         json.writeArrayFieldStart("places");
         for (PlaceYear place : year.places()) {
             json.writeStartObject();
-            number(json, "along_mm", place.along().millimetres());
-            number(json, "width_mm", place.width().millimetres());
-            number(json, "edge_shy_mm", MILLI * place.edgeShy());
-            number(json, "edge_proud_mm", MILLI * place.edgeProud());
+            JsonFigures.number(json, "along_mm", place.along().millimetres());
+            JsonFigures.number(json, "width_mm", place.width().millimetres());
+            JsonFigures.number(json, "edge_shy_mm", MILLI * place.edgeShy());
+            JsonFigures.number(json, "edge_proud_mm", MILLI * place.edgeProud());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -176,10 +164,10 @@ public final class FitJson {
     }
 
     private static void stack(JsonGenerator json, StackYear year) throws IOException {
-        band(json, "stack_gap_mm", year.gap(), MILLI);
-        band(json, "stack_growth_mm", year.growth(), MILLI);
-        band(json, "stack_set_mm", year.set(), MILLI);
-        band(json, "stack_load_n", year.load(), 1);
+        JsonFigures.band(json, "stack_gap_mm", year.gap(), MILLI);
+        JsonFigures.band(json, "stack_growth_mm", year.growth(), MILLI);
+        JsonFigures.band(json, "stack_set_mm", year.set(), MILLI);
+        JsonFigures.band(json, "stack_load_n", year.load());
         json.writeNumberField("gap_month", year.gapMonth());
         json.writeNumberField("first_joint", year.firstJoint() + 1);
         json.writeArrayFieldStart("parts");
@@ -187,10 +175,10 @@ public final class FitJson {
             json.writeStartObject();
             json.writeStringField("material", part.materialId());
             json.writeStringField("name", part.name());
-            number(json, "length_mm", MILLI * part.length());
-            band(json, "shrinks_mm", part.shrinks(), MILLI);
-            band(json, "grows_mm", part.grows(), MILLI);
-            band(json, "set_mm", part.set(), MILLI);
+            JsonFigures.number(json, "length_mm", MILLI * part.length());
+            JsonFigures.band(json, "shrinks_mm", part.shrinks(), MILLI);
+            JsonFigures.band(json, "grows_mm", part.grows(), MILLI);
+            JsonFigures.band(json, "set_mm", part.set(), MILLI);
             json.writeStringField("evidence", part.evidence().grade());
             json.writeEndObject();
         }
@@ -210,29 +198,5 @@ public final class FitJson {
             json.writeEndObject();
         }
         json.writeEndArray();
-    }
-
-    private static void findings(JsonGenerator json, List<Finding> findings) throws IOException {
-        json.writeArrayFieldStart("findings");
-        for (Finding finding : findings) {
-            json.writeStartObject();
-            json.writeStringField("kind", finding.kind().name().toLowerCase(Locale.ROOT));
-            json.writeStringField("subject", finding.subject());
-            json.writeStringField("text", finding.text());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-    }
-
-    private static void band(JsonGenerator json, String key, Band band, double factor) throws IOException {
-        json.writeObjectFieldStart(key);
-        number(json, "low", factor * band.low());
-        number(json, "value", factor * band.value());
-        number(json, "high", factor * band.high());
-        json.writeEndObject();
-    }
-
-    private static void number(JsonGenerator json, String key, double number) throws IOException {
-        json.writeNumberField(key, AnswerFigures.stable(number));
     }
 }
