@@ -7,6 +7,7 @@ import hafthold.knife.FitLimits;
 import hafthold.quantity.Length;
 import hafthold.simulate.HandleYear;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -146,8 +147,7 @@ final class AnswerWords {
 
     /** One reason in one clause, such as "pin heads stand 0.1 mm above the face, within what ... work allows". */
     String reason(Reason reason) {
-        BenchLength length = new BenchLength(reason.size());
-        String size = toHundredths ? length.hundredths(units) : length.text(units);
+        String size = size(reason, toHundredths);
         String what = switch (reason.kind()) {
             case EDGE_SHY -> "the edge falls " + size + " shy of the steel";
             case EDGE_PROUD -> "the edge stands " + size + " proud of the steel";
@@ -168,11 +168,9 @@ final class AnswerWords {
                 "once glue or scale gives way, each end of the scale moves " + size + " against the steel";
             case SOFTENING ->
                 reason.size().value() < 0
-                        ? "the heat goes " + Math.round(-reason.size().value()) + Paragraph.HOLD
-                                + "K beyond where glue or scale softens"
+                        ? "the heat goes " + kelvins(-reason.size().value()) + " beyond where glue or scale softens"
                         : "the hottest air comes within "
-                                + Math.round(reason.size().value()) + Paragraph.HOLD
-                                + "K of where glue or scale softens";
+                                + kelvins(reason.size().value()) + " of where glue or scale softens";
             case STACK_GAP -> "the stack comes loose by " + size;
             case STACK_SET -> "damp crushes the stack by " + size + " for good";
         };
@@ -181,7 +179,7 @@ final class AnswerWords {
 
     /** One reason for a table cell, such as "pin heads up 0.09 mm; retouch allows 0.15". */
     String shortReason(Reason reason) {
-        String size = new BenchLength(reason.size()).text(units);
+        String size = size(reason, false);
         String what = switch (reason.kind()) {
             case EDGE_SHY -> "edge " + size + " shy";
             case EDGE_PROUD -> "edge " + size + " proud";
@@ -196,7 +194,10 @@ final class AnswerWords {
             case GLUE_LINE -> "glue line at " + times(reason) + " of what it bears";
             case SCALE_SPLIT -> "pull across the grain at " + times(reason) + " of what it bears";
             case END_LETS_GO -> "ends " + size + " off once it lets go";
-            case SOFTENING -> Math.round(reason.size().value()) + Paragraph.HOLD + "K to softening";
+            case SOFTENING ->
+                reason.size().value() < 0
+                        ? kelvins(-reason.size().value()) + " beyond softening"
+                        : kelvins(reason.size().value()) + " to softening";
             case STACK_GAP -> "stack loose by " + size;
             case STACK_SET -> "stack crushed by " + size;
         };
@@ -207,8 +208,28 @@ final class AnswerWords {
                 .orElse(what);
     }
 
+    /** A movement with as many digits as tell it from the limit it is held to. */
+    private String size(Reason reason, boolean hundredths) {
+        BenchLength length = new BenchLength(reason.size());
+        return limitSize(reason)
+                .map(limit -> length.beside(limit, units, hundredths))
+                .orElseGet(() -> hundredths ? length.hundredths(units) : length.text(units));
+    }
+
+    /** A use of strength in percent; what is more than all of it never reads as 100 %. */
     private static String times(Reason reason) {
-        return String.format(Locale.ROOT, "%.0f %%", 100 * reason.size().value());
+        double percent = 100 * reason.size().value();
+        BigDecimal whole = BigDecimal.valueOf(percent).setScale(0, RoundingMode.HALF_UP);
+        return SideOfLimit.of(percent, 100, whole)
+                        .map(BigDecimal::toPlainString)
+                        .orElse("just over 100")
+                + " %";
+    }
+
+    /** Kelvins, never as none. */
+    private static String kelvins(double kelvins) {
+        long whole = Math.round(kelvins);
+        return (whole == 0 ? "less than 1" : Long.toString(whole)) + Paragraph.HOLD + "K";
     }
 
     private static Optional<String> limitOf(Reason reason) {

@@ -1,6 +1,7 @@
 package hafthold.report;
 
 import hafthold.quantity.Band;
+import hafthold.quantity.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
@@ -44,8 +45,7 @@ record BenchLength(Band metres) {
 
     /** The value with its unit, such as "0.2 mm" or "0.2 mm (8 thou)", number and unit held together. */
     String text(LengthUnits units) {
-        return millimetres() + Paragraph.HOLD + "mm"
-                + (units == LengthUnits.INCH ? " (" + thou() + Paragraph.HOLD + "thou)" : "");
+        return withUnit(millimetres(), units);
     }
 
     /**
@@ -53,7 +53,26 @@ record BenchLength(Band metres) {
      * share their doubts.
      */
     String hundredths(LengthUnits units) {
-        return String.format(Locale.ROOT, "%.2f", 1000 * metres.value()) + Paragraph.HOLD + "mm"
+        return withUnit(String.format(Locale.ROOT, "%.2f", 1000 * metres.value()), units);
+    }
+
+    /**
+     * The value with its unit beside a limit that is printed too, with as many digits as it takes to tell on which side
+     * of it the value stands.
+     *
+     * @param toHundredths whether it is printed to a hundredth of a millimetre whatever its band
+     */
+    String beside(Length limit, LengthUnits units, boolean toHundredths) {
+        double millimetres = 1000 * metres.value();
+        BigDecimal printed =
+                toHundredths ? BigDecimal.valueOf(millimetres).setScale(2, RoundingMode.HALF_UP) : rounded();
+        return SideOfLimit.of(millimetres, limit.millimetres(), printed)
+                .map(size -> withUnit(size.toPlainString(), units))
+                .orElseGet(() -> "just over " + withUnit(AnswerWords.plain(limit.millimetres()), units));
+    }
+
+    private String withUnit(String millimetres, LengthUnits units) {
+        return millimetres + Paragraph.HOLD + "mm"
                 + (units == LengthUnits.INCH ? " (" + thou() + Paragraph.HOLD + "thou)" : "");
     }
 
