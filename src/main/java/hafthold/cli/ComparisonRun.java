@@ -7,10 +7,9 @@ import hafthold.decide.Judgement;
 import hafthold.decide.PlaceComparison;
 import hafthold.decide.PlaceComparison.Candidate;
 import hafthold.material.ScaleMaterial;
+import hafthold.report.BenchStyle;
 import hafthold.report.CautionLines;
 import hafthold.report.ComparisonReport;
-import hafthold.report.LengthUnits;
-import hafthold.report.ReportFolder;
 import hafthold.simulate.Conditions;
 import hafthold.simulate.Sampling;
 import hafthold.source.Evidence;
@@ -18,9 +17,7 @@ import hafthold.source.Finding;
 import hafthold.table.CautionTable;
 import hafthold.table.LimitTable;
 import hafthold.table.TableSet;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,13 +63,13 @@ record ComparisonRun(
     }
 
     /** Says on the error stream what stands in for what is not known, and what can hurt. */
-    void warn(PrintWriter err, Comparison comparison) {
+    void warn(PrintWriter err, BenchStyle style, Comparison comparison) {
         materials().stream()
                 .filter(material -> material.evidence() == Evidence.UNKNOWN)
                 .flatMap(material -> material.findings().stream())
                 .distinct()
                 .forEach(finding -> err.println("note: " + finding.text()));
-        CautionLines.of(comparison.findings(), materials()).forEach(err::println);
+        CautionLines.of(style, comparison.findings(), materials()).forEach(err::println);
     }
 
     private List<ScaleMaterial> materials() {
@@ -84,18 +81,9 @@ record ComparisonRun(
      *
      * @return the page
      */
-    Path write(Path folder, Comparison comparison, LengthUnits units, String command) {
-        return write(folder, EventComparison.quiet(comparison), units, command);
-    }
-
-    /** Likewise, with what each event does. */
-    Path write(Path folder, EventComparison comparison, LengthUnits units, String command) {
-        try {
-            new ReportFolder(folder)
-                    .write(new ComparisonReport(units, named, LimitTable.read(tables), command).files(comparison));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    Path write(Path folder, EventComparison comparison, BenchStyle style, String command) {
+        OutputOptions.write(
+                folder, new ComparisonReport(style, named, LimitTable.read(tables), command).files(comparison));
         return folder.resolve(PAGE);
     }
 }

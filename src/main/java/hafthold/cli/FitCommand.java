@@ -15,13 +15,12 @@ import hafthold.knife.TangStackKnife;
 import hafthold.material.Family;
 import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
+import hafthold.report.BenchStyle;
 import hafthold.report.CautionLines;
 import hafthold.report.FitJson;
 import hafthold.report.FitMarkdown;
 import hafthold.report.FitReport;
 import hafthold.report.FitText;
-import hafthold.report.LengthUnits;
-import hafthold.report.ReportFolder;
 import hafthold.simulate.Destination;
 import hafthold.source.Finding;
 import hafthold.table.BuildFile;
@@ -100,25 +99,11 @@ final class FitCommand implements Callable<Integer> {
     @Mixin
     private TableOptions tables;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORM",
-            defaultValue = "text",
-            description = "text, markdown or json (default: ${DEFAULT-VALUE})")
-    private OutputFormat format;
+    @Mixin
+    private StyleOptions styles;
 
-    @Option(
-            names = "--units",
-            paramLabel = "UNITS",
-            defaultValue = "mm",
-            description = "mm, or inch for mm and thou (default: ${DEFAULT-VALUE})")
-    private LengthUnits units;
-
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "also write a report into this folder: page, pictures, text and figures")
-    private Path folder;
+    @Mixin
+    private OutputOptions output;
 
     @Option(names = "--check", description = "exit with 4 when the verdict is change or refuse")
     private boolean check;
@@ -133,9 +118,8 @@ final class FitCommand implements Callable<Integer> {
             throw new WrongUsageException(
                     "which knife? Name its file; 'hafthold fit --example' prints one to start from");
         }
-        if (format == OutputFormat.CSV) {
-            throw new WrongUsageException("fit answers as text, markdown or json, not as csv");
-        }
+        OutputFormat form = output.form("fit", OutputFormat.TEXT, OutputFormat.MARKDOWN, OutputFormat.JSON);
+        BenchStyle style = styles.style();
         TableSet set = tables.open();
         // The library is the longer read; a fault of the knife's own file is told first all the same.
         CompletableFuture<MaterialLibrary> shelf = CompletableFuture.supplyAsync(() -> MaterialLibrary.read(set));
@@ -151,18 +135,19 @@ final class FitCommand implements Callable<Integer> {
         spec.commandLine()
                 .getOut()
                 .print(
-                        switch (format) {
-                            case MARKDOWN -> FitMarkdown.of(fit, units);
+                        switch (form) {
+                            case MARKDOWN -> FitMarkdown.of(answer, style);
                             case JSON -> FitJson.of(answer);
-                            case TEXT, CSV -> new FitText(units).of(answer);
+                            case TEXT, CSV -> new FitText(style).of(answer);
                         });
         List<Finding> cautions = CautionTable.read(set).with(FitFindings.materials(read.knife()));
-        if (folder != null) {
-            spec.commandLine().getErr().println("report: " + write(answer, LimitTable.read(set), cautions));
-        }
+        output.folder()
+                .ifPresent(folder -> spec.commandLine()
+                        .getErr()
+                        .println("report: " + write(folder, answer, style, LimitTable.read(set), cautions)));
         List<Finding> minded = new ArrayList<>(EventOptions.cautions(events.schedule(set)));
         minded.addAll(cautions);
-        CautionLines.of(minded, FitFindings.materials(read.knife()))
+        CautionLines.of(style, minded, FitFindings.materials(read.knife()))
                 .forEach(spec.commandLine().getErr()::println);
         boolean adverse = fit.verdict() == Verdict.CHANGE || fit.verdict() == Verdict.REFUSE;
         return check && adverse ? ExitCode.ADVERSE_VERDICT : ExitCode.DONE;
@@ -193,11 +178,11 @@ final class FitCommand implements Callable<Integer> {
     }
 
     /** Writes page, pictures, text and figures, whole or not at all; returns the page. */
-    private Path write(EventFit fit, List<FitLimits> limits, List<Finding> cautions) {
+    private Path write(Path folder, EventFit fit, BenchStyle style, List<FitLimits> limits, List<Finding> cautions) {
         String command = TypedCommand.of(spec.commandLine().getParseResult());
         try {
-            new ReportFolder(folder)
-                    .write(new FitReport(units, limits, cautions, Files.readString(file), command).files(fit));
+            OutputOptions.write(
+                    folder, new FitReport(style, limits, cautions, Files.readString(file), command).files(fit));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

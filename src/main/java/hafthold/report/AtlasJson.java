@@ -89,7 +89,7 @@ public final class AtlasJson {
                 }
                 json.writeEndArray();
             }
-            json.writeStringField("where", Paragraph.plain(new WhereItStays(atlas).sentence(line)));
+            json.writeStringField("where", Paragraph.plain(new WhereItStays(atlas, BenchStyle.ENGLISH).sentence(line)));
             JsonFigures.findings(json, line.findings());
             json.writeEndObject();
         }

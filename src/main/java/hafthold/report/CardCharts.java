@@ -86,7 +86,7 @@ final class CardCharts {
     }
 
     private boolean isThou() {
-        return order.units() == CardUnits.THOU;
+        return order.units() == LengthUnits.THOU;
     }
 
     private double scale() {

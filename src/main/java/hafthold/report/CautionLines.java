@@ -16,7 +16,8 @@ public final class CautionLines {
      *
      * @param materials whose names are put in place of their ids
      */
-    public static List<String> of(Collection<Finding> findings, Collection<? extends ScaleMaterial> materials) {
+    public static List<String> of(
+            BenchStyle style, Collection<Finding> findings, Collection<? extends ScaleMaterial> materials) {
         Map<String, String> names = new LinkedHashMap<>();
         for (ScaleMaterial material : materials) {
             names.put(material.family().word(), material.family().word().replace('-', ' '));
@@ -25,12 +26,12 @@ public final class CautionLines {
         materials.forEach(material -> names.putIfAbsent(untreated(material.id()), untreated(material.id())));
         return FindingDigest.of(List.copyOf(findings), names).stream()
                 .filter(digest -> digest.kind() == Finding.Kind.CAUTION)
-                .map(digest -> "mind: " + digest.text() + about(digest, names))
+                .map(digest -> style.say("mind", "caution", digest.text()) + about(style, digest, names))
                 .toList();
     }
 
-    private static String about(FindingDigest digest, Map<String, String> names) {
-        return names.values().containsAll(digest.subjects()) ? " (" + digest.subjectWords() + ")" : "";
+    private static String about(BenchStyle style, FindingDigest digest, Map<String, String> names) {
+        return names.values().containsAll(digest.subjects()) ? " (" + digest.subjectWords(style) + ")" : "";
     }
 
     private static String untreated(String id) {

@@ -11,7 +11,7 @@ import java.io.IOException;
 
 /** A comparison as one JSON object: numbers unformatted, units at the end of the keys, equal runs give equal bytes. */
 public final class ComparisonJson {
-    private static final AnswerWords WORDS = new AnswerWords(LengthUnits.MM);
+    private static final ReasonWords WORDS = new ReasonWords(BenchStyle.ENGLISH, false);
 
     private ComparisonJson() {}
 
@@ -74,7 +74,7 @@ public final class ComparisonJson {
         json.writeBooleanField("bonded", EdgeStep.isBonded(year));
         json.writeArrayFieldStart("reasons");
         for (Reason reason : answer.reasons()) {
-            json.writeString(Paragraph.plain(WORDS.reason(reason)));
+            json.writeString(Paragraph.plain(WORDS.clause(reason)));
         }
         json.writeEndArray();
         for (EventYear events : answers.events()) {

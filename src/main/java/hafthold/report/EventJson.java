@@ -1,16 +1,17 @@
 package hafthold.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import hafthold.quantity.Band;
 import hafthold.simulate.BondedEventAnswer;
 import hafthold.simulate.BondedEventYear;
 import hafthold.simulate.EventAnswer;
 import hafthold.simulate.EventYear;
 import java.io.IOException;
+import java.util.Optional;
 
 /** What events do to one scale, as keys of the object that is told of it. */
 final class EventJson {
     private static final double PERCENT = 100;
-    private static final double MILLI = 1e3;
 
     private EventJson() {}
 
@@ -45,22 +46,15 @@ final class EventJson {
     private static void answer(JsonGenerator json, EventAnswer answer) throws IOException {
         json.writeStringField("event", answer.event().id());
         json.writeNumberField("times", answer.times());
-        JsonFigures.number(json, "mc_face_max_percent", PERCENT * answer.faceWettest());
-        JsonFigures.number(json, "mc_face_min_percent", PERCENT * answer.faceDriest());
-        JsonFigures.band(json, "mc_mean_gain_points", answer.meanGain(), PERCENT);
-        JsonFigures.band(json, "mc_mean_loss_points", answer.meanLoss(), PERCENT);
-        JsonFigures.band(json, "edge_shy_mm", answer.edgeShy(), MILLI);
-        JsonFigures.band(json, "edge_proud_mm", answer.edgeProud(), MILLI);
-        JsonFigures.band(json, "pin_crack_use", answer.pinCrackUse());
-        JsonFigures.band(json, "hottest_c", answer.hottestCelsius());
-        JsonFigures.number(json, "coldest_c", answer.coldestCelsius());
-        if (answer.isBack()) {
-            JsonFigures.number(json, "back_within_h", answer.backHours());
-        } else {
-            json.writeNullField("back_within_h");
+        for (EventFigures.Key key : EventFigures.ALL) {
+            Optional<Band> figure = key.of().apply(answer);
+            if (figure.isEmpty()) {
+                json.writeNullField(key.key());
+            } else if (key.isBand()) {
+                JsonFigures.band(json, key.key(), figure.get());
+            } else {
+                JsonFigures.number(json, key.key(), figure.get().value());
+            }
         }
-        JsonFigures.number(json, "mc_left_before_second_points", PERCENT * answer.leftBeforeSecond());
-        JsonFigures.number(json, "mc_left_before_last_points", PERCENT * answer.leftBeforeLast());
-        JsonFigures.band(json, "end_grain_depth_mm", answer.endGrainMetres(), MILLI);
     }
 }

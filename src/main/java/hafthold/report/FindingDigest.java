@@ -64,17 +64,22 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
     }
 
     /** The subjects in words: all of up to three, else the first two and a count. */
-    String subjectWords() {
+    String subjectWords(BenchStyle style) {
         if (subjects.size() <= NAMED_SUBJECTS) {
-            return String.join("; ", subjects);
+            return style.joined("semicolon", subjects);
         }
         int named = NAMED_SUBJECTS - 1;
-        return String.join("; ", subjects.subList(0, named)) + " and " + (subjects.size() - named) + " more";
+        return style.say(
+                "subjects.more",
+                "named",
+                style.joined("semicolon", subjects.subList(0, named)),
+                "count",
+                Integer.toString(subjects.size() - named));
     }
 
     /** The subjects as the lead of a sentence, such as "teak: "; empty where it concerns everything. */
-    String lead() {
-        return isGeneral() ? "" : subjectWords() + ": ";
+    String lead(BenchStyle style) {
+        return isGeneral() ? "" : subjectWords(style) + ": ";
     }
 
     private boolean isGeneral() {
@@ -82,13 +87,8 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
     }
 
     /** The heading a kind stands under. */
-    static String headingOf(Finding.Kind kind) {
-        return switch (kind) {
-            case ESTIMATE -> "Estimated, not measured";
-            case EXTRAPOLATION -> "Beyond what the sources cover";
-            case DEFAULT -> "Taken because nothing was said";
-            case CAUTION -> "Mind";
-        };
+    static String headingOf(BenchStyle style, Finding.Kind kind) {
+        return style.say("kind." + style.keyOf(kind));
     }
 
     /** Ids of families and settings without their hyphens; option names stay as they are typed. */

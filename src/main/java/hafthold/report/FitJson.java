@@ -24,7 +24,8 @@ import java.util.Optional;
 
 /** One knife in one place as a JSON object: numbers unformatted, units at the end of the keys. */
 public final class FitJson {
-    private static final AnswerWords WORDS = new AnswerWords(LengthUnits.MM, true);
+    private static final ReasonWords WORDS = new ReasonWords(BenchStyle.ENGLISH, true);
+    private static final AdviceWords ADVICE = new AdviceWords(BenchStyle.ENGLISH);
     private static final double MILLI = 1e3;
     private static final double MEGA = 1e-6;
 
@@ -53,7 +54,7 @@ public final class FitJson {
             advice(json, fit.advice());
             json.writeArrayFieldStart("reasons");
             for (Reason reason : fit.reasons()) {
-                json.writeString(Paragraph.plain(WORDS.reason(reason)));
+                json.writeString(Paragraph.plain(WORDS.clause(reason)));
             }
             json.writeEndArray();
             JsonFigures.findings(json, fit.findings());
@@ -192,8 +193,8 @@ public final class FitJson {
         json.writeArrayFieldStart("advice");
         for (Advice one : advice) {
             json.writeStartObject();
-            json.writeStringField("do", Paragraph.plain(AdviceWords.toDo(one.change())));
-            json.writeStringField("effect", Paragraph.plain(AdviceWords.effect(one)));
+            json.writeStringField("do", Paragraph.plain(ADVICE.toDo(one.change())));
+            json.writeStringField("effect", Paragraph.plain(ADVICE.effect(one)));
             json.writeStringField("verdict", one.verdict().word());
             json.writeEndObject();
         }

@@ -3,7 +3,6 @@ package hafthold.report;
 import hafthold.decide.FullTangFit;
 import hafthold.knife.FullTangBuild;
 import hafthold.knife.Pin;
-import hafthold.knife.SizeRange;
 import hafthold.quantity.Band;
 import hafthold.simulate.FitYear;
 import hafthold.simulate.FitYear.PinYear;
@@ -12,62 +11,83 @@ import hafthold.simulate.HandleYear;
 import hafthold.simulate.Settling;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 
-/** What a full-tang knife does, row by row. */
-record FullTangWords(LengthUnits units, FullTangFit fit) {
+/**
+ * What a full-tang knife does, row by row.
+ *
+ * @param style language and units
+ * @param fit the knife and its year
+ */
+record FullTangWords(BenchStyle style, FullTangFit fit) {
     private static final double SHOWS = 0.005e-3;
+    private static final double HARDLY = 0.01;
+    private static final double CLOSE_TO_EDGE = 1.5;
 
-    void write(TextColumns rows) {
+    void write(FitRows rows) {
         FitYear year = fit.year();
         FullTangBuild build = fit.knife().build();
-        String glueUp = FitText.state(build.glueUp());
-        String made = FitText.state(build.made());
-        rows.row(
-                "Made",
-                (glueUp.equals(made) ? "glued and sanded at " + made : "glued at " + glueUp + ", sanded at " + made)
-                        + "; " + AnswerWords.percent(year.whole().moistureFinish()) + " % MC when sanded, "
-                        + AnswerWords.moistureRange(year.whole()) + " % there");
-        rows.row("Handle", handle(build));
-        rows.row("Edges", edges(year));
+        rows.add("made", style.say("row.made"), made(build, year.whole()));
+        rows.add("handle", style.say("row.handle"), handle(build));
+        rows.add("edges", style.say("row.edges"), edges(year));
         if (year.sides().size() > 1) {
-            year.sides().forEach(side -> rows.row("- " + side.name(), side(side)));
+            year.sides().forEach(side -> rows.add("sides", "- " + style.named("of-two", side.name()), side(side)));
         }
         if (year.places().size() > 1) {
-            rows.row("", "Along the handle: " + places(year) + ".");
+            rows.add("edges", "", style.say("edges.places", "places", places(year)));
         }
         Settling.of(fit.knife(), fit.destination())
-                .ifPresent(settling -> rows.row("Timing", SettlingWords.sentence(settling)));
-        rows.row("Faces", faces(year));
+                .ifPresent(settling ->
+                        rows.add("timing", style.say("row.timing"), SettlingWords.sentence(style, settling)));
+        rows.add("faces", style.say("row.faces"), faces(year));
         for (int i = 0; i < year.pins().size(); i++) {
-            rows.row("Pin " + (i + 1), pin(build.pins().get(i), year.pins().get(i)));
+            rows.add(
+                    "pins",
+                    style.say("row.pin", "number", Integer.toString(i + 1)),
+                    pin(build.pins().get(i), year.pins().get(i)));
         }
-        rows.row("Glue line", glue(year));
-        rows.row("Scale", scale(year));
-        rows.row("Ends", ends(year.whole()));
-        rows.row("Heat", heat(year));
-        rows.row("Doubt", DriverWords.row(fit.likelihood(), year.drivers()));
+        rows.add("strength", style.say("row.glue"), glue(year));
+        rows.add("strength", style.say("row.scale"), scale(year));
+        rows.add("strength", style.say("row.ends"), ends(year.whole()));
+        rows.add("strength", style.say("row.heat"), heat(year));
+        rows.add("doubt", style.say("row.doubt"), new DriverWords(style).row(fit.likelihood(), year.drivers(), false));
+    }
+
+    private String made(FullTangBuild build, HandleYear whole) {
+        String glueUp = FitText.state(build.glueUp(), style);
+        String made = FitText.state(build.made(), style);
+        return style.say(
+                "made.moisture",
+                "made",
+                glueUp.equals(made)
+                        ? style.say("made.at-once", "state", made)
+                        : style.say("made.in-turn", "glued", glueUp, "sanded", made),
+                "finish",
+                style.percent(whole.moistureFinish()),
+                "range",
+                new AnswerWords(style).moistureRange(whole));
     }
 
     private String handle(FullTangBuild build) {
-        StringBuilder text = new StringBuilder()
-                .append(SizeRange.millimetres(build.scales().length()))
-                .append(" long, tang ")
-                .append(SizeRange.millimetres(build.tang().width()))
-                .append(" wide, scales ")
-                .append(SizeRange.millimetres(build.scales().thickness()))
-                .append(" thick");
-        fit.knife()
-                .liners()
-                .forEach(liner -> text.append(", ").append(liner.name()).append(" liner"));
-        return text.append("; ")
-                .append(SizeRange.millimetres(build.glue().thickness()))
-                .append(" of ")
-                .append(fit.knife().adhesive().name())
-                .append("; ")
-                .append(fit.knife().finish().name())
-                .toString();
+        List<String> sizes = new ArrayList<>();
+        sizes.add(style.say(
+                "handle.sizes",
+                "length",
+                style.size(build.scales().length()),
+                "width",
+                style.size(build.tang().width()),
+                "thickness",
+                style.size(build.scales().thickness())));
+        fit.knife().liners().forEach(liner -> sizes.add(style.say("handle.liner", "liner", liner.name())));
+        return style.say(
+                "handle",
+                "sizes",
+                style.joined("comma", sizes),
+                "glue-line",
+                style.size(build.glue().thickness()),
+                "glue",
+                fit.knife().adhesive().name(),
+                "finish",
+                fit.knife().finish().name());
     }
 
     private String edges(FitYear year) {
@@ -76,148 +96,188 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
         boolean shy = worst.side() == EdgeStep.Side.SHY;
         Band free = shy ? whole.freeShy() : whole.freeProud();
         if (worst.isFlush() && new BenchLength(free).isZero()) {
-            return "flush all year: fingers find nothing";
+            return style.say("edges.flush");
         }
-        String text = sized(worst.size()) + " " + worst.side().word() + " in " + MonthWord.of(whole.worstMonth())
-                + ", half way up the glued scale; " + length(free) + " if it were not glued. By the tang "
-                + length(shy ? year.whole().tangLineShy() : year.whole().tangLineProud()) + ", at the outer face "
-                + length(shy ? year.outerShy() : year.outerProud()) + ".";
+        AnswerWords words = new AnswerWords(style);
+        String text = style.say(
+                "edges",
+                "step",
+                words.side(worst.side(), worst.length().sized(style)),
+                "month",
+                style.month(whole.worstMonth()),
+                "free",
+                length(free),
+                "tang",
+                length(shy ? whole.tangLineShy() : whole.tangLineProud()),
+                "outer",
+                length(shy ? year.outerShy() : year.outerProud()));
         EdgeStep other = EdgeStep.other(whole);
         return other.isFlush()
                 ? text
-                : text + " At the other end of the year " + sized(other.size()) + " "
-                        + other.side().word() + ".";
+                : text + " "
+                        + style.say(
+                                "edges.other",
+                                "step",
+                                words.side(other.side(), other.length().sized(style)));
     }
 
     private String places(FitYear year) {
-        return year.places().stream()
-                .map(place -> SizeRange.millimetres(place.along()) + " from the bolster, "
-                        + SizeRange.millimetres(place.width()) + " wide: "
-                        + either(Band.exact(place.edgeShy()), "shy", Band.exact(place.edgeProud()), "proud", "flush"))
-                .collect(Collectors.joining("; "));
+        return style.joined(
+                "semicolon",
+                year.places().stream()
+                        .map(place -> style.say(
+                                "edges.place",
+                                "along",
+                                style.size(place.along()),
+                                "width",
+                                style.size(place.width()),
+                                "step",
+                                either(
+                                        Band.exact(place.edgeShy()),
+                                        "side.shy",
+                                        Band.exact(place.edgeProud()),
+                                        "side.proud",
+                                        "flush")))
+                        .toList());
     }
 
     private String side(SideYear side) {
-        return AdviceWords.cutWord(side.cut()) + ": " + length(side.edgeShy()) + " shy, " + length(side.edgeProud())
-                + " proud; unglued " + length(side.freeShy()) + " and " + length(side.freeProud());
+        return style.say(
+                "edges.side",
+                "cut",
+                style.cut(side.cut()),
+                "shy",
+                length(side.edgeShy()),
+                "proud",
+                length(side.edgeProud()),
+                "free-shy",
+                length(side.freeShy()),
+                "free-proud",
+                length(side.freeProud()));
     }
 
     private String faces(FitYear year) {
         HandleYear whole = year.whole();
         List<String> parts = new ArrayList<>();
         if (!year.pins().isEmpty()) {
-            parts.add("pin heads "
-                    + either(whole.pinHeadProud(), "above the face", whole.pinHeadSunk(), "below the face", "flush"));
+            parts.add(style.say(
+                    "faces.heads",
+                    "step",
+                    either(whole.pinHeadProud(), "faces.above", whole.pinHeadSunk(), "faces.below", "flush")));
         }
-        parts.add("the face " + either(year.domeHollow(), "hollow", year.domeRound(), "round", "flat"));
+        parts.add(style.say(
+                "faces.face",
+                "shape",
+                either(year.domeHollow(), "faces.hollow", year.domeRound(), "faces.round", "faces.flat")));
         if (shows(year.set())) {
-            parts.add("held damp, it loses up to " + length(year.set()) + " a side for good");
+            parts.add(style.say("faces.set", "size", length(year.set())));
         }
-        return String.join("; ", parts);
+        return style.joined("semicolon", parts);
     }
 
     private String pin(Pin pin, PinYear year) {
         List<String> parts = new ArrayList<>();
-        parts.add(SizeRange.millimetres(pin.diameter()) + " in " + SizeRange.millimetres(pin.hole())
-                + (pin.fill() == Pin.Fill.HARD_EPOXY
-                        ? " (hard epoxy: no room)"
-                        : pin.fill() == Pin.Fill.FLEXIBLE ? " (filled with something that gives)" : " (open)"));
-        parts.add("across " + room(year.gapAcross(), year.squeezeAcross()));
-        parts.add("along " + room(year.gapAlong(), year.squeezeAlong()));
-        if (year.crackUse().value() > 0.01) {
-            parts.add("uses " + use(year.crackUse()) + " of what the scale bears before it splits");
+        parts.add(style.say(
+                "pins.size",
+                "pin",
+                style.size(pin.diameter()),
+                "hole",
+                style.size(pin.hole()),
+                "fill",
+                style.named("pins.fill", pin.fill().name())));
+        parts.add(style.say("pins.across", "room", room(year.gapAcross(), year.squeezeAcross())));
+        parts.add(style.say("pins.along", "room", room(year.gapAlong(), year.squeezeAlong())));
+        if (year.crackUse().value() > HARDLY) {
+            parts.add(style.say("pins.use", "use", use(year.crackUse())));
         }
-        if (year.edgeDistance().metres() < 1.5 * pin.diameter().metres()) {
-            parts.add("only " + SizeRange.millimetres(year.edgeDistance()) + " from the edge");
+        if (year.edgeDistance().metres() < CLOSE_TO_EDGE * pin.diameter().metres()) {
+            parts.add(style.say("pins.edge", "size", style.size(year.edgeDistance())));
         }
-        return String.join("; ", parts);
+        return style.joined("semicolon", parts);
     }
 
     private String room(Band gap, Band squeeze) {
-        if (!shows(gap) && !shows(squeeze)) {
-            return "snug";
-        }
         List<String> parts = new ArrayList<>();
         if (shows(squeeze)) {
-            parts.add("tight by " + length(squeeze));
+            parts.add(style.say("pins.tight", "size", length(squeeze)));
         }
         if (shows(gap)) {
-            parts.add("gap " + length(gap));
+            parts.add(style.say("pin.gap", "size", length(gap)));
         }
-        return String.join(", ", parts);
+        return parts.isEmpty() ? style.say("pin.snug") : style.joined("comma", parts);
     }
 
-    private static String glue(FitYear year) {
-        return "carries up to " + use(year.glueUse()) + " of what it bears, worst in "
-                + MonthWord.of(year.glueMonth()) + ": "
-                + megapascals(year.glueShear()) + " sliding and " + megapascals(year.gluePeel())
-                + " peeling over its last 2 mm";
+    private String glue(FitYear year) {
+        return style.say(
+                "strength.glue",
+                "use",
+                use(year.glueUse()),
+                "month",
+                style.month(year.glueMonth()),
+                "shear",
+                megapascals(year.glueShear()),
+                "peel",
+                megapascals(year.gluePeel()));
     }
 
-    private static String scale(FitYear year) {
-        if (year.middleUse().value() < 0.01 && year.tearUse().value() < 0.01) {
-            return "no pull across the grain to speak of";
-        }
-        return "held by the glue it uses " + use(year.middleUse())
-                + " of what it bears across the grain in its middle, " + use(year.tearUse())
-                + " where the glued edge pulls on it";
+    private String scale(FitYear year) {
+        return year.middleUse().value() < HARDLY && year.tearUse().value() < HARDLY
+                ? style.say("strength.scale.none")
+                : style.say("strength.scale", "middle", use(year.middleUse()), "edge", use(year.tearUse()));
     }
 
     private String ends(HandleYear whole) {
-        String free = "unglued the whole scale would change by " + length(whole.lengthMismatch());
-        return either(whole.endShort(), "short", whole.endLong(), "long", "flush") + " at bolster and butt; " + free;
+        return style.say(
+                "strength.ends",
+                "step",
+                either(whole.endShort(), "ends.short", whole.endLong(), "ends.long", "flush"),
+                "free",
+                length(whole.lengthMismatch()));
     }
 
-    private static String heat(FitYear year) {
+    private String heat(FitYear year) {
         double margin = year.softeningMarginKelvin().value();
-        return String.format(
-                Locale.ROOT,
-                "hottest air there %.0f °C, %.0f K %s where %s softens or should be used no longer; coldest %.0f °C",
-                year.hottestCelsius(),
-                Math.abs(margin),
-                margin < 0 ? "above" : "below",
+        return style.say(
+                margin < 0 ? "strength.heat.above" : "strength.heat.below",
+                "hottest",
+                style.fixed(year.hottestCelsius(), 0),
+                "margin",
+                style.fixed(Math.abs(margin), 0),
+                "softens",
                 year.softensFirst(),
-                year.coldestCelsius());
+                "coldest",
+                style.fixed(year.coldestCelsius(), 0));
     }
 
     private String length(Band band) {
-        return new BenchLength(band).hundredths(units);
-    }
-
-    /** Value with its range. */
-    private String sized(Band band) {
-        return length(band) + (band.isExact() ? "" : " (" + new BenchLength(band).hundredthsRange() + ")");
+        return new BenchLength(band).hundredths(style);
     }
 
     /** Those of two opposite movements that show, such as "0.14 mm above the face"; the word for none otherwise. */
-    private String either(Band one, String oneWord, Band other, String otherWord, String none) {
+    private String either(Band one, String oneKey, Band other, String otherKey, String none) {
         List<String> parts = new ArrayList<>();
         if (shows(one)) {
-            parts.add(length(one) + " " + oneWord);
+            parts.add(style.say(oneKey, "size", length(one)));
         }
         if (shows(other)) {
-            parts.add(length(other) + " " + otherWord);
+            parts.add(style.say(otherKey, "size", length(other)));
         }
-        return parts.isEmpty() ? none : String.join(", ", parts);
+        return parts.isEmpty() ? style.say(none) : style.joined("comma", parts);
     }
 
     private static boolean shows(Band band) {
         return band.value() > SHOWS;
     }
 
-    private static String use(Band use) {
-        if (use.isExact()) {
-            return String.format(Locale.ROOT, "%.0f" + Paragraph.HOLD + "%%", 100 * use.value());
-        }
-        return String.format(
-                Locale.ROOT,
-                "%.0f" + Paragraph.HOLD + "%% (%.0f–%.0f)",
-                100 * use.value(),
-                100 * use.low(),
-                100 * use.high());
+    /** A use of strength with its range; never as all of it where it is more. */
+    private String use(Band use) {
+        String value = ReasonWords.use(style, use.value());
+        return use.isExact()
+                ? value
+                : value + " (" + style.fixed(100 * use.low(), 0) + "–" + style.fixed(100 * use.high(), 0) + ")";
     }
 
-    private static String megapascals(Band pascals) {
-        return String.format(Locale.ROOT, "%.1f" + Paragraph.HOLD + "MPa", pascals.value() / 1e6);
+    private String megapascals(Band pascals) {
+        return style.fixed(pascals.value() / 1e6, 1) + Paragraph.HOLD + "MPa";
     }
 }

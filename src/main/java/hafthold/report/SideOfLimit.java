@@ -14,24 +14,25 @@ final class SideOfLimit {
      * The number with as many digits as that takes.
      *
      * @param number what is held to the limit
-     * @param printed how it is printed as a rule
+     * @param isOver whether it is more than the limit allows
+     * @param limit the limit as it is printed
+     * @param printed the number as it is printed as a rule
      * @return empty where even four decimals do not tell a number over its limit from the limit: it is just over
      */
-    static Optional<BigDecimal> of(double number, double limit, BigDecimal printed) {
-        BigDecimal bound = BigDecimal.valueOf(Math.rint(limit * 1e6) / 1e6);
-        if (tells(number, limit, printed, bound)) {
+    static Optional<BigDecimal> of(double number, boolean isOver, BigDecimal limit, BigDecimal printed) {
+        if (tells(isOver, printed, limit)) {
             return Optional.of(printed);
         }
         for (int decimals = Math.max(0, printed.scale()) + 1; decimals <= MOST_DECIMALS; decimals++) {
             BigDecimal finer = BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP);
-            if (tells(number, limit, finer, bound)) {
+            if (tells(isOver, finer, limit)) {
                 return Optional.of(finer);
             }
         }
-        return number > limit ? Optional.empty() : Optional.of(bound.stripTrailingZeros());
+        return isOver ? Optional.empty() : Optional.of(limit.stripTrailingZeros());
     }
 
-    private static boolean tells(double number, double limit, BigDecimal printed, BigDecimal bound) {
-        return number > limit == printed.compareTo(bound) > 0;
+    private static boolean tells(boolean isOver, BigDecimal printed, BigDecimal limit) {
+        return isOver == printed.compareTo(limit) > 0;
     }
 }

@@ -18,27 +18,26 @@ import java.util.List;
 record StrengthUse(String name, Band worst, List<Double> daily) {
 
     /** Every part that bears something, in the order it is drawn. */
-    static List<StrengthUse> of(FullTangFit fit) {
+    static List<StrengthUse> of(FullTangFit fit, BenchStyle style) {
         FitYear year = fit.year();
         List<StrengthUse> uses = new ArrayList<>(List.of(
-                new StrengthUse("glue line", year.glueUse(), year.days().glueUse()),
                 new StrengthUse(
-                        "scale across the grain, in its middle",
-                        year.middleUse(),
-                        year.days().middleUse()),
+                        style.say("use.glue"), year.glueUse(), year.days().glueUse()),
                 new StrengthUse(
-                        "scale at the glued edge", year.tearUse(), year.days().tearUse())));
+                        style.say("use.middle"), year.middleUse(), year.days().middleUse()),
+                new StrengthUse(
+                        style.say("use.edge"), year.tearUse(), year.days().tearUse())));
         year.pins().stream()
                 .map(PinYear::crackUse)
                 .max(Comparator.comparingDouble(Band::value))
                 .ifPresent(worst -> uses.add(new StrengthUse(
-                        "scale beside the pins", worst, year.days().pinUse())));
+                        style.say("use.pins"), worst, year.days().pinUse())));
         return uses;
     }
 
     /** The part that comes closest to its limit. */
-    static StrengthUse worst(FullTangFit fit) {
-        return of(fit).stream()
+    static StrengthUse worst(FullTangFit fit, BenchStyle style) {
+        return of(fit, style).stream()
                 .max(Comparator.comparingDouble(use -> use.worst().value()))
                 .orElseThrow();
     }

@@ -21,6 +21,7 @@ import org.knowm.xchart.XYChart;
  * @param diamond what a diamond in a row marks
  * @param rows rows from top to bottom, at least one
  * @param limits limits, negative to the left
+ * @param words language of what it writes by itself
  */
 public record TravelChart(
         String id,
@@ -30,7 +31,8 @@ public record TravelChart(
         ZeroLine zero,
         String diamond,
         List<TravelRow> rows,
-        List<LimitMark> limits) {
+        List<LimitMark> limits,
+        ChartWords words) {
     private static final double NEAREST_END = 0.05;
 
     /** Keeps its own copies. */
@@ -169,7 +171,7 @@ public record TravelChart(
         double base = layout.top() + layout.plotHeight() + lineHeight;
         for (BigDecimal tick : x.ticks()) {
             boolean isZero = tick.signum() == 0;
-            String label = isZero ? zero.at() : x.label(tick.abs());
+            String label = isZero ? zero.at() : words.number(x.label(tick.abs()));
             double width = layout.format().widthOf(label);
             double start = layout.held(layout.x(x, tick.doubleValue()) - width / 2, width);
             sheet.text(start + width / 2, base, Anchor.MIDDLE, isZero ? Ink.TEXT : Ink.MUTED, label);
@@ -221,8 +223,8 @@ public record TravelChart(
 
     private void key(SvgSheet sheet, TravelLayout layout) {
         boolean isWide = layout.format() == SheetFormat.WIDE;
-        String reach = isWide ? "as far as it goes" : "goes so far";
-        String doubt = isWide ? "how far that may be off" : "may be off";
+        String reach = words.say(isWide ? "key.reach" : "key.reach.short");
+        String doubt = words.say(isWide ? "key.doubt" : "key.doubt.short");
         double base = layout.height() - 6.0;
         double middle = base - layout.format().fontSize() * 0.35;
         boolean anyFree = rows.stream()
