@@ -43,8 +43,8 @@ final class AnswerWords {
 
     /** Name with cut inside a sentence, such as "quarter-sawn black walnut". */
     static String plainNameOf(HandleYear year) {
-        String name = year.materialName();
-        return switch (year.cut()) {
+        String name = year.scale().name();
+        return switch (year.scale().cut()) {
             case FLAT -> "flat-sawn " + name;
             case RIFT -> "rift-sawn " + name;
             case QUARTER -> "quarter-sawn " + name;
@@ -67,11 +67,11 @@ final class AnswerWords {
 
     /** Range of moisture content, such as "4.1–9.3"; "none" where it would print as 0.0. */
     static String moistureRange(HandleYear year) {
-        if (year.moistureHighest() < 0.0005) {
+        if (year.moisture().highest() < 0.0005) {
             return "none";
         }
-        String low = percent(year.moistureLowest());
-        String high = percent(year.moistureHighest());
+        String low = percent(year.moisture().lowest());
+        String high = percent(year.moisture().highest());
         return low.equals(high) ? low : low + "–" + high;
     }
 
@@ -116,7 +116,7 @@ final class AnswerWords {
             text.append(" The verdict ")
                     .append(DriverWords.holds(answer.likelihood()))
                     .append('.');
-            String next = DriverWords.measureNext(year.drivers());
+            String next = DriverWords.measureNext(year.grounds().drivers());
             text.append(next.isEmpty() ? "" : " " + next);
         }
         return text.toString();

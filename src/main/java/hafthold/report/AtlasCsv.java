@@ -61,10 +61,10 @@ public final class AtlasCsv {
                 number(atlas.madeTemperature().celsius()),
                 number(atlas.madeHumidity().percent()),
                 Integer.toString(cell.rank()),
-                year.materialId(),
-                year.materialName(),
-                year.family().word(),
-                year.cut().word()));
+                year.scale().id(),
+                year.scale().name(),
+                year.scale().family().word(),
+                year.scale().cut().word()));
         for (NumberKey key : AnswerFigures.MOISTURE) {
             cells.add(number(key.of().applyAsDouble(year)));
         }
@@ -76,7 +76,7 @@ public final class AtlasCsv {
                 number(cell.use()),
                 Integer.toString(year.worstMonth()),
                 cell.verdict().word(),
-                year.evidence().grade(),
+                year.grounds().evidence().grade(),
                 Boolean.toString(EdgeStep.isBonded(year)),
                 cell.holds().isPresent() ? number(cell.holds().getAsDouble()) : ""));
         return cells;

@@ -23,10 +23,10 @@ final class ChartNumbers {
             HandleYear year = answer.year();
             rows.add(List.of(
                     AnswerWords.nameOf(year),
-                    millimetres(year.edgeShy()),
-                    millimetres(year.edgeProud()),
-                    millimetres(year.freeShy()),
-                    millimetres(year.freeProud())));
+                    millimetres(year.edge().bonded().shy()),
+                    millimetres(year.edge().bonded().proud()),
+                    millimetres(year.edge().free().shy()),
+                    millimetres(year.edge().free().proud())));
         }
         return new NumbersTable(
                 "mm a side, the year's worst: value (low to high)",
@@ -40,7 +40,7 @@ final class ChartNumbers {
                 "mm a side, means of the month; shy below zero, proud above",
                 3,
                 drawn,
-                year -> year.dailyEdgeOffset().stream()
+                year -> year.days().edgeOffset().stream()
                         .map(day -> 1000 * day.value())
                         .toList());
     }
@@ -51,10 +51,11 @@ final class ChartNumbers {
                 "% of dry weight, means of the month",
                 1,
                 drawn,
-                year -> year.dailyMoisture().stream().map(day -> 100 * day).toList());
+                year -> year.days().moisture().stream().map(day -> 100 * day).toList());
         List<List<String>> rows = new ArrayList<>();
         List<String> made = new ArrayList<>(List.of("At final sanding"));
-        drawn.forEach(answer -> made.add(AnswerWords.percent(answer.year().moistureFinish())));
+        drawn.forEach(
+                answer -> made.add(AnswerWords.percent(answer.year().moisture().finish())));
         rows.add(made);
         rows.addAll(months.rows());
         return new NumbersTable(months.caption(), months.head(), rows);

@@ -34,9 +34,9 @@ final class ChartReadings {
         }
         FitLimits seasonal = limits.get(limits.size() - DRAWN_LIMITS);
         long within = judged.stream()
-                .map(Ranked::year)
-                .filter(year -> year.edgeShy().value() <= seasonal.shy().metres()
-                        && year.edgeProud().value() <= seasonal.proud().metres())
+                .map(answer -> answer.year().edge().bonded())
+                .filter(step -> step.shy().value() <= seasonal.shy().metres()
+                        && step.proud().value() <= seasonal.proud().metres())
                 .count();
         return within + " of " + judged.size() + " keep their edges inside the limit for "
                 + seasonal.name().replace('-', ' ') + " work all year. " + far;
@@ -44,8 +44,8 @@ final class ChartReadings {
 
     /** Where the edge stands on average in the months of its extremes. */
     static String edge(HandleYear year) {
-        MonthlyMeans months =
-                MonthlyMeans.of(year.dailyEdgeOffset().stream().map(Band::value).toList());
+        MonthlyMeans months = MonthlyMeans.of(
+                year.days().edgeOffset().stream().map(Band::value).toList());
         String lowest = side(year, months, months.lowestMonth());
         String highest = side(year, months, months.highestMonth());
         return lowest.equals("flush") && highest.equals("flush")
@@ -67,15 +67,16 @@ final class ChartReadings {
     }
 
     static String moisture(HandleYear year) {
-        MonthlyMeans months = MonthlyMeans.of(year.dailyMoisture());
-        String swing = AnswerWords.subjectOf(year) + " was sanded at " + AnswerWords.percent(year.moistureFinish())
+        MonthlyMeans months = MonthlyMeans.of(year.days().moisture());
+        String swing = AnswerWords.subjectOf(year) + " was sanded at "
+                + AnswerWords.percent(year.moisture().finish())
                 + " % moisture; here it goes from " + AnswerWords.percent(months.of(months.lowestMonth())) + " % in "
                 + MonthWord.of(months.lowestMonth()) + " to " + AnswerWords.percent(months.of(months.highestMonth()))
                 + " % in " + MonthWord.of(months.highestMonth());
-        if (year.moistureHighest() < year.moistureFinish()) {
+        if (year.moisture().highest() < year.moisture().finish()) {
             return swing + ": it never gets as wet again as it was.";
         }
-        return swing + (year.moistureLowest() > year.moistureFinish() ? ": it never dries back to it." : ".");
+        return swing + (year.moisture().lowest() > year.moisture().finish() ? ": it never dries back to it." : ".");
     }
 
     /** Driest and dampest month where the knife lives, against the workshop. */

@@ -45,11 +45,11 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
                         limits.subList(Math.max(0, limits.size() - DRAWN_LIMITS), limits.size()))
                 .ifPresent(charts::add);
         if (drawn(comparison).stream()
-                .noneMatch(answer -> answer.year().dailyEdgeOffset().isEmpty())) {
+                .noneMatch(answer -> answer.year().days().edgeOffset().isEmpty())) {
             charts.add(edgeYear(comparison));
         }
         if (drawn(comparison).stream()
-                .noneMatch(answer -> answer.year().dailyMoisture().isEmpty())) {
+                .noneMatch(answer -> answer.year().days().moisture().isEmpty())) {
             charts.add(moistureYear(comparison));
         }
         if (!comparison.dailyOutdoors().isEmpty() && !comparison.dailyIndoors().isEmpty()) {
@@ -87,7 +87,7 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
         List<Ranked> drawn = drawn(comparison);
         List<YearLine> lines = new ArrayList<>();
         for (Ranked answer : drawn) {
-            List<Band> days = answer.year().dailyEdgeOffset();
+            List<Band> days = answer.year().days().edgeOffset();
             boolean first = lines.isEmpty();
             lines.add(new YearLine(
                     AnswerWords.nameOf(answer.year()),
@@ -118,12 +118,12 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
         List<YearLine> lines = drawn.stream()
                 .map(answer -> new YearLine(
                         AnswerWords.nameOf(answer.year()),
-                        answer.year().dailyMoisture().stream()
+                        answer.year().days().moisture().stream()
                                 .map(fraction -> 100 * fraction)
                                 .toList(),
                         List.of(),
                         List.of(),
-                        OptionalDouble.of(100 * answer.year().moistureFinish())))
+                        OptionalDouble.of(100 * answer.year().moisture().finish())))
                 .toList();
         String reading = ChartReadings.moisture(drawn.get(0).year());
         YearChart chart = new YearChart(
@@ -200,10 +200,10 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
                 answer.rank(),
                 AnswerWords.nameOf(year),
                 answer.verdict().word(),
-                year.edgeShy().times(1000),
-                year.edgeProud().times(1000),
-                free(bonded, year.freeShy()),
-                free(bonded, year.freeProud()),
+                year.edge().bonded().shy().times(1000),
+                year.edge().bonded().proud().times(1000),
+                free(bonded, year.edge().free().shy()),
+                free(bonded, year.edge().free().proud()),
                 answer.verdict() != Verdict.UNKNOWN);
     }
 

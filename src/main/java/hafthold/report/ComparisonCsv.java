@@ -59,10 +59,10 @@ public final class ComparisonCsv {
                 number(comparison.madeTemperature().celsius()),
                 number(comparison.madeHumidity().percent()),
                 Integer.toString(answer.rank()),
-                year.materialId(),
-                year.materialName(),
-                year.family().word(),
-                year.cut().word()));
+                year.scale().id(),
+                year.scale().name(),
+                year.scale().family().word(),
+                year.scale().cut().word()));
         for (NumberKey key : AnswerFigures.MOISTURE) {
             cells.add(number(key.of().applyAsDouble(year)));
         }
@@ -74,7 +74,7 @@ public final class ComparisonCsv {
         cells.addAll(List.of(
                 Integer.toString(year.worstMonth()),
                 answer.verdict().word(),
-                year.evidence().grade(),
+                year.grounds().evidence().grade(),
                 Boolean.toString(EdgeStep.isBonded(year)),
                 answer.likelihood().isSampled() ? number(answer.likelihood().verdictHolds()) : ""));
         return cells;

@@ -63,8 +63,8 @@ public final class ComparisonMarkdown {
         HandleYear year = answer.year();
         List<String> row = new ArrayList<>(List.of(
                 Integer.toString(answer.rank()),
-                year.materialName(),
-                year.cut() == Cut.NONE ? NONE : year.cut().word(),
+                year.scale().name(),
+                year.scale().cut() == Cut.NONE ? NONE : year.scale().cut().word(),
                 answer.verdict().word(),
                 MonthWord.of(year.worstMonth())));
         for (NumberKey key : AnswerFigures.MOISTURE) {
@@ -72,7 +72,7 @@ public final class ComparisonMarkdown {
         }
         row.add(answer.settling().map(settling -> band(settling.showsDays())).orElse(NONE));
         row.add(answer.settling().map(settling -> band(settling.restDays())).orElse(NONE));
-        row.add(year.evidence().grade());
+        row.add(year.grounds().evidence().grade());
         return row;
     }
 

@@ -54,7 +54,7 @@ final class ComparisonTables {
                             .orElse("–"),
                     "class",
                     "reason");
-            page.element("td", year.restsOn().words()).close("tr");
+            page.element("td", year.grounds().restsOn().words()).close("tr");
         }
         PageFrame.closeTable(page);
     }
@@ -79,14 +79,14 @@ final class ComparisonTables {
             HandleYear year = answer.year();
             page.open("tr").element("th", AnswerWords.nameOf(year), "scope", "row");
             for (Band band : List.of(
-                    year.edgeShy(),
-                    year.edgeProud(),
-                    year.endShort(),
-                    year.endLong(),
-                    year.pinGap(),
-                    year.pinSqueeze(),
-                    year.pinHeadProud(),
-                    year.pinHeadSunk())) {
+                    year.edge().bonded().shy(),
+                    year.edge().bonded().proud(),
+                    year.ends().shortBy(),
+                    year.ends().longBy(),
+                    year.pins().gap(),
+                    year.pins().squeeze(),
+                    year.pins().headProud(),
+                    year.pins().headSunk())) {
                 page.element("td", new BenchLength(band).cell(units), "class", "held");
             }
             page.close("tr");

@@ -86,8 +86,8 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
             HandleYear year = answer.year();
             columns.row(
                     Integer.toString(answer.rank()),
-                    year.materialName() + (restsOnEstimate(year) ? Paragraph.HOLD + "*" : ""),
-                    year.cut() == Cut.NONE ? "–" : year.cut().word(),
+                    year.scale().name() + (restsOnEstimate(year) ? Paragraph.HOLD + "*" : ""),
+                    year.scale().cut() == Cut.NONE ? "–" : year.scale().cut().word(),
                     answer.verdict().word(),
                     step(answer),
                     EdgeStep.worst(year).isFlush() ? "–" : MonthWord.shortOf(year.worstMonth()),
@@ -103,7 +103,7 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
         Map<String, Long> figures = comparison.ranked().stream()
                 .map(Ranked::year)
                 .filter(ComparisonText::restsOnEstimate)
-                .map(year -> year.restsOn().figure())
+                .map(year -> year.grounds().restsOn().figure())
                 .collect(Collectors.groupingBy(figure -> figure, TreeMap::new, Collectors.counting()));
         if (figures.isEmpty()) {
             return "";
@@ -121,7 +121,7 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
     }
 
     private static boolean restsOnEstimate(HandleYear year) {
-        return year.evidence().compareTo(Evidence.PUBLISHED) > 0;
+        return year.grounds().evidence().compareTo(Evidence.PUBLISHED) > 0;
     }
 
     private String step(Ranked answer) {

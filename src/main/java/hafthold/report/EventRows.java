@@ -36,8 +36,10 @@ record EventRows(List<List<String>> head, List<List<String>> rows, String meanin
         for (EventYear year : years) {
             for (EventAnswer answer : year.answers()) {
                 rows.add(List.of(
-                        year.year().materialName(),
-                        year.year().cut() == Cut.NONE ? "–" : year.year().cut().word(),
+                        year.year().scale().name(),
+                        year.year().scale().cut() == Cut.NONE
+                                ? "–"
+                                : year.year().scale().cut().word(),
                         words(answer),
                         Integer.toString(answer.times()),
                         face(answer),
@@ -98,7 +100,7 @@ record EventRows(List<List<String>> head, List<List<String>> rows, String meanin
     }
 
     private static void notes(EventYear year, List<String> notes) {
-        String lead = year.year().materialName() + ": ";
+        String lead = year.year().scale().name() + ": ";
         double margin = year.softeningMarginKelvin().value();
         if (margin < 0) {
             notes.add(lead

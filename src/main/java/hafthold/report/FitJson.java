@@ -76,10 +76,10 @@ public final class FitJson {
         if (fit instanceof FullTangFit full) {
             state(json, "glue_up", full.knife().build().glueUp());
         }
-        json.writeStringField("material", year.materialId());
-        json.writeStringField("material_name", year.materialName());
-        json.writeStringField("family", year.family().word());
-        json.writeStringField("cut", year.cut().word());
+        json.writeStringField("material", year.scale().id());
+        json.writeStringField("material_name", year.scale().name());
+        json.writeStringField("family", year.scale().family().word());
+        json.writeStringField("cut", year.scale().cut().word());
         for (NumberKey key : AnswerFigures.MOISTURE) {
             number(json, key.key(), key.of().applyAsDouble(year));
         }
@@ -89,8 +89,8 @@ public final class FitJson {
         json.writeNumberField("worst_month", year.worstMonth());
         StayJson.write(json, year);
         json.writeStringField("verdict", fit.verdict().word());
-        json.writeStringField("evidence", year.evidence().grade());
-        json.writeStringField("rests_on", year.restsOn().figure());
+        json.writeStringField("evidence", year.grounds().evidence().grade());
+        json.writeStringField("rests_on", year.grounds().restsOn().figure());
         SampledFigures.write(json, fit.likelihood(), year);
         json.writeBooleanField("bonded", fit instanceof FullTangFit);
     }
@@ -120,8 +120,8 @@ public final class FitJson {
         band(json, "outer_edge_proud_mm", year.outerProud(), MILLI);
         band(json, "face_hollow_mm", year.domeHollow(), MILLI);
         band(json, "face_round_mm", year.domeRound(), MILLI);
-        band(json, "end_short_mm", year.whole().endShort(), MILLI);
-        band(json, "end_long_mm", year.whole().endLong(), MILLI);
+        band(json, "end_short_mm", year.whole().ends().shortBy(), MILLI);
+        band(json, "end_long_mm", year.whole().ends().longBy(), MILLI);
         band(json, "pin_span_mismatch_mm", year.pinSpan(), MILLI);
         band(json, "set_mm", year.set(), MILLI);
         band(json, "glue_shear_mpa", year.glueShear(), MEGA);

@@ -75,7 +75,7 @@ final class FullTangReadings {
             parts.add("the hole closes most on pin " + ((along ? tightAlong : tight) + 1) + ", by " + length(squeeze)
                     + (along ? " along" : " across") + " the handle");
         }
-        Band gap = fit.year().whole().pinGap();
+        Band gap = fit.year().whole().pins().gap();
         if (gap.value() > SHOWS) {
             parts.add("the widest ring that shows is " + length(gap));
         }

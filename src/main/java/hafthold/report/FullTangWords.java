@@ -10,6 +10,7 @@ import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.SideYear;
 import hafthold.simulate.HandleYear;
 import hafthold.simulate.Settling;
+import hafthold.simulate.Step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -27,7 +28,7 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
         rows.row(
                 "Made",
                 (glueUp.equals(made) ? "glued and sanded at " + made : "glued at " + glueUp + ", sanded at " + made)
-                        + "; " + AnswerWords.percent(year.whole().moistureFinish()) + " % MC when sanded, "
+                        + "; " + AnswerWords.percent(year.whole().moisture().finish()) + " % MC when sanded, "
                         + AnswerWords.moistureRange(year.whole()) + " % there");
         rows.row("Handle", handle(build));
         rows.row("Edges", edges(year));
@@ -74,13 +75,14 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
         HandleYear whole = year.whole();
         EdgeStep worst = EdgeStep.worst(whole);
         boolean shy = worst.side() == EdgeStep.Side.SHY;
-        Band free = shy ? whole.freeShy() : whole.freeProud();
+        Step tangLine = whole.edge().tangLine();
+        Band free = shy ? whole.edge().free().shy() : whole.edge().free().proud();
         if (worst.isFlush() && new BenchLength(free).isZero()) {
             return "flush all year: fingers find nothing";
         }
         String text = sized(worst.size()) + " " + worst.side().word() + " in " + MonthWord.of(whole.worstMonth())
                 + ", half way up the glued scale; " + length(free) + " if it were not glued. By the tang "
-                + length(shy ? year.whole().tangLineShy() : year.whole().tangLineProud()) + ", at the outer face "
+                + length(shy ? tangLine.shy() : tangLine.proud()) + ", at the outer face "
                 + length(shy ? year.outerShy() : year.outerProud()) + ".";
         EdgeStep other = EdgeStep.other(whole);
         return other.isFlush()
@@ -107,7 +109,12 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
         List<String> parts = new ArrayList<>();
         if (!year.pins().isEmpty()) {
             parts.add("pin heads "
-                    + either(whole.pinHeadProud(), "above the face", whole.pinHeadSunk(), "below the face", "flush"));
+                    + either(
+                            whole.pins().headProud(),
+                            "above the face",
+                            whole.pins().headSunk(),
+                            "below the face",
+                            "flush"));
         }
         parts.add("the face " + either(year.domeHollow(), "hollow", year.domeRound(), "round", "flat"));
         if (shows(year.set())) {
@@ -164,8 +171,10 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
     }
 
     private String ends(HandleYear whole) {
-        String free = "unglued the whole scale would change by " + length(whole.lengthMismatch());
-        return either(whole.endShort(), "short", whole.endLong(), "long", "flush") + " at bolster and butt; " + free;
+        String free =
+                "unglued the whole scale would change by " + length(whole.ends().lengthMismatch());
+        return either(whole.ends().shortBy(), "short", whole.ends().longBy(), "long", "flush")
+                + " at bolster and butt; " + free;
     }
 
     private static String heat(FitYear year) {

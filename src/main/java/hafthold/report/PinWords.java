@@ -10,8 +10,9 @@ final class PinWords {
 
     /** The larger of gap and squeeze, such as "tight 0.11"; "snug" where neither shows. */
     static String hole(HandleYear year) {
-        boolean squeezes = year.pinSqueeze().value() > year.pinGap().value();
-        BenchLength size = new BenchLength(squeezes ? year.pinSqueeze() : year.pinGap());
+        boolean squeezes = year.pins().squeeze().value() > year.pins().gap().value();
+        BenchLength size =
+                new BenchLength(squeezes ? year.pins().squeeze() : year.pins().gap());
         if (size.isZero()) {
             return WORDS.say("bench.pin.snug");
         }
@@ -20,8 +21,9 @@ final class PinWords {
 
     /** The larger of proud and sunk, such as "up 0.10"; "flush" where neither shows. */
     static String heads(HandleYear year) {
-        boolean sinks = year.pinHeadSunk().value() > year.pinHeadProud().value();
-        BenchLength size = new BenchLength(sinks ? year.pinHeadSunk() : year.pinHeadProud());
+        boolean sinks = year.pins().headSunk().value() > year.pins().headProud().value();
+        BenchLength size =
+                new BenchLength(sinks ? year.pins().headSunk() : year.pins().headProud());
         if (size.isZero()) {
             return WORDS.say("bench.pin.flush");
         }
