@@ -156,10 +156,10 @@ public record AtlasSurvey(Judgement judgement, Sampling sampling, int threads) {
             List<Cell> cells = columns.stream().map(column -> column.get(at)).toList();
             HandleYear first = cells.get(0).year();
             lines.add(new Line(
-                    first.materialId(),
-                    first.materialName(),
-                    first.family(),
-                    first.cut(),
+                    first.scale().id(),
+                    first.scale().name(),
+                    first.scale().family(),
+                    first.scale().cut(),
                     candidates.get(i).material().evidence(),
                     candidates.get(i).material().findings(),
                     cells));

@@ -52,7 +52,7 @@ public record Comparison(
     public Comparison inOrder(List<String> materialIds) {
         List<Ranked> ordered = ranked.stream()
                 .sorted(Comparator.comparingInt(
-                        answer -> materialIds.indexOf(answer.year().materialId())))
+                        answer -> materialIds.indexOf(answer.year().scale().id())))
                 .toList();
         return new Comparison(
                 placeId,

@@ -97,8 +97,8 @@ final class FullTangAdviser {
         return tried.stream()
                 .filter(trial -> judgement.reasons(trial.year()).stream()
                         .noneMatch(reason -> reason.kind() == Reason.Kind.PIN_CRACK))
-                .filter(trial -> trial.year().whole().pinGap().value()
-                        <= before.whole().pinGap().value() + SAME_GAP)
+                .filter(trial -> trial.year().whole().pins().gap().value()
+                        <= before.whole().pins().gap().value() + SAME_GAP)
                 .findFirst()
                 .or(() -> best(tried));
     }
@@ -166,14 +166,14 @@ final class FullTangAdviser {
 
     private static Map<Reason.Kind, Double> sizes(FitYear year) {
         Map<Reason.Kind, Double> sizes = new EnumMap<>(Reason.Kind.class);
-        sizes.put(Reason.Kind.EDGE_SHY, year.whole().edgeShy().value());
-        sizes.put(Reason.Kind.EDGE_PROUD, year.whole().edgeProud().value());
-        sizes.put(Reason.Kind.PIN_HEAD_PROUD, year.whole().pinHeadProud().value());
-        sizes.put(Reason.Kind.PIN_HEAD_SUNK, year.whole().pinHeadSunk().value());
-        sizes.put(Reason.Kind.PIN_GAP, year.whole().pinGap().value());
-        sizes.put(Reason.Kind.END_GAP, year.whole().endShort().value());
-        sizes.put(Reason.Kind.END_PROUD, year.whole().endLong().value());
-        sizes.put(Reason.Kind.PIN_CRACK, year.whole().pinCrackUse().value());
+        sizes.put(Reason.Kind.EDGE_SHY, year.whole().edge().bonded().shy().value());
+        sizes.put(Reason.Kind.EDGE_PROUD, year.whole().edge().bonded().proud().value());
+        sizes.put(Reason.Kind.PIN_HEAD_PROUD, year.whole().pins().headProud().value());
+        sizes.put(Reason.Kind.PIN_HEAD_SUNK, year.whole().pins().headSunk().value());
+        sizes.put(Reason.Kind.PIN_GAP, year.whole().pins().gap().value());
+        sizes.put(Reason.Kind.END_GAP, year.whole().ends().shortBy().value());
+        sizes.put(Reason.Kind.END_PROUD, year.whole().ends().longBy().value());
+        sizes.put(Reason.Kind.PIN_CRACK, year.whole().pins().crackUse().value());
         sizes.put(Reason.Kind.RIDGE, year.whole().joint().ridge().value());
         sizes.put(
                 Reason.Kind.PARTS_JOINT,
@@ -182,7 +182,7 @@ final class FullTangAdviser {
         sizes.put(
                 Reason.Kind.SCALE_SPLIT,
                 Math.max(year.middleUse().value(), year.tearUse().value()));
-        sizes.put(Reason.Kind.END_LETS_GO, year.whole().lengthMismatch().value() / 2);
+        sizes.put(Reason.Kind.END_LETS_GO, year.whole().ends().lengthMismatch().value() / 2);
         return sizes;
     }
 }

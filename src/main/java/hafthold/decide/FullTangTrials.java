@@ -55,8 +55,8 @@ record FullTangTrials(Judgement judgement, Offer offer, BondedEngine engine, Fit
         }
         WaterUptake water = wettable.get().water().orElseThrow();
         double celsius = from.build().made().temperature().celsius();
-        double low = before.whole().moistureLowest();
-        double high = before.whole().moistureHighest();
+        double low = before.whole().moisture().lowest();
+        double high = before.whole().moisture().highest();
         List<Long> tried = new ArrayList<>();
         for (double share : SHARES_OF_THE_YEAR) {
             double wanted = low + share * (high - low);

@@ -109,14 +109,15 @@ public final class Judgement {
     private Verdict answer(HandleYear year, List<Standing> standings) {
         int least = standings.stream().mapToInt(Standing::leastIndex).max().orElseThrow();
         int most = standings.stream().mapToInt(Standing::mostIndex).max().orElseThrow();
-        boolean open = year.evidence() == Evidence.UNKNOWN && most - least + 1 >= TOO_MANY_CLASSES;
+        boolean open = year.grounds().evidence() == Evidence.UNKNOWN && most - least + 1 >= TOO_MANY_CLASSES;
         return open ? Verdict.UNKNOWN : verdict(standings);
     }
 
     /** How often the verdict on a year holds. */
     public Likelihood likelihood(HandleYear year) {
         return likelihood(
-                standings(year), year.samples().stream().map(this::standings).toList());
+                standings(year),
+                year.grounds().samples().stream().map(this::standings).toList());
     }
 
     /** How often the verdict on a bonded knife holds. */
@@ -231,7 +232,7 @@ public final class Judgement {
         if (glueUse.value() > 1 || splitUse.value() > 1) {
             standings.add(standing(
                     Reason.Kind.END_LETS_GO,
-                    year.lengthMismatch().times(0.5),
+                    year.ends().lengthMismatch().times(0.5),
                     limits -> limits.gap().metres()));
         }
         return standings;
@@ -264,26 +265,32 @@ public final class Judgement {
     private List<Standing> standings(HandleYear year) {
         List<Standing> standings = new ArrayList<>();
         standings.add(standing(
-                Reason.Kind.EDGE_SHY, year.edgeShy(), limits -> limits.shy().metres()));
+                Reason.Kind.EDGE_SHY,
+                year.edge().bonded().shy(),
+                limits -> limits.shy().metres()));
         standings.add(standing(
                 Reason.Kind.EDGE_PROUD,
-                year.edgeProud(),
+                year.edge().bonded().proud(),
                 limits -> limits.proud().metres()));
         standings.add(standing(
                 Reason.Kind.PIN_HEAD_PROUD,
-                year.pinHeadProud(),
+                year.pins().headProud(),
                 limits -> limits.pinHead().metres()));
         standings.add(standing(
                 Reason.Kind.PIN_HEAD_SUNK,
-                year.pinHeadSunk(),
+                year.pins().headSunk(),
                 limits -> limits.proud().metres()));
         standings.add(standing(
-                Reason.Kind.PIN_GAP, year.pinGap(), limits -> limits.gap().metres()));
+                Reason.Kind.PIN_GAP, year.pins().gap(), limits -> limits.gap().metres()));
         standings.add(standing(
-                Reason.Kind.END_GAP, year.endShort(), limits -> limits.gap().metres()));
+                Reason.Kind.END_GAP,
+                year.ends().shortBy(),
+                limits -> limits.gap().metres()));
         standings.add(standing(
-                Reason.Kind.END_PROUD, year.endLong(), limits -> limits.proud().metres()));
-        standings.add(use(Reason.Kind.PIN_CRACK, year.pinCrackUse()));
+                Reason.Kind.END_PROUD,
+                year.ends().longBy(),
+                limits -> limits.proud().metres()));
+        standings.add(use(Reason.Kind.PIN_CRACK, year.pins().crackUse()));
         standings.add(standing(
                 Reason.Kind.RIDGE,
                 year.joint().ridge(),

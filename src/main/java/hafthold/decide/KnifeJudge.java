@@ -55,7 +55,7 @@ public record KnifeJudge(List<FitLimits> classes, Offer offer, Sampling sampling
                     judgement.reasons(year),
                     judgement.likelihood(year),
                     new StackAdviser(judgement, offer, engine, stack, year).advice(),
-                    all(findings, year.whole().findings()));
+                    all(findings, year.whole().grounds().findings()));
         }
         FullTangKnife full = (FullTangKnife) knife;
         BondedEngine engine = new BondedEngine(full, destination, sampling);
@@ -68,7 +68,7 @@ public record KnifeJudge(List<FitLimits> classes, Offer offer, Sampling sampling
                 judgement.reasons(year),
                 judgement.likelihood(year),
                 new FullTangAdviser(judgement, offer, engine, full, year).advice(),
-                all(findings, year.whole().findings()));
+                all(findings, year.whole().grounds().findings()));
     }
 
     /**
@@ -92,7 +92,7 @@ public record KnifeJudge(List<FitLimits> classes, Offer offer, Sampling sampling
                         judgement.reasons(year),
                         judgement.likelihood(year),
                         new FullTangAdviser(judgement, offer, engine, knife, quiet).advice(),
-                        all(findings, year.whole().findings())),
+                        all(findings, year.whole().grounds().findings())),
                 Optional.of(events));
     }
 

@@ -105,8 +105,10 @@ public final class PlaceComparison {
             Comparison.Ranked answer, Conditions conditions, List<Candidate> candidates) {
         HandleYear year = answer.year();
         Optional<Settling> settling = candidates.stream()
-                .filter(candidate -> candidate.material().id().equals(year.materialId()))
-                .filter(candidate -> candidate.material() instanceof Hybrid || candidate.cut() == year.cut())
+                .filter(candidate ->
+                        candidate.material().id().equals(year.scale().id()))
+                .filter(candidate -> candidate.material() instanceof Hybrid
+                        || candidate.cut() == year.scale().cut())
                 .findFirst()
                 .flatMap(candidate -> Settling.of(conditions, candidate.material(), candidate.cut()));
         return new Comparison.Ranked(

@@ -40,26 +40,26 @@ final class AnswerFigures {
 
     /** Moisture contents, percent of dry mass. */
     static final List<NumberKey> MOISTURE = List.of(
-            new NumberKey("mc_finish_percent", year -> 100 * year.moistureFinish()),
-            new NumberKey("mc_min_percent", year -> 100 * year.moistureLowest()),
-            new NumberKey("mc_max_percent", year -> 100 * year.moistureHighest()));
+            new NumberKey("mc_finish_percent", year -> 100 * year.moisture().finish()),
+            new NumberKey("mc_min_percent", year -> 100 * year.moisture().lowest()),
+            new NumberKey("mc_max_percent", year -> 100 * year.moisture().highest()));
 
     /** The year's worst movements. */
     static final List<BandKey> MOVEMENTS = List.of(
-            millimetres("edge_shy", HandleYear::edgeShy),
-            millimetres("edge_proud", HandleYear::edgeProud),
-            millimetres("free_shy", HandleYear::freeShy),
-            millimetres("free_proud", HandleYear::freeProud),
-            millimetres("tang_line_shy", HandleYear::tangLineShy),
-            millimetres("tang_line_proud", HandleYear::tangLineProud),
-            millimetres("length_mismatch", HandleYear::lengthMismatch),
-            millimetres("pin_gap", HandleYear::pinGap),
-            millimetres("pin_squeeze", HandleYear::pinSqueeze),
-            millimetres("pin_head_proud", HandleYear::pinHeadProud),
-            millimetres("pin_head_sunk", HandleYear::pinHeadSunk),
-            millimetres("end_short", HandleYear::endShort),
-            millimetres("end_long", HandleYear::endLong),
-            new BandKey("pin_crack_use", "", HandleYear::pinCrackUse));
+            millimetres("edge_shy", year -> year.edge().bonded().shy()),
+            millimetres("edge_proud", year -> year.edge().bonded().proud()),
+            millimetres("free_shy", year -> year.edge().free().shy()),
+            millimetres("free_proud", year -> year.edge().free().proud()),
+            millimetres("tang_line_shy", year -> year.edge().tangLine().shy()),
+            millimetres("tang_line_proud", year -> year.edge().tangLine().proud()),
+            millimetres("length_mismatch", year -> year.ends().lengthMismatch()),
+            millimetres("pin_gap", year -> year.pins().gap()),
+            millimetres("pin_squeeze", year -> year.pins().squeeze()),
+            millimetres("pin_head_proud", year -> year.pins().headProud()),
+            millimetres("pin_head_sunk", year -> year.pins().headSunk()),
+            millimetres("end_short", year -> year.ends().shortBy()),
+            millimetres("end_long", year -> year.ends().longBy()),
+            new BandKey("pin_crack_use", "", year -> year.pins().crackUse()));
 
     private AnswerFigures() {}
 

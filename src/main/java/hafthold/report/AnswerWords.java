@@ -29,10 +29,10 @@ record AnswerWords(BenchStyle style) {
 
     /** Name with cut inside a sentence, such as "quarter-sawn black walnut". */
     String plainNameOf(HandleYear year) {
-        String name = year.materialName();
-        boolean isNamed =
-                year.cut() == Cut.NONE || (year.cut() == Cut.BURL && name.contains(style.say("cut.burl.word")));
-        return isNamed ? name : style.say("name." + style.keyOf(year.cut()), "material", name);
+        String name = year.scale().name();
+        boolean isNamed = year.scale().cut() == Cut.NONE
+                || (year.scale().cut() == Cut.BURL && name.contains(style.say("cut.burl.word")));
+        return isNamed ? name : style.say("name." + style.keyOf(year.scale().cut()), "material", name);
     }
 
     /** What a verdict tells the customer, in one clause. */
@@ -42,11 +42,11 @@ record AnswerWords(BenchStyle style) {
 
     /** Range of moisture content, such as "4.1–9.3"; "none" where it would print as 0.0. */
     String moistureRange(HandleYear year) {
-        if (year.moistureHighest() < NO_MOISTURE) {
+        if (year.moisture().highest() < NO_MOISTURE) {
             return style.say("moisture.none");
         }
-        String low = style.percent(year.moistureLowest());
-        String high = style.percent(year.moistureHighest());
+        String low = style.percent(year.moisture().lowest());
+        String high = style.percent(year.moisture().highest());
         return low.equals(high) ? low : low + "–" + high;
     }
 
@@ -86,7 +86,7 @@ record AnswerWords(BenchStyle style) {
         if (answer.likelihood().isSampled() && answer.verdict() != Verdict.UNKNOWN) {
             DriverWords doubt = new DriverWords(style);
             sentences.add(style.say("answer.holds", "holds", doubt.holds(answer.likelihood())));
-            String next = doubt.measureNext(year.drivers());
+            String next = doubt.measureNext(year.grounds().drivers());
             if (!next.isEmpty()) {
                 sentences.add(next);
             }

@@ -102,16 +102,16 @@ public final class AtlasJson {
         json.writeStringField("place", site.id());
         json.writeStringField("climate", site.climate().id());
         json.writeNumberField("rank", cell.rank());
-        json.writeStringField("material", year.materialId());
-        json.writeStringField("name", year.materialName());
-        json.writeStringField("family", year.family().word());
-        json.writeStringField("cut", year.cut().word());
+        json.writeStringField("material", year.scale().id());
+        json.writeStringField("name", year.scale().name());
+        json.writeStringField("family", year.scale().family().word());
+        json.writeStringField("cut", year.scale().cut().word());
         JsonFigures.moisture(json, year);
         JsonFigures.movements(json, year);
         JsonFigures.number(json, "limit_use", cell.use());
         json.writeNumberField("worst_month", year.worstMonth());
         json.writeStringField("verdict", cell.verdict().word());
-        json.writeStringField("evidence", year.evidence().grade());
+        json.writeStringField("evidence", year.grounds().evidence().grade());
         json.writeBooleanField("bonded", EdgeStep.isBonded(year));
         if (cell.holds().isPresent()) {
             JsonFigures.number(json, "probability", cell.holds().getAsDouble());

@@ -80,7 +80,7 @@ final class CardCharts {
     }
 
     private List<Double> days(CardHandle handle, Function<Band, Double> end) {
-        return handle.year().dailyEdgeOffset().stream()
+        return handle.year().days().edgeOffset().stream()
                 .map(band -> scale() * end.apply(band))
                 .toList();
     }

@@ -44,19 +44,19 @@ record CardHandle(CardOrder order, Ranked answer) {
 
     /** Name a customer knows it by: the language's own, or that of the tables without what stands in brackets. */
     String name() {
-        String id = year().materialId();
+        String id = year().scale().id();
         String own = "material." + id;
         String name;
         if (wording().has(own)) {
             name = wording().say(own);
-        } else if (year().family() == Family.TREATED_WOOD && id.contains("+")) {
+        } else if (year().scale().family() == Family.TREATED_WOOD && id.contains("+")) {
             String treatment = "treatment." + id.substring(id.indexOf('+') + 1);
-            String wood = plain(year().materialName().split(",", -1)[0]);
+            String wood = plain(year().scale().name().split(",", -1)[0]);
             name = wording().say(wording().has(treatment) ? treatment : "treatment", "wood", wood);
         } else {
-            name = plain(year().materialName());
+            name = plain(year().scale().name());
         }
-        String cut = "cut." + year().cut().word();
+        String cut = "cut." + year().scale().cut().word();
         return wording().has(cut) ? wording().say(cut, "material", name) : name;
     }
 
@@ -158,8 +158,9 @@ record CardHandle(CardOrder order, Ranked answer) {
     }
 
     private Optional<String> pins() {
-        boolean up = year().pinHeadProud().value() >= year().pinHeadSunk().value();
-        Band head = up ? year().pinHeadProud() : year().pinHeadSunk();
+        boolean up =
+                year().pins().headProud().value() >= year().pins().headSunk().value();
+        Band head = up ? year().pins().headProud() : year().pins().headSunk();
         return length(head).isNothing()
                 ? Optional.empty()
                 : Optional.of(wording()
@@ -170,8 +171,8 @@ record CardHandle(CardOrder order, Ranked answer) {
     }
 
     private Optional<String> ends() {
-        boolean gap = year().endShort().value() >= year().endLong().value();
-        Band end = gap ? year().endShort() : year().endLong();
+        boolean gap = year().ends().shortBy().value() >= year().ends().longBy().value();
+        Band end = gap ? year().ends().shortBy() : year().ends().longBy();
         return length(end).isNothing()
                 ? Optional.empty()
                 : Optional.of(wording()
@@ -199,7 +200,8 @@ record CardHandle(CardOrder order, Ranked answer) {
     private CardLength atLeast(EdgeStep.Side side, FitLimits limits, Function<Band, Double> expected) {
         boolean shy = side == EdgeStep.Side.SHY;
         double limit = shy ? limits.shy().metres() : limits.proud().metres();
-        double comes = expected.apply(shy ? year().edgeShy() : year().edgeProud());
+        double comes = expected.apply(
+                shy ? year().edge().bonded().shy() : year().edge().bonded().proud());
         double hundredths = Math.ceil(Math.max(limit, comes) * 1e5 - 1e-6) / 1e5;
         return CardLength.exact(hundredths, order.units(), wording());
     }
@@ -288,7 +290,7 @@ record CardHandle(CardOrder order, Ranked answer) {
     /** Mean edge offset of every month, metres, positive where the handle stands above the steel. */
     MonthlyMeans months() {
         return MonthlyMeans.of(
-                year().dailyEdgeOffset().stream().map(Band::value).toList());
+                year().days().edgeOffset().stream().map(Band::value).toList());
     }
 
     /** What its maker stands by; empty where the shop says nothing of it. */
@@ -298,11 +300,11 @@ record CardHandle(CardOrder order, Ranked answer) {
 
     /** What it costs; empty where the shop says nothing of it. */
     Optional<String> price() {
-        return Optional.ofNullable(order.shop().prices().get(year().materialId()));
+        return Optional.ofNullable(order.shop().prices().get(year().scale().id()));
     }
 
     /** A list of the family's own, such as what care it takes. */
     List<String> family(String key) {
-        return wording().list(key + "." + year().family().word());
+        return wording().list(key + "." + year().scale().family().word());
     }
 }

@@ -58,11 +58,11 @@ final class CardJson {
     private static void handle(JsonGenerator json, CardHandle handle) throws IOException {
         HandleYear year = handle.year();
         json.writeStartObject();
-        json.writeStringField("material", year.materialId());
+        json.writeStringField("material", year.scale().id());
         json.writeStringField("name", handle.name());
-        json.writeStringField("cut", year.cut().word());
+        json.writeStringField("cut", year.scale().cut().word());
         json.writeStringField("verdict", handle.answer().verdict().word());
-        json.writeStringField("evidence", year.evidence().grade());
+        json.writeStringField("evidence", year.grounds().evidence().grade());
         json.writeNumberField("worst_month", year.worstMonth());
         json.writeNumberField("lowest_month", handle.lowestMonth());
         JsonFigures.movements(json, year);

@@ -25,10 +25,10 @@ record ChartNumbers(BenchStyle style) {
             HandleYear year = answer.year();
             rows.add(List.of(
                     new AnswerWords(style).nameOf(year),
-                    band(year.edgeShy()),
-                    band(year.edgeProud()),
-                    band(year.freeShy()),
-                    band(year.freeProud())));
+                    band(year.edge().bonded().shy()),
+                    band(year.edge().bonded().proud()),
+                    band(year.edge().free().shy()),
+                    band(year.edge().free().proud())));
         }
         return new NumbersTable(
                 style.say("ranking.caption", "unit", style.unit()),
@@ -42,16 +42,19 @@ record ChartNumbers(BenchStyle style) {
                 style.say("edge-year.caption", "unit", style.unit()),
                 style::thousandths,
                 drawn,
-                year -> year.dailyEdgeOffset().stream().map(Band::value).toList());
+                year -> year.days().edgeOffset().stream().map(Band::value).toList());
     }
 
     /** Monthly means of the moisture content, below the moisture at final sanding. */
     NumbersTable moistureYear(List<Ranked> drawn) {
-        NumbersTable months =
-                months(style.say("moisture-year.caption"), style::percent, drawn, HandleYear::dailyMoisture);
+        NumbersTable months = months(
+                style.say("moisture-year.caption"),
+                style::percent,
+                drawn,
+                year -> year.days().moisture());
         List<List<String>> rows = new ArrayList<>();
         List<String> made = new ArrayList<>(List.of(style.say("moisture-year.made")));
-        drawn.forEach(answer -> made.add(style.percent(answer.year().moistureFinish())));
+        drawn.forEach(answer -> made.add(style.percent(answer.year().moisture().finish())));
         rows.add(made);
         rows.addAll(months.rows());
         return new NumbersTable(months.caption(), months.head(), rows);

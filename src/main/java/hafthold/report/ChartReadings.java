@@ -37,8 +37,10 @@ record ChartReadings(BenchStyle style) {
         FitLimits seasonal = limits.get(limits.size() - DRAWN_LIMITS);
         long within = judged.stream()
                 .map(Ranked::year)
-                .filter(year -> year.edgeShy().value() <= seasonal.shy().metres()
-                        && year.edgeProud().value() <= seasonal.proud().metres())
+                .filter(year ->
+                        year.edge().bonded().shy().value() <= seasonal.shy().metres()
+                                && year.edge().bonded().proud().value()
+                                        <= seasonal.proud().metres())
                 .count();
         return style.say(
                         "ranking.within",
@@ -53,8 +55,8 @@ record ChartReadings(BenchStyle style) {
 
     /** Where the edge stands on average in the months of its extremes. */
     String edge(HandleYear year) {
-        MonthlyMeans months =
-                MonthlyMeans.of(year.dailyEdgeOffset().stream().map(Band::value).toList());
+        MonthlyMeans months = MonthlyMeans.of(
+                year.days().edgeOffset().stream().map(Band::value).toList());
         Optional<String> lowest = step(year, months, months.lowestMonth());
         Optional<String> highest = step(year, months, months.highestMonth());
         String subject = new AnswerWords(style).subjectOf(year);
@@ -86,15 +88,15 @@ record ChartReadings(BenchStyle style) {
     }
 
     String moisture(HandleYear year) {
-        MonthlyMeans months = MonthlyMeans.of(year.dailyMoisture());
-        boolean drier = year.moistureHighest() < year.moistureFinish();
-        boolean wetter = year.moistureLowest() > year.moistureFinish();
+        MonthlyMeans months = MonthlyMeans.of(year.days().moisture());
+        boolean drier = year.moisture().highest() < year.moisture().finish();
+        boolean wetter = year.moisture().lowest() > year.moisture().finish();
         return style.say(
                 drier ? "moisture-year.drier" : wetter ? "moisture-year.wetter" : "moisture-year.reading",
                 "subject",
                 new AnswerWords(style).subjectOf(year),
                 "made",
-                style.percent(year.moistureFinish()),
+                style.percent(year.moisture().finish()),
                 "lowest",
                 style.percent(months.of(months.lowestMonth())),
                 "low-month",

@@ -24,7 +24,8 @@ final class ChosenAnswers {
     /** Every cut of the named material. */
     static List<Ranked> named(Comparison comparison, Optional<String> materialId) {
         return comparison.ranked().stream()
-                .filter(answer -> materialId.equals(Optional.of(answer.year().materialId())))
+                .filter(answer ->
+                        materialId.equals(Optional.of(answer.year().scale().id())))
                 .toList();
     }
 

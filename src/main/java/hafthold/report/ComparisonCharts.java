@@ -48,11 +48,11 @@ public record ComparisonCharts(BenchStyle style, Optional<String> namedMaterial,
                         limits.subList(Math.max(0, limits.size() - DRAWN_LIMITS), limits.size()))
                 .ifPresent(charts::add);
         if (drawn(comparison).stream()
-                .noneMatch(answer -> answer.year().dailyEdgeOffset().isEmpty())) {
+                .noneMatch(answer -> answer.year().days().edgeOffset().isEmpty())) {
             charts.add(edgeYear(comparison));
         }
         if (drawn(comparison).stream()
-                .noneMatch(answer -> answer.year().dailyMoisture().isEmpty())) {
+                .noneMatch(answer -> answer.year().days().moisture().isEmpty())) {
             charts.add(moistureYear(comparison));
         }
         if (!comparison.dailyOutdoors().isEmpty() && !comparison.dailyIndoors().isEmpty()) {
@@ -90,7 +90,7 @@ public record ComparisonCharts(BenchStyle style, Optional<String> namedMaterial,
         List<Ranked> drawn = drawn(comparison);
         List<YearLine> lines = new ArrayList<>();
         for (Ranked answer : drawn) {
-            List<Band> days = answer.year().dailyEdgeOffset();
+            List<Band> days = answer.year().days().edgeOffset();
             boolean first = lines.isEmpty();
             lines.add(new YearLine(
                     new AnswerWords(style).nameOf(answer.year()),
@@ -126,12 +126,12 @@ public record ComparisonCharts(BenchStyle style, Optional<String> namedMaterial,
         List<YearLine> lines = drawn.stream()
                 .map(answer -> new YearLine(
                         new AnswerWords(style).nameOf(answer.year()),
-                        answer.year().dailyMoisture().stream()
+                        answer.year().days().moisture().stream()
                                 .map(fraction -> 100 * fraction)
                                 .toList(),
                         List.of(),
                         List.of(),
-                        OptionalDouble.of(100 * answer.year().moistureFinish())))
+                        OptionalDouble.of(100 * answer.year().moisture().finish())))
                 .toList();
         String reading = new ChartReadings(style).moisture(drawn.get(0).year());
         YearChart chart = new YearChart(
@@ -218,10 +218,10 @@ public record ComparisonCharts(BenchStyle style, Optional<String> namedMaterial,
                 answer.rank(),
                 new AnswerWords(style).nameOf(year),
                 style.verdict(answer.verdict()),
-                year.edgeShy().times(style.shown(1)),
-                year.edgeProud().times(style.shown(1)),
-                free(bonded, year.freeShy()),
-                free(bonded, year.freeProud()),
+                year.edge().bonded().shy().times(style.shown(1)),
+                year.edge().bonded().proud().times(style.shown(1)),
+                free(bonded, year.edge().free().shy()),
+                free(bonded, year.edge().free().proud()),
                 answer.verdict() != Verdict.UNKNOWN);
     }
 

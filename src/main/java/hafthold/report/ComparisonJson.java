@@ -47,10 +47,10 @@ public final class ComparisonJson {
         HandleYear year = answer.year();
         json.writeStartObject();
         json.writeNumberField("rank", answer.rank());
-        json.writeStringField("material", year.materialId());
-        json.writeStringField("name", year.materialName());
-        json.writeStringField("family", year.family().word());
-        json.writeStringField("cut", year.cut().word());
+        json.writeStringField("material", year.scale().id());
+        json.writeStringField("name", year.scale().name());
+        json.writeStringField("family", year.scale().family().word());
+        json.writeStringField("cut", year.scale().cut().word());
         JsonFigures.moisture(json, year);
         JsonFigures.movements(json, year);
         if (year.load().isPresent()) {
@@ -67,10 +67,10 @@ public final class ComparisonJson {
             JsonFigures.settling(json, answer.settling().get());
         }
         json.writeStringField("verdict", answer.verdict().word());
-        json.writeStringField("evidence", year.evidence().grade());
-        json.writeStringField("rests_on", year.restsOn().figure());
+        json.writeStringField("evidence", year.grounds().evidence().grade());
+        json.writeStringField("rests_on", year.grounds().restsOn().figure());
         SampledFigures.write(json, answer.likelihood(), year);
-        SampledFigures.drivers(json, year.drivers());
+        SampledFigures.drivers(json, year.grounds().drivers());
         json.writeBooleanField("bonded", EdgeStep.isBonded(year));
         json.writeArrayFieldStart("reasons");
         for (Reason reason : answer.reasons()) {
@@ -82,7 +82,7 @@ public final class ComparisonJson {
                 EventJson.write(json, events);
             }
         }
-        JsonFigures.findings(json, year.findings());
+        JsonFigures.findings(json, year.grounds().findings());
         json.writeEndObject();
     }
 }

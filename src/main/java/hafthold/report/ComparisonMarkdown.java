@@ -83,8 +83,8 @@ public final class ComparisonMarkdown {
         HandleYear year = answer.year();
         List<String> row = new ArrayList<>(List.of(
                 Integer.toString(answer.rank()),
-                year.materialName(),
-                style.shortCut(year.cut()),
+                year.scale().name(),
+                style.shortCut(year.scale().cut()),
                 style.verdict(answer.verdict()),
                 style.month(year.worstMonth())));
         for (NumberKey key : AnswerFigures.MOISTURE) {
@@ -92,7 +92,7 @@ public final class ComparisonMarkdown {
         }
         row.add(answer.settling().map(settling -> band(settling.showsDays())).orElse(NONE));
         row.add(answer.settling().map(settling -> band(settling.restDays())).orElse(NONE));
-        row.add(style.named("evidence", year.evidence().grade()));
+        row.add(style.named("evidence", year.grounds().evidence().grade()));
         return row;
     }
 
@@ -131,8 +131,8 @@ public final class ComparisonMarkdown {
         for (EventYear year : years) {
             for (EventAnswer answer : year.answers()) {
                 List<String> row = new ArrayList<>(List.of(
-                        year.year().materialName(),
-                        style.shortCut(year.year().cut()),
+                        year.year().scale().name(),
+                        style.shortCut(year.year().scale().cut()),
                         answer.event().id()));
                 EventFigures.ALL.forEach(
                         key -> row.add(key.of().apply(answer).map(this::band).orElse(NONE)));

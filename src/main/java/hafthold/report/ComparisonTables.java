@@ -76,14 +76,14 @@ record ComparisonTables(BenchStyle style) {
             HandleYear year = answer.year();
             page.open("tr").element("th", new AnswerWords(style).nameOf(year), "scope", "row");
             for (Band band : List.of(
-                    year.edgeShy(),
-                    year.edgeProud(),
-                    year.endShort(),
-                    year.endLong(),
-                    year.pinGap(),
-                    year.pinSqueeze(),
-                    year.pinHeadProud(),
-                    year.pinHeadSunk())) {
+                    year.edge().bonded().shy(),
+                    year.edge().bonded().proud(),
+                    year.ends().shortBy(),
+                    year.ends().longBy(),
+                    year.pins().gap(),
+                    year.pins().squeeze(),
+                    year.pins().headProud(),
+                    year.pins().headSunk())) {
                 page.element("td", new BenchLength(band).cell(style), "class", "held");
             }
             page.close("tr");
@@ -124,9 +124,9 @@ record ComparisonTables(BenchStyle style) {
 
     /** The grade, and the figure that it comes from where that is weaker than print. */
     private String restsOn(HandleYear year) {
-        String grade = style.named("evidence", year.evidence().grade());
-        String figure = year.restsOn().figure();
-        boolean isWeak = year.evidence().compareTo(Evidence.PUBLISHED) > 0 && !figure.isEmpty();
+        String grade = style.named("evidence", year.grounds().evidence().grade());
+        String figure = year.grounds().restsOn().figure();
+        boolean isWeak = year.grounds().evidence().compareTo(Evidence.PUBLISHED) > 0 && !figure.isEmpty();
         return isWeak ? grade + ": " + figure : grade;
     }
 }

@@ -92,8 +92,8 @@ public record ComparisonText(BenchStyle style, Optional<String> namedMaterial) {
             HandleYear year = answer.year();
             columns.row(
                     Integer.toString(answer.rank()),
-                    year.materialName() + (restsOnEstimate(year) ? Paragraph.HOLD + "*" : ""),
-                    style.shortCut(year.cut()),
+                    year.scale().name() + (restsOnEstimate(year) ? Paragraph.HOLD + "*" : ""),
+                    style.shortCut(year.scale().cut()),
                     style.verdict(answer.verdict()),
                     step(answer),
                     EdgeStep.worst(year).isFlush() ? "–" : style.shortMonth(year.worstMonth()),
@@ -109,7 +109,7 @@ public record ComparisonText(BenchStyle style, Optional<String> namedMaterial) {
         Map<String, Long> figures = comparison.ranked().stream()
                 .map(Ranked::year)
                 .filter(ComparisonText::restsOnEstimate)
-                .map(year -> year.restsOn().figure())
+                .map(year -> year.grounds().restsOn().figure())
                 .collect(Collectors.groupingBy(figure -> figure, TreeMap::new, Collectors.counting()));
         if (figures.isEmpty()) {
             return "";
@@ -129,7 +129,7 @@ public record ComparisonText(BenchStyle style, Optional<String> namedMaterial) {
     }
 
     private static boolean restsOnEstimate(HandleYear year) {
-        return year.evidence().compareTo(Evidence.PUBLISHED) > 0;
+        return year.grounds().evidence().compareTo(Evidence.PUBLISHED) > 0;
     }
 
     private String step(Ranked answer) {

@@ -27,10 +27,10 @@ final class CsvFigures {
     static List<String> cells(int rank, HandleYear year) {
         List<String> cells = new ArrayList<>(List.of(
                 Integer.toString(rank),
-                year.materialId(),
-                year.materialName(),
-                year.family().word(),
-                year.cut().word()));
+                year.scale().id(),
+                year.scale().name(),
+                year.scale().family().word(),
+                year.scale().cut().word()));
         for (NumberKey key : AnswerFigures.MOISTURE) {
             cells.add(number(key.of().applyAsDouble(year)));
         }
@@ -50,7 +50,7 @@ final class CsvFigures {
         return List.of(
                 Integer.toString(year.worstMonth()),
                 verdict.word(),
-                year.evidence().grade(),
+                year.grounds().evidence().grade(),
                 Boolean.toString(EdgeStep.isBonded(year)),
                 holds.isPresent() ? number(holds.getAsDouble()) : "");
     }

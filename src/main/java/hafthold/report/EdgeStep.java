@@ -2,6 +2,7 @@ package hafthold.report;
 
 import hafthold.quantity.Band;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.Step;
 
 /**
  * The larger of the two edge steps of a year.
@@ -31,21 +32,21 @@ record EdgeStep(Side side, Band size) {
 
     /** The step that {@code year.worstMonth()} speaks of: the larger value, shy where both are equal. */
     static EdgeStep worst(HandleYear year) {
-        return year.edgeProud().value() > year.edgeShy().value()
-                ? new EdgeStep(Side.PROUD, year.edgeProud())
-                : new EdgeStep(Side.SHY, year.edgeShy());
+        Step step = year.edge().bonded();
+        return step.isRatherProud() ? new EdgeStep(Side.PROUD, step.proud()) : new EdgeStep(Side.SHY, step.shy());
     }
 
     /** The smaller one. */
     static EdgeStep other(HandleYear year) {
+        Step step = year.edge().bonded();
         return worst(year).side == Side.SHY
-                ? new EdgeStep(Side.PROUD, year.edgeProud())
-                : new EdgeStep(Side.SHY, year.edgeShy());
+                ? new EdgeStep(Side.PROUD, step.proud())
+                : new EdgeStep(Side.SHY, step.shy());
     }
 
     /** Whether the handle counts as glued: its edges differ from those of the scale unglued. */
     static boolean isBonded(HandleYear year) {
-        return !year.edgeShy().equals(year.freeShy()) || !year.edgeProud().equals(year.freeProud());
+        return !year.edge().bonded().equals(year.edge().free());
     }
 
     BenchLength length() {

@@ -33,8 +33,8 @@ record EventRows(List<List<String>> head, List<List<String>> rows, String meanin
         for (EventYear year : years) {
             for (EventAnswer answer : year.answers()) {
                 rows.add(List.of(
-                        year.year().materialName(),
-                        style.shortCut(year.year().cut()),
+                        year.year().scale().name(),
+                        style.shortCut(year.year().scale().cut()),
                         cells.name(answer),
                         Integer.toString(answer.times()),
                         cells.face(answer),
@@ -119,7 +119,7 @@ record EventRows(List<List<String>> head, List<List<String>> rows, String meanin
         }
         EventCells cells = new EventCells(style);
         year.answers().forEach(answer -> said.addAll(cells.notes(answer, year.meanAbove())));
-        said.forEach(note ->
-                notes.add(style.say("events.note", "material", year.year().materialName(), "note", note)));
+        said.forEach(note -> notes.add(
+                style.say("events.note", "material", year.year().scale().name(), "note", note)));
     }
 }

@@ -34,8 +34,8 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
         Map<String, String> names = new LinkedHashMap<>();
         List<Finding> all = new ArrayList<>(comparison.findings());
         for (Ranked answer : some) {
-            names.put(answer.year().materialId(), answer.year().materialName());
-            all.addAll(answer.year().findings());
+            names.put(answer.year().scale().id(), answer.year().scale().name());
+            all.addAll(answer.year().grounds().findings());
         }
         return of(all, names);
     }

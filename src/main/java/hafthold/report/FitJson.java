@@ -72,17 +72,17 @@ public final class FitJson {
         if (fit instanceof FullTangFit full) {
             state(json, "glue_up", full.knife().build().glueUp());
         }
-        json.writeStringField("material", year.materialId());
-        json.writeStringField("material_name", year.materialName());
-        json.writeStringField("family", year.family().word());
-        json.writeStringField("cut", year.cut().word());
+        json.writeStringField("material", year.scale().id());
+        json.writeStringField("material_name", year.scale().name());
+        json.writeStringField("family", year.scale().family().word());
+        json.writeStringField("cut", year.scale().cut().word());
         JsonFigures.moisture(json, year);
         JsonFigures.movements(json, year);
         json.writeNumberField("worst_month", year.worstMonth());
         StayJson.write(json, year);
         json.writeStringField("verdict", fit.verdict().word());
-        json.writeStringField("evidence", year.evidence().grade());
-        json.writeStringField("rests_on", year.restsOn().figure());
+        json.writeStringField("evidence", year.grounds().evidence().grade());
+        json.writeStringField("rests_on", year.grounds().restsOn().figure());
         SampledFigures.write(json, fit.likelihood(), year);
         json.writeBooleanField("bonded", fit instanceof FullTangFit);
     }

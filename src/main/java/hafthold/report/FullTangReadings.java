@@ -95,7 +95,7 @@ record FullTangReadings(BenchStyle style) {
                     "size",
                     length(squeeze)));
         }
-        Band gap = fit.year().whole().pinGap();
+        Band gap = fit.year().whole().pins().gap();
         if (gap.value() > SHOWS) {
             parts.add(style.say("pins.widest", "size", length(gap)));
         }

@@ -62,7 +62,7 @@ record FullTangWords(BenchStyle style, FullTangFit fit) {
                         ? style.say("made.at-once", "state", made)
                         : style.say("made.in-turn", "glued", glueUp, "sanded", made),
                 "finish",
-                style.percent(whole.moistureFinish()),
+                style.percent(whole.moisture().finish()),
                 "range",
                 new AnswerWords(style).moistureRange(whole));
     }
@@ -94,7 +94,7 @@ record FullTangWords(BenchStyle style, FullTangFit fit) {
         HandleYear whole = year.whole();
         EdgeStep worst = EdgeStep.worst(whole);
         boolean shy = worst.side() == EdgeStep.Side.SHY;
-        Band free = shy ? whole.freeShy() : whole.freeProud();
+        Band free = shy ? whole.edge().free().shy() : whole.edge().free().proud();
         if (worst.isFlush() && new BenchLength(free).isZero()) {
             return style.say("edges.flush");
         }
@@ -108,7 +108,10 @@ record FullTangWords(BenchStyle style, FullTangFit fit) {
                 "free",
                 length(free),
                 "tang",
-                length(shy ? whole.tangLineShy() : whole.tangLineProud()),
+                length(
+                        shy
+                                ? whole.edge().tangLine().shy()
+                                : whole.edge().tangLine().proud()),
                 "outer",
                 length(shy ? year.outerShy() : year.outerProud()));
         EdgeStep other = EdgeStep.other(whole);
@@ -163,7 +166,7 @@ record FullTangWords(BenchStyle style, FullTangFit fit) {
             parts.add(style.say(
                     "faces.heads",
                     "step",
-                    either(whole.pinHeadProud(), "faces.above", whole.pinHeadSunk(), "faces.below", "flush")));
+                    either(whole.pins().headProud(), "faces.above", whole.pins().headSunk(), "faces.below", "flush")));
         }
         parts.add(style.say(
                 "faces.face",
@@ -230,9 +233,9 @@ record FullTangWords(BenchStyle style, FullTangFit fit) {
         return style.say(
                 "strength.ends",
                 "step",
-                either(whole.endShort(), "ends.short", whole.endLong(), "ends.long", "flush"),
+                either(whole.ends().shortBy(), "ends.short", whole.ends().longBy(), "ends.long", "flush"),
                 "free",
-                length(whole.lengthMismatch()));
+                length(whole.ends().lengthMismatch()));
     }
 
     private String heat(FitYear year) {

@@ -30,16 +30,16 @@ record WhatMoves(BenchStyle style) {
             HandleYear flat = answer.year();
             Optional<HandleYear> quarter = comparison.ranked().stream()
                     .map(Ranked::year)
-                    .filter(year ->
-                            year.cut() == Cut.QUARTER && year.materialId().equals(flat.materialId()))
+                    .filter(year -> year.scale().cut() == Cut.QUARTER
+                            && year.scale().id().equals(flat.scale().id()))
                     .findFirst();
-            if (flat.cut() == Cut.FLAT && quarter.isPresent()) {
+            if (flat.scale().cut() == Cut.FLAT && quarter.isPresent()) {
                 return ratio(quarter.get(), flat, year -> EdgeStep.worst(year).size())
                         .flatMap(edge -> ratio(quarter.get(), flat, WhatMoves::head)
                                 .map(head -> style.say(
                                         "moves.cut",
                                         "material",
-                                        flat.materialName(),
+                                        flat.scale().name(),
                                         "edge",
                                         tenths(edge),
                                         "head",
@@ -61,8 +61,7 @@ record WhatMoves(BenchStyle style) {
                         new AnswerWords(style).plainNameOf(year),
                         "share",
                         tenths(EdgeStep.worst(year).size().value()
-                                / Math.max(
-                                        year.freeShy().value(), year.freeProud().value()))));
+                                / year.edge().free().larger().value())));
     }
 
     private String tenths(double number) {
@@ -70,7 +69,9 @@ record WhatMoves(BenchStyle style) {
     }
 
     private static Band head(HandleYear year) {
-        return year.pinHeadProud().value() >= year.pinHeadSunk().value() ? year.pinHeadProud() : year.pinHeadSunk();
+        return year.pins().headProud().value() >= year.pins().headSunk().value()
+                ? year.pins().headProud()
+                : year.pins().headSunk();
     }
 
     private static Optional<Double> ratio(HandleYear a, HandleYear b, Function<HandleYear, Band> of) {

@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -174,8 +175,7 @@ public final class BondedEngine {
                     movers(),
                     spread.inSamples(run -> run.largest(side -> side.mid().either())));
             return new FitYear(
-                    whole(worst, drivers)
-                            .with(drivers, samples.stream().map(FitYear::whole).toList()),
+                    whole(worst, drivers, samples.stream().map(FitYear::whole).toList()),
                     band(side -> side.outer().below()),
                     band(side -> side.outer().above()),
                     band(side -> side.dome().below()),
@@ -206,7 +206,7 @@ public final class BondedEngine {
                     samples);
         }
 
-        private HandleYear whole(int worst, List<Driver> drivers) {
+        private HandleYear whole(int worst, List<Driver> drivers, List<HandleYear> samples) {
             FullTangKnife knife = setup.knife;
             Cut cut = cuts().get(worst);
             Hybrid.Part first = HandleEngine.partsOf(knife.scale(), cut).get(0);
@@ -216,28 +216,20 @@ public final class BondedEngine {
                     .mean();
             double finish =
                     setup.moisture.stockFraction(first.material(), knife.build().made(), Doubt.NONE);
-            HandleYear year = new HandleYear(
-                    knife.scale().id(),
-                    knife.scale().name(),
-                    knife.scale().family(),
-                    knife.scale() instanceof Hybrid ? Cut.NONE : cut,
-                    finish,
-                    course.least(),
-                    course.most(),
-                    band(side -> side.mid().below()),
-                    band(side -> side.mid().above()),
-                    band(side -> side.free().below()),
-                    band(side -> side.free().above()),
-                    band(side -> side.tangLine().below()),
-                    band(side -> side.tangLine().above()),
-                    band(side -> side.freeLength().either()),
-                    band(side -> side.end().below()),
-                    band(side -> side.end().above()),
-                    pinBand(PinMovement::gap),
-                    pinBand(PinMovement::squeeze),
-                    pinBand(PinMovement::largestSplitUse),
-                    pinBand(pin -> pin.head().above()),
-                    pinBand(pin -> pin.head().below()),
+            return new HandleYear(
+                    ScaleChoice.of(knife.scale(), knife.scale() instanceof Hybrid ? Cut.NONE : cut),
+                    new MoistureSpan(finish, course.least(), course.most()),
+                    new EdgeSteps(step(SideMovement::mid), step(SideMovement::free), step(SideMovement::tangLine)),
+                    new EndSteps(
+                            band(side -> side.freeLength().either()),
+                            band(side -> side.end().below()),
+                            band(side -> side.end().above())),
+                    new PinFit(
+                            pinBand(PinMovement::gap),
+                            pinBand(PinMovement::squeeze),
+                            pinBand(PinMovement::largestSplitUse),
+                            pinBand(pin -> pin.head().above()),
+                            pinBand(pin -> pin.head().below())),
                     PartsJoint.of(
                             knife.scale(),
                             spread.map(run -> run.sides().get(0).joint()),
@@ -245,14 +237,28 @@ public final class BondedEngine {
                             finish - course.least()),
                     Optional.empty(),
                     setup.destination.monthAt(value.get(worst).mid().worstHour()),
-                    RestsOn.of(knife.scale().evidence(), HandleEngine.partsOf(knife.scale(), cut), drivers),
-                    tellsDays ? findings() : List.of(),
-                    tellsDays ? setup.destination.calendarYear(dailyBands(worst, SideMovement.Days::edge)) : List.of(),
-                    tellsDays ? setup.destination.calendarYear(course.dailyMeans()) : List.of());
-            return tellsDays
-                    ? year.through(StaySpan.of(
-                            setup.destination, course, value.get(worst).days().edge()))
-                    : year;
+                    new Grounds(
+                            RestsOn.of(knife.scale().evidence(), HandleEngine.partsOf(knife.scale(), cut), drivers),
+                            tellsDays ? findings() : List.of(),
+                            drivers,
+                            samples),
+                    tellsDays
+                            ? new HandleDays(
+                                    setup.destination.calendarYear(dailyBands(worst, SideMovement.Days::edge)),
+                                    setup.destination.calendarYear(course.dailyMeans()))
+                            : HandleDays.NONE,
+                    tellsDays
+                            ? StaySpan.of(
+                                    setup.destination,
+                                    course,
+                                    value.get(worst).days().edge())
+                            : List.of());
+        }
+
+        private Step step(Function<SideMovement, Swing> of) {
+            return new Step(
+                    band(side -> of.apply(side).below()),
+                    band(side -> of.apply(side).above()));
         }
 
         private Band band(ToDoubleFunction<SideMovement> quantity) {
@@ -318,7 +324,7 @@ public final class BondedEngine {
                     boxed(days.pinUse()));
         }
 
-        private List<Band> dailyBands(int side, java.util.function.Function<SideMovement.Days, double[]> of) {
+        private List<Band> dailyBands(int side, Function<SideMovement.Days, double[]> of) {
             int count = of.apply(value.get(side).days()).length;
             return IntStream.range(0, count)
                     .mapToObj(day ->

@@ -276,43 +276,29 @@ public final class BondedEventEngine {
         List<Sample> samples = EventWindow.samples(course.windows());
         Band glueUse = most.apply(side -> side.glue().use());
         int worstEvent = worstMonth(answers, course, BondedEventAnswer::glueUse);
-        Band edgeShy = most.apply(side -> side.mid().below());
-        Band edgeProud = most.apply(side -> side.mid().above());
-        boolean edgeWorse = Math.max(edgeShy.value(), edgeProud.value())
-                > Math.max(whole.edgeShy().value(), whole.edgeProud().value());
+        EdgeSteps edge = new EdgeSteps(
+                step(most, SideMovement::mid), step(most, SideMovement::free), step(most, SideMovement::tangLine));
+        boolean edgeWorse =
+                edge.bonded().larger().value() > whole.edge().bonded().larger().value();
         HandleYear worst = new HandleYear(
-                whole.materialId(),
-                whole.materialName(),
-                whole.family(),
-                whole.cut(),
-                whole.moistureFinish(),
-                Math.min(whole.moistureLowest(), -EventReading.most(samples, sample -> -sample.mean())),
-                Math.max(whole.moistureHighest(), EventReading.most(samples, Sample::mean)),
-                EventReading.worse(whole.edgeShy(), edgeShy),
-                EventReading.worse(whole.edgeProud(), edgeProud),
-                EventReading.worse(
-                        whole.freeShy(), most.apply(side -> side.free().below())),
-                EventReading.worse(
-                        whole.freeProud(), most.apply(side -> side.free().above())),
-                EventReading.worse(
-                        whole.tangLineShy(), most.apply(side -> side.tangLine().below())),
-                EventReading.worse(
-                        whole.tangLineProud(),
-                        most.apply(side -> side.tangLine().above())),
-                EventReading.worse(
-                        whole.lengthMismatch(),
-                        most.apply(side -> side.freeLength().either())),
-                EventReading.worse(
-                        whole.endShort(), most.apply(side -> side.end().below())),
-                EventReading.worse(
-                        whole.endLong(), most.apply(side -> side.end().above())),
-                EventReading.worse(whole.pinGap(), pins(most, PinMovement::gap)),
-                EventReading.worse(whole.pinSqueeze(), pins(most, PinMovement::squeeze)),
-                EventReading.worse(whole.pinCrackUse(), pins(most, PinMovement::largestSplitUse)),
-                EventReading.worse(
-                        whole.pinHeadProud(), pins(most, pin -> pin.head().above())),
-                EventReading.worse(
-                        whole.pinHeadSunk(), pins(most, pin -> pin.head().below())),
+                whole.scale(),
+                whole.moisture()
+                        .stretchedTo(
+                                -EventReading.most(samples, sample -> -sample.mean()),
+                                EventReading.most(samples, Sample::mean)),
+                whole.edge().worse(edge),
+                whole.ends()
+                        .worse(new EndSteps(
+                                most.apply(side -> side.freeLength().either()),
+                                most.apply(side -> side.end().below()),
+                                most.apply(side -> side.end().above()))),
+                whole.pins()
+                        .worse(new PinFit(
+                                pins(most, PinMovement::gap),
+                                pins(most, PinMovement::squeeze),
+                                pins(most, PinMovement::largestSplitUse),
+                                pins(most, pin -> pin.head().above()),
+                                pins(most, pin -> pin.head().below()))),
                 whole.joint(),
                 whole.load(),
                 edgeWorse
@@ -322,12 +308,8 @@ public final class BondedEventEngine {
                                 answer -> EventReading.larger(
                                         answer.scale().edgeShy(), answer.scale().edgeProud()))
                         : whole.worstMonth(),
-                whole.restsOn(),
-                whole.findings(),
-                whole.dailyEdgeOffset(),
-                whole.dailyMoisture(),
-                List.of(),
-                whole.drivers(),
+                whole.grounds().withoutSamples(),
+                whole.days(),
                 List.of());
         return new FitYear(
                 worst,
@@ -373,6 +355,12 @@ public final class BondedEventEngine {
                 quiet.dryPose(),
                 quiet.wetPose(),
                 List.of());
+    }
+
+    private static Step step(Function<ToDoubleFunction<SideMovement>, Band> most, Function<SideMovement, Swing> of) {
+        return new Step(
+                most.apply(side -> of.apply(side).below()),
+                most.apply(side -> of.apply(side).above()));
     }
 
     private static Band pins(Function<ToDoubleFunction<SideMovement>, Band> most, ToDoubleFunction<PinMovement> of) {

@@ -257,44 +257,39 @@ public final class EventEngine {
         Function<ToDoubleFunction<Movement>, Band> band =
                 of -> EventReading.larger(EventReading.band(about, of), EventReading.band(moves, of));
         Function<ToDoubleFunction<FreeMovement>, Band> free = of -> band.apply(move -> of.applyAsDouble(move.free()));
-        Band shy = band.apply(Movement::edgeShy);
-        Band proud = band.apply(Movement::edgeProud);
-        boolean worst = Math.max(shy.value(), proud.value())
-                > Math.max(quiet.edgeShy().value(), quiet.edgeProud().value());
+        EdgeSteps edge = new EdgeSteps(
+                new Step(band.apply(Movement::edgeShy), band.apply(Movement::edgeProud)),
+                new Step(free.apply(FreeMovement::edgeShy), free.apply(FreeMovement::edgeProud)),
+                new Step(band.apply(Movement::tangLineShy), band.apply(Movement::tangLineProud)));
+        boolean worst =
+                edge.bonded().larger().value() > quiet.edge().bonded().larger().value();
         EventCourse course = passages.get(0).courses.get(0);
         List<Sample> samples = samples(course, all);
         Sample at = samples.get(Math.min(samples.size() - 1, about.get(0).worstSample()));
         return new HandleYear(
-                quiet.materialId(),
-                quiet.materialName(),
-                quiet.family(),
-                quiet.cut(),
-                quiet.moistureFinish(),
-                Math.min(quiet.moistureLowest(), -EventReading.most(samples, sample -> -sample.mean())),
-                Math.max(quiet.moistureHighest(), EventReading.most(samples, Sample::mean)),
-                EventReading.worse(quiet.edgeShy(), shy),
-                EventReading.worse(quiet.edgeProud(), proud),
-                EventReading.worse(quiet.freeShy(), free.apply(FreeMovement::edgeShy)),
-                EventReading.worse(quiet.freeProud(), free.apply(FreeMovement::edgeProud)),
-                EventReading.worse(quiet.tangLineShy(), band.apply(Movement::tangLineShy)),
-                EventReading.worse(quiet.tangLineProud(), band.apply(Movement::tangLineProud)),
-                EventReading.worse(quiet.lengthMismatch(), free.apply(FreeMovement::lengthMismatch)),
-                EventReading.worse(quiet.endShort(), band.apply(Movement::endShort)),
-                EventReading.worse(quiet.endLong(), band.apply(Movement::endLong)),
-                EventReading.worse(quiet.pinGap(), free.apply(FreeMovement::pinGap)),
-                EventReading.worse(quiet.pinSqueeze(), free.apply(FreeMovement::pinSqueeze)),
-                EventReading.worse(quiet.pinCrackUse(), free.apply(FreeMovement::pinCrackUse)),
-                EventReading.worse(quiet.pinHeadProud(), band.apply(Movement::pinHeadProud)),
-                EventReading.worse(quiet.pinHeadSunk(), band.apply(Movement::pinHeadSunk)),
+                quiet.scale(),
+                quiet.moisture()
+                        .stretchedTo(
+                                -EventReading.most(samples, sample -> -sample.mean()),
+                                EventReading.most(samples, Sample::mean)),
+                quiet.edge().worse(edge),
+                quiet.ends()
+                        .worse(new EndSteps(
+                                free.apply(FreeMovement::lengthMismatch),
+                                band.apply(Movement::endShort),
+                                band.apply(Movement::endLong))),
+                quiet.pins()
+                        .worse(new PinFit(
+                                free.apply(FreeMovement::pinGap),
+                                free.apply(FreeMovement::pinSqueeze),
+                                free.apply(FreeMovement::pinCrackUse),
+                                band.apply(Movement::pinHeadProud),
+                                band.apply(Movement::pinHeadSunk))),
                 quiet.joint(),
                 quiet.load().map(load -> worse(load, passages.get(0).load())),
                 worst ? month(course, at) : quiet.worstMonth(),
-                quiet.restsOn(),
-                quiet.findings(),
-                quiet.dailyEdgeOffset(),
-                quiet.dailyMoisture(),
-                List.of(),
-                quiet.drivers(),
+                quiet.grounds().withoutSamples(),
+                quiet.days(),
                 List.of());
     }
 

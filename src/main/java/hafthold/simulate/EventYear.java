@@ -29,10 +29,10 @@ public record EventYear(
 
     /** True for the answer to a material in a cut. */
     public boolean isOf(HandleYear other) {
-        return isOf(other.materialId(), other.cut());
+        return isOf(other.scale().id(), other.scale().cut());
     }
 
     private boolean isOf(String material, Cut cut) {
-        return year.materialId().equals(material) && year.cut() == cut;
+        return year.scale().id().equals(material) && year.scale().cut() == cut;
     }
 }

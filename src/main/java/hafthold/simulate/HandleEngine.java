@@ -220,12 +220,12 @@ public final class HandleEngine {
                 .map(sample -> worst.of(new Spread<>(sample, List.of()), conditions))
                 .toList();
         return year.with(
-                        findings,
+                new Grounds(restsOn, findings, drivers, samples),
+                new HandleDays(
                         destination.calendarYear(days),
                         destination.calendarYear(
-                                worst.course().dailyMeans(FreeMovement.samplesADay(destination.air()))))
-                .through(StaySpan.of(destination, worst.course(), spread.value().dailyEdge()))
-                .with(drivers, samples);
+                                worst.course().dailyMeans(FreeMovement.samplesADay(destination.air())))),
+                StaySpan.of(destination, worst.course(), spread.value().dailyEdge()));
     }
 
     /** What the worst of a year is told with, whichever sample it is of. */
@@ -240,27 +240,22 @@ public final class HandleEngine {
         HandleYear of(Spread<Movement> spread, Conditions conditions) {
             Spread<FreeMovement> free = spread.map(Movement::free);
             return new HandleYear(
-                    material.id(),
-                    material.name(),
-                    material.family(),
-                    cut,
-                    finish,
-                    course.least(),
-                    course.most(),
-                    spread.of(Movement::edgeShy),
-                    spread.of(Movement::edgeProud),
-                    free.of(FreeMovement::edgeShy),
-                    free.of(FreeMovement::edgeProud),
-                    spread.of(Movement::tangLineShy),
-                    spread.of(Movement::tangLineProud),
-                    free.of(FreeMovement::lengthMismatch),
-                    spread.of(Movement::endShort),
-                    spread.of(Movement::endLong),
-                    free.of(FreeMovement::pinGap),
-                    free.of(FreeMovement::pinSqueeze),
-                    free.of(FreeMovement::pinCrackUse),
-                    spread.of(Movement::pinHeadProud),
-                    spread.of(Movement::pinHeadSunk),
+                    ScaleChoice.of(material, cut),
+                    new MoistureSpan(finish, course.least(), course.most()),
+                    new EdgeSteps(
+                            new Step(spread.of(Movement::edgeShy), spread.of(Movement::edgeProud)),
+                            new Step(free.of(FreeMovement::edgeShy), free.of(FreeMovement::edgeProud)),
+                            new Step(spread.of(Movement::tangLineShy), spread.of(Movement::tangLineProud))),
+                    new EndSteps(
+                            free.of(FreeMovement::lengthMismatch),
+                            spread.of(Movement::endShort),
+                            spread.of(Movement::endLong)),
+                    new PinFit(
+                            free.of(FreeMovement::pinGap),
+                            free.of(FreeMovement::pinSqueeze),
+                            free.of(FreeMovement::pinCrackUse),
+                            spread.of(Movement::pinHeadProud),
+                            spread.of(Movement::pinHeadSunk)),
                     PartsJoint.of(
                             material,
                             free.map(FreeMovement::joint),
@@ -268,9 +263,8 @@ public final class HandleEngine {
                             finish - course.least()),
                     load,
                     conditions.destination().monthAt(spread.value().worstSample()),
-                    restsOn,
-                    List.of(),
-                    List.of(),
+                    new Grounds(restsOn, List.of()),
+                    HandleDays.NONE,
                     List.of());
         }
     }

@@ -12,7 +12,6 @@ import hafthold.material.Property;
 import hafthold.material.ScaleMaterial;
 import hafthold.mechanics.StackSpring;
 import hafthold.mechanics.ThroughTangStack;
-import hafthold.quantity.Band;
 import hafthold.simulate.StackYear.PartYear;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
@@ -254,8 +253,15 @@ public final class StackEngine {
         List<Driver> drivers =
                 Drivers.of(draws, movers(), spread.inSamples(run -> run.length().either()));
         return new StackYear(
-                whole(most, evidence, findings, spread, tellsDays)
-                        .with(drivers, samples.stream().map(StackYear::whole).toList()),
+                whole(
+                        most,
+                        new Grounds(
+                                RestsOn.grade(evidence),
+                                findings,
+                                drivers,
+                                samples.stream().map(StackYear::whole).toList()),
+                        spread,
+                        tellsDays),
                 parts,
                 spread.of(Run::gap),
                 spread.of(run -> run.length().above()),
@@ -282,8 +288,7 @@ public final class StackEngine {
         return run.sets().stream().mapToDouble(Double::doubleValue).sum();
     }
 
-    private HandleYear whole(
-            int most, Evidence evidence, List<Finding> findings, Spread<Run> spread, boolean tellsDays) {
+    private HandleYear whole(int most, Grounds grounds, Spread<Run> spread, boolean tellsDays) {
         Hybrid.Part part =
                 HandleEngine.partsOf(knife.parts().get(most), knife.cut(most)).get(0);
         Grip grip = knife.build().grip();
@@ -294,39 +299,23 @@ public final class StackEngine {
                         knife.finish(),
                         Doubt.NONE)
                 .mean();
-        Band none = Band.exact(0);
-        ScaleMaterial material = knife.parts().get(most);
-        HandleYear year = new HandleYear(
-                material.id(),
-                material.name(),
-                material.family(),
-                knife.cut(most),
-                moisture.stockFraction(part.material(), knife.build().made(), Doubt.NONE),
-                course.least(),
-                course.most(),
-                none,
-                none,
-                none,
-                none,
-                none,
-                none,
-                spread.of(run -> run.length().either()),
-                spread.of(run -> run.length().below()),
-                spread.of(run -> run.length().above()),
-                none,
-                none,
-                none,
-                none,
-                none,
+        return new HandleYear(
+                ScaleChoice.of(knife.parts().get(most), knife.cut(most)),
+                new MoistureSpan(
+                        moisture.stockFraction(part.material(), knife.build().made(), Doubt.NONE),
+                        course.least(),
+                        course.most()),
+                EdgeSteps.NONE,
+                new EndSteps(
+                        spread.of(run -> run.length().either()),
+                        spread.of(run -> run.length().below()),
+                        spread.of(run -> run.length().above())),
+                PinFit.NONE,
                 PartsJoint.NONE,
                 Optional.empty(),
                 destination.monthAt(spread.value().length().worstHour() * HOURS_A_STEP),
-                RestsOn.grade(evidence),
-                findings,
-                List.of(),
-                tellsDays ? destination.calendarYear(course.dailyMeans()) : List.of());
-        return tellsDays
-                ? year.through(StaySpan.of(destination, course, spread.value().dailyLength()))
-                : year;
+                grounds,
+                tellsDays ? new HandleDays(List.of(), destination.calendarYear(course.dailyMeans())) : HandleDays.NONE,
+                tellsDays ? StaySpan.of(destination, course, spread.value().dailyLength()) : List.of());
     }
 }

@@ -49,19 +49,27 @@ class CompareAgreesWithFitTest {
         HandleYear compare = new HandleEngine(conditions(knife, destination, made), Sampling.VALUE_ONLY)
                 .year(knife.scale(), knife.cutLeft());
 
-        double edge = largest(fit.freeShy(), fit.freeProud());
-        near("edge shy", fit.edgeShy(), compare.edgeShy(), edge);
-        near("edge proud", fit.edgeProud(), compare.edgeProud(), edge);
-        near("tang line shy", fit.tangLineShy(), compare.tangLineShy(), edge);
-        near("tang line proud", fit.tangLineProud(), compare.tangLineProud(), edge);
-        near("free shy", fit.freeShy(), compare.freeShy(), edge);
-        near("free proud", fit.freeProud(), compare.freeProud(), edge);
-        double end = fit.lengthMismatch().value() / 2;
-        near("end short", fit.endShort(), compare.endShort(), end);
-        near("end long", fit.endLong(), compare.endLong(), end);
-        double head = largest(fit.pinHeadProud(), fit.pinHeadSunk());
-        near("head proud", fit.pinHeadProud(), compare.pinHeadProud(), head);
-        near("head sunk", fit.pinHeadSunk(), compare.pinHeadSunk(), head);
+        double edge = largest(fit.edge().free().shy(), fit.edge().free().proud());
+        near("edge shy", fit.edge().bonded().shy(), compare.edge().bonded().shy(), edge);
+        near("edge proud", fit.edge().bonded().proud(), compare.edge().bonded().proud(), edge);
+        near(
+                "tang line shy",
+                fit.edge().tangLine().shy(),
+                compare.edge().tangLine().shy(),
+                edge);
+        near(
+                "tang line proud",
+                fit.edge().tangLine().proud(),
+                compare.edge().tangLine().proud(),
+                edge);
+        near("free shy", fit.edge().free().shy(), compare.edge().free().shy(), edge);
+        near("free proud", fit.edge().free().proud(), compare.edge().free().proud(), edge);
+        double end = fit.ends().lengthMismatch().value() / 2;
+        near("end short", fit.ends().shortBy(), compare.ends().shortBy(), end);
+        near("end long", fit.ends().longBy(), compare.ends().longBy(), end);
+        double head = largest(fit.pins().headProud(), fit.pins().headSunk());
+        near("head proud", fit.pins().headProud(), compare.pins().headProud(), head);
+        near("head sunk", fit.pins().headSunk(), compare.pins().headSunk(), head);
     }
 
     private static void near(String what, Band expected, Band got, double free) {

@@ -29,10 +29,14 @@ class FitProperties {
             @ForAll @IntRange(min = 10, max = 90) int there) {
         FitYear year = year(wood, cut, made, there);
         HandleYear whole = year.whole();
-        double free = Math.max(whole.freeShy().value(), whole.freeProud().value());
-        double mid = Math.max(whole.edgeShy().value(), whole.edgeProud().value());
-        double tangLine =
-                Math.max(whole.tangLineShy().value(), whole.tangLineProud().value());
+        double free = Math.max(
+                whole.edge().free().shy().value(), whole.edge().free().proud().value());
+        double mid = Math.max(
+                whole.edge().bonded().shy().value(),
+                whole.edge().bonded().proud().value());
+        double tangLine = Math.max(
+                whole.edge().tangLine().shy().value(),
+                whole.edge().tangLine().proud().value());
         assertTrue(tangLine <= mid + 1e-9 && mid <= free + 1e-9, tangLine + " " + mid + " " + free);
         assertTrue(free < 1e-6 || mid > 0.3 * free, "it is held at the tang only");
     }
@@ -44,9 +48,14 @@ class FitProperties {
             @ForAll @IntRange(min = 15, max = 80) int made,
             @ForAll @IntRange(min = 15, max = 80) int there) {
         HandleYear whole = year(wood, 0, made, there).whole();
-        assertEquals(0, Math.min(whole.edgeShy().value(), whole.edgeProud().value()), 1e-9);
-        assertTrue(there >= made || whole.edgeProud().value() < 1e-9);
-        assertTrue(there <= made || whole.edgeShy().value() < 1e-9);
+        assertEquals(
+                0,
+                Math.min(
+                        whole.edge().bonded().shy().value(),
+                        whole.edge().bonded().proud().value()),
+                1e-9);
+        assertTrue(there >= made || whole.edge().bonded().proud().value() < 1e-9);
+        assertTrue(there <= made || whole.edge().bonded().shy().value() < 1e-9);
     }
 
     /** A knife made in the air it lives in keeps its shape and bears nothing. */
@@ -57,7 +66,10 @@ class FitProperties {
             @ForAll @IntRange(min = 10, max = 90) int air) {
         FitYear year = year(wood, cut, air, air);
         assertEquals(
-                0, year.whole().freeShy().value() + year.whole().freeProud().value(), 2e-6);
+                0,
+                year.whole().edge().free().shy().value()
+                        + year.whole().edge().free().proud().value(),
+                2e-6);
         assertEquals(0, year.glueUse().value(), 0.01);
         assertEquals(0, year.crackUse().value(), 0.02);
     }
@@ -86,7 +98,9 @@ class FitProperties {
                 .yearWithoutBands();
         assertEquals(0, year.glueUse().value(), 0.01);
         assertEquals(0, year.middleUse().value(), 0.02);
-        assertTrue(year.whole().edgeShy().value() > 0.02e-3, "" + year.whole().edgeShy());
+        assertTrue(
+                year.whole().edge().bonded().shy().value() > 0.02e-3,
+                "" + year.whole().edge().bonded().shy());
     }
 
     private static FitYear year(int wood, int cut, int made, int there) {

@@ -28,9 +28,11 @@ class FitScenariosTest {
     @Test
     void walnutInAnArcticHeatedHomeMustChange() {
         FullTangFit fit = bonded(walnut(55), ARCTIC_HOME);
-        assertHand(0.24, fit.whole().freeShy().value());
-        assertHand(0.11, fit.whole().pinSqueeze().value());
-        assertTrue(fit.whole().pinCrackUse().value() > 1, "" + fit.whole().pinCrackUse());
+        assertHand(0.24, fit.whole().edge().free().shy().value());
+        assertHand(0.11, fit.whole().pins().squeeze().value());
+        assertTrue(
+                fit.whole().pins().crackUse().value() > 1,
+                "" + fit.whole().pins().crackUse());
         assertEquals(Verdict.CHANGE, fit.verdict());
         assertGluedStaysInside(fit.whole());
     }
@@ -51,16 +53,18 @@ class FitScenariosTest {
                 assertTrue(condition.humidity().fraction() >= 0.25, "" + condition);
             }
         }
-        assertHand(0.09, bonded(walnut(30), ARCTIC_HOME).whole().freeShy().value());
+        assertHand(
+                0.09,
+                bonded(walnut(30), ARCTIC_HOME).whole().edge().free().shy().value());
     }
 
     /** 2. At 28 C and 80 %: free 0.20 mm proud, pins sunk 0.09 mm, no split: usable with care. */
     @Test
     void walnutInTheUncooledTropicsIsUsableWithCare() {
         FullTangFit fit = bonded(walnut(55), FitOrders.steady(28, 0.80));
-        assertHand(0.20, fit.whole().freeProud().value());
-        assertHand(0.09, fit.whole().pinHeadSunk().value());
-        assertEquals(0, fit.whole().pinCrackUse().value(), 1e-12);
+        assertHand(0.20, fit.whole().edge().free().proud().value());
+        assertHand(0.09, fit.whole().pins().headSunk().value());
+        assertEquals(0, fit.whole().pins().crackUse().value(), 1e-12);
         assertEquals(Verdict.CARE, fit.verdict());
         assertGluedStaysInside(fit.whole());
     }
@@ -101,10 +105,10 @@ class FitScenariosTest {
         Destination drier = FitOrders.steady(20, 0.43);
         FullTangFit cross = bonded(FitOrders.fullTang("walnut-black", "cross", 110, 6, 65, pins), drier);
         FullTangFit along = bonded(FitOrders.fullTang("walnut-black", "flat", 110, 6, 65, pins), drier);
-        assertHand(1.1, cross.whole().lengthMismatch().value());
+        assertHand(1.1, cross.whole().ends().lengthMismatch().value());
         assertHand(0.7, cross.year().pinSpan().value());
         assertEquals(Verdict.REFUSE, cross.verdict());
-        assertHand(0.03, along.whole().lengthMismatch().value());
+        assertHand(0.03, along.whole().ends().lengthMismatch().value());
         assertTrue(along.verdict().compareTo(Verdict.CARE) <= 0, "" + along.reasons());
         assertTrue(
                 cross.advice().stream().anyMatch(advice -> advice.change() instanceof Change.Recut),
@@ -123,9 +127,9 @@ class FitScenariosTest {
     /** 4. 8 mm at +0.1 mm still closes, 4 mm does not; or dry two points first. */
     @Test
     void beechIsSafeOnThinPinsWithAFillThatGives() {
-        assertTrue(beech(8, 0.1, "flexible", 60).whole().pinSqueeze().value() > 0.03e-3);
-        assertEquals(0, beech(4, 0.1, "flexible", 60).whole().pinSqueeze().value(), 1e-9);
-        assertTrue(beech(4, 0.05, "hard-epoxy", 42).whole().pinCrackUse().value() < 1);
+        assertTrue(beech(8, 0.1, "flexible", 60).whole().pins().squeeze().value() > 0.03e-3);
+        assertEquals(0, beech(4, 0.1, "flexible", 60).whole().pins().squeeze().value(), 1e-9);
+        assertTrue(beech(4, 0.05, "hard-epoxy", 42).whole().pins().crackUse().value() < 1);
     }
 
     /** 6. Stack of 100 mm made at 60 %, in a winter of 18 %: leather, burl and fibre move, metals do not. */
@@ -152,7 +156,7 @@ class FitScenariosTest {
     void acrylicInHardFrostShrinksAgainstSteel() {
         String pins = FitOrders.pins(4, 0.1, "flexible", 20, 60);
         FullTangFit fit = bonded(FitOrders.fullTang("acrylic-cast", "none", 80, 50, pins), FitOrders.steady(-45, 0.5));
-        assertHand(0.30, fit.whole().lengthMismatch().value());
+        assertHand(0.30, fit.whole().ends().lengthMismatch().value());
         assertTrue(fit.verdict().compareTo(Verdict.CHANGE) <= 0);
         assertGluedStaysInside(fit.whole());
     }
@@ -172,8 +176,12 @@ class FitScenariosTest {
     }
 
     private static void assertGluedStaysInside(HandleYear year) {
-        assertTrue(year.edgeShy().value() <= year.freeShy().value(), "shy");
-        assertTrue(year.edgeProud().value() <= year.freeProud().value(), "proud");
+        assertTrue(
+                year.edge().bonded().shy().value() <= year.edge().free().shy().value(), "shy");
+        assertTrue(
+                year.edge().bonded().proud().value()
+                        <= year.edge().free().proud().value(),
+                "proud");
     }
 
     /** Within 35 % of a hand value in millimetres. */

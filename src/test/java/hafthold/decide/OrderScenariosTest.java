@@ -40,17 +40,21 @@ class OrderScenariosTest {
     @Test
     void walnutInAnArcticHeatedHomeFallsShyAndMustChange() {
         HandleYear year = year("walnut-black", Cut.FLAT, 8, 0.55, steady(20, 0.15));
-        assertHand(0.24, year.freeShy().value());
+        assertHand(0.24, year.edge().free().shy().value());
         assertHand(
                 0.10,
                 year("walnut-black", Cut.FLAT, loose(conditions(8, 0.55, steady(20, 0.15), 110)))
-                        .pinHeadProud()
+                        .pins()
+                        .headProud()
                         .value());
-        assertTrue(year.edgeShy().value() < 0.7 * year.freeShy().value(), "" + year.edgeShy());
-        assertHand(0.11, year.pinSqueeze().value());
         assertTrue(
-                year.pinCrackUse().value() > 1,
-                "crack use " + year.pinCrackUse().value());
+                year.edge().bonded().shy().value()
+                        < 0.7 * year.edge().free().shy().value(),
+                "" + year.edge().bonded().shy());
+        assertHand(0.11, year.pins().squeeze().value());
+        assertTrue(
+                year.pins().crackUse().value() > 1,
+                "crack use " + year.pins().crackUse().value());
         assertEquals(Verdict.CHANGE, JUDGEMENT.verdict(year));
     }
 
@@ -58,9 +62,9 @@ class OrderScenariosTest {
     @Test
     void walnutInTheUncooledTropicsStandsProudAndDoesNotCrack() {
         HandleYear year = year("walnut-black", Cut.FLAT, 8, 0.55, steady(28, 0.80));
-        assertHand(0.20, year.freeProud().value());
-        assertHand(0.09, year.pinHeadSunk().value());
-        assertEquals(0, year.pinCrackUse().value(), 0);
+        assertHand(0.20, year.edge().free().proud().value());
+        assertHand(0.09, year.pins().headSunk().value());
+        assertEquals(0, year.pins().crackUse().value(), 0);
         assertTrue(JUDGEMENT.verdict(year).compareTo(Verdict.CHANGE) <= 0);
     }
 
@@ -68,7 +72,8 @@ class OrderScenariosTest {
     @Test
     void walnutInACooledFlatIsAboutFlush() {
         HandleYear year = year("walnut-black", Cut.FLAT, 8, 0.55, steady(24, 0.55));
-        assertTrue(year.freeProud().value() < 0.05e-3 && year.freeShy().value() < 0.05e-3);
+        assertTrue(year.edge().free().proud().value() < 0.05e-3
+                && year.edge().free().shy().value() < 0.05e-3);
     }
 
     /** End-grain look, 110 mm, 12 to 8 % MC at 0.0025 a point: 1.1 mm overall, refused; along the grain 0.03 mm. */
@@ -76,9 +81,11 @@ class OrderScenariosTest {
     void theEndGrainLookIsRefusedAndTheSameWoodAlongTheGrainIsNot() {
         HandleYear cross = year("walnut-black", Cut.CROSS, 8, 0.65, steady(20, 0.43));
         HandleYear along = year("walnut-black", Cut.FLAT, 8, 0.65, steady(20, 0.43));
-        assertHand(1.1, cross.lengthMismatch().value());
+        assertHand(1.1, cross.ends().lengthMismatch().value());
         assertEquals(Verdict.REFUSE, JUDGEMENT.verdict(cross));
-        assertTrue(along.lengthMismatch().value() < 0.05e-3, "" + along.lengthMismatch());
+        assertTrue(
+                along.ends().lengthMismatch().value() < 0.05e-3,
+                "" + along.ends().lengthMismatch());
     }
 
     /** Acrylic, 80 mm, made at 20 C, at -45 C: shorter than steel by 0.30 mm, by heat alone. */
@@ -89,7 +96,7 @@ class OrderScenariosTest {
                 .rank(conditions, List.of(new Candidate(LIBRARY.find("acrylic-cast"), Cut.NONE)))
                 .get(0)
                 .year();
-        assertHand(0.30, year.lengthMismatch().value());
+        assertHand(0.30, year.ends().lengthMismatch().value());
     }
 
     /** Facts of the trade (common practice, no source): laminates move least, stabilised less than plain, not nothing. */
@@ -124,7 +131,8 @@ class OrderScenariosTest {
 
     private static double edge(Destination destination, String material, Cut cut) {
         HandleYear year = year(material, cut, 8, 0.5, destination);
-        return Math.max(year.edgeShy().value(), year.edgeProud().value());
+        return Math.max(
+                year.edge().bonded().shy().value(), year.edge().bonded().proud().value());
     }
 
     private static HandleYear year(

@@ -49,12 +49,16 @@ class SampledYearTest {
     void valuesOnlyAreTheValuesOfTheBands() {
         HandleYear sampled = year(WALNUT, Sampling.USUAL);
         HandleYear value = year(WALNUT, Sampling.VALUE_ONLY);
-        assertTrue(value.edgeShy().isExact());
-        assertTrue(value.samples().isEmpty());
+        assertTrue(value.edge().bonded().shy().isExact());
+        assertTrue(value.grounds().samples().isEmpty());
         assertEquals(Likelihood.NONE, JUDGEMENT.likelihood(value));
-        assertEquals(value.edgeShy().value(), sampled.edgeShy().value(), 0);
-        assertEquals(100, sampled.samples().size());
-        assertTrue(sampled.edgeShy().low() < sampled.edgeShy().high());
+        assertEquals(
+                value.edge().bonded().shy().value(),
+                sampled.edge().bonded().shy().value(),
+                0);
+        assertEquals(100, sampled.grounds().samples().size());
+        assertTrue(sampled.edge().bonded().shy().low()
+                < sampled.edge().bonded().shy().high());
     }
 
     /** Bit for bit, whatever runs beside it and on however many threads. */
@@ -84,9 +88,16 @@ class SampledYearTest {
     void bandsShrinkWhenTheMovementIsMeasured() {
         HandleYear before = year(WALNUT, Sampling.USUAL);
         HandleYear after = year(withMeasuredMovement(WALNUT), Sampling.USUAL);
-        assertEquals(before.edgeShy().value(), after.edgeShy().value(), 1e-12);
-        assertTrue(width(after.edgeShy()) < width(before.edgeShy()), after.edgeShy() + " " + before.edgeShy());
-        assertTrue(after.drivers().stream().noneMatch(driver -> driver.input().equals("swelling")));
+        assertEquals(
+                before.edge().bonded().shy().value(),
+                after.edge().bonded().shy().value(),
+                1e-12);
+        assertTrue(
+                width(after.edge().bonded().shy())
+                        < width(before.edge().bonded().shy()),
+                after.edge().bonded().shy() + " " + before.edge().bonded().shy());
+        assertTrue(after.grounds().drivers().stream()
+                .noneMatch(driver -> driver.input().equals("swelling")));
     }
 
     @Test
@@ -105,7 +116,7 @@ class SampledYearTest {
     void aBondedKnifeHasABandAProbabilityAndDrivers() {
         FullTangKnife knife = (FullTangKnife) FitOrders.fullTang("walnut-black", "flat", 110, 55, "");
         FitYear year = new BondedEngine(knife, FitOrders.swinging(20, 0.2, 0.5), new Sampling(40, 1)).year();
-        Band edge = year.whole().edgeShy();
+        Band edge = year.whole().edge().bonded().shy();
         assertTrue(edge.low() < edge.value() && edge.value() < edge.high(), "" + edge);
         assertEquals(40, JUDGEMENT.likelihood(year).samples());
         assertEquals(40, year.samples().size());

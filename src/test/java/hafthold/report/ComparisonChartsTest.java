@@ -57,8 +57,8 @@ class ComparisonChartsTest {
         List<Ranked> drawn = ChosenAnswers.drawn(comparison, Optional.of("teak"), 5);
         List<Ranked> judged = ChosenAnswers.judged(comparison);
         assertEquals(5, drawn.size());
-        assertEquals("teak", drawn.get(0).year().materialId());
-        assertEquals("teak", drawn.get(1).year().materialId());
+        assertEquals("teak", drawn.get(0).year().scale().id());
+        assertEquals("teak", drawn.get(1).year().scale().id());
         assertEquals(judged.get(judged.size() - 1), drawn.get(2));
         assertEquals(judged.get(0), drawn.get(3));
     }

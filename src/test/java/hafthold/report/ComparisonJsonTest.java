@@ -103,9 +103,9 @@ class ComparisonJsonTest {
         for (int i = 0; i < comparison.ranked().size(); i++) {
             Ranked answer = comparison.ranked().get(i);
             String at = "results/" + i + "/";
-            assertEquals(1000 * answer.year().edgeShy().high(), number(at + "edge_shy_mm/high"), 0.5e-9);
-            assertEquals(1000 * answer.year().pinHeadSunk().value(), number(at + "pin_head_sunk_mm/value"), 0.5e-9);
-            assertEquals(100 * answer.year().moistureLowest(), number(at + "mc_min_percent"), 0.5e-9);
+            assertEquals(1000 * answer.year().edge().bonded().shy().high(), number(at + "edge_shy_mm/high"), 0.5e-9);
+            assertEquals(1000 * answer.year().pins().headSunk().value(), number(at + "pin_head_sunk_mm/value"), 0.5e-9);
+            assertEquals(100 * answer.year().moisture().lowest(), number(at + "mc_min_percent"), 0.5e-9);
             assertEquals(answer.verdict().word(), leaves.get(at + "verdict"));
         }
     }

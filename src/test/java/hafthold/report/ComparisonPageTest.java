@@ -142,10 +142,10 @@ class ComparisonPageTest {
                     new AnswerWords(BenchStyle.ENGLISH).nameOf(answer.year()),
                     rows.get(i).child(0).text());
             List<Band> bands = List.of(
-                    answer.year().edgeShy(),
-                    answer.year().edgeProud(),
-                    answer.year().freeShy(),
-                    answer.year().freeProud());
+                    answer.year().edge().bonded().shy(),
+                    answer.year().edge().bonded().proud(),
+                    answer.year().edge().free().shy(),
+                    answer.year().edge().free().proud());
             for (int k = 0; k < bands.size(); k++) {
                 List<Double> printed = numbers(rows.get(i).child(k + 1).text());
                 assertEquals(1000 * bands.get(k).value(), printed.get(0), 0.0005 + 1e-9);

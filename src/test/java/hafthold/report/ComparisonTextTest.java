@@ -67,7 +67,7 @@ class ComparisonTextTest {
         assertEquals(
                 List.of("teak", "teak"),
                 spoken.subList(2, spoken.size()).stream()
-                        .map(answer -> answer.year().materialId())
+                        .map(answer -> answer.year().scale().id())
                         .toList());
     }
 

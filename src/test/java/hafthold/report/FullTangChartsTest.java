@@ -48,7 +48,7 @@ class FullTangChartsTest {
     @Test
     void readAKnifeThatMoves() {
         String section = CHARTS.section(InventedKnives.WALNUT).reading();
-        double shy = 1000 * InventedKnives.WALNUT.whole().edgeShy().value();
+        double shy = 1000 * InventedKnives.WALNUT.whole().edge().bonded().shy().value();
         assertTrue(section.startsWith("Cut across at its widest place, 26 mm. On "), section);
         assertTrue(section.contains(String.format(Locale.ROOT, "%.2f mm shy half way up the scale", shy)), section);
         String pins = CHARTS.pins(InventedKnives.WALNUT).reading();

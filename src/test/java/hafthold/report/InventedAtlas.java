@@ -47,12 +47,12 @@ final class InventedAtlas {
                     .toList();
             HandleYear first = cells.get(0).year();
             lines.add(new Line(
-                    first.materialId(),
-                    first.materialName(),
-                    first.family(),
-                    first.cut(),
-                    first.evidence(),
-                    answer(comparisons.get(0), material).year().findings(),
+                    first.scale().id(),
+                    first.scale().name(),
+                    first.scale().family(),
+                    first.scale().cut(),
+                    first.grounds().evidence(),
+                    answer(comparisons.get(0), material).year().grounds().findings(),
                     cells));
         }
         Comparison order = comparisons.get(0);
@@ -73,7 +73,7 @@ final class InventedAtlas {
 
     private static Ranked answer(Comparison comparison, String material) {
         return comparison.ranked().stream()
-                .filter(ranked -> ranked.year().materialId().equals(material))
+                .filter(ranked -> ranked.year().scale().id().equals(material))
                 .findFirst()
                 .orElseThrow();
     }

@@ -52,14 +52,14 @@ final class InventedCard {
     static List<CustomerCard> all(CardOrder order) {
         Comparison whole = InventedComparison.glued();
         return whole.ranked().stream()
-                .map(answer -> of(order, whole, answer.year().materialId()))
+                .map(answer -> of(order, whole, answer.year().scale().id()))
                 .toList();
     }
 
     private static Comparison only(Comparison from, String... ids) {
         List<Ranked> kept = List.of(ids).stream()
                 .map(id -> from.ranked().stream()
-                        .filter(answer -> answer.year().materialId().equals(id))
+                        .filter(answer -> answer.year().scale().id().equals(id))
                         .findFirst()
                         .orElseThrow())
                 .map(answer -> new Ranked(
@@ -67,7 +67,7 @@ final class InventedCard {
                         answer.year(),
                         answer.verdict(),
                         answer.reasons(),
-                        answer.year().moistureHighest() > 0.001 ? Optional.of(SETTLING) : Optional.empty()))
+                        answer.year().moisture().highest() > 0.001 ? Optional.of(SETTLING) : Optional.empty()))
                 .toList();
         return new Comparison(
                 from.placeId(),

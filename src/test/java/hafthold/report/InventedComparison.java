@@ -15,9 +15,17 @@ import hafthold.quantity.Length;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
 import hafthold.simulate.Driver;
+import hafthold.simulate.EdgeSteps;
+import hafthold.simulate.EndSteps;
+import hafthold.simulate.Grounds;
+import hafthold.simulate.HandleDays;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.MoistureSpan;
 import hafthold.simulate.PartsJoint;
+import hafthold.simulate.PinFit;
 import hafthold.simulate.RestsOn;
+import hafthold.simulate.ScaleChoice;
+import hafthold.simulate.Step;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
 import hafthold.source.Finding.Kind;
@@ -103,7 +111,7 @@ public final class InventedComparison {
         }
         Judgement judgement = new Judgement(limits());
         List<HandleYear> years = new ArrayList<>(years(new Run(glue, middleMoisture, change)));
-        years.sort(Comparator.comparing((HandleYear year) -> year.evidence() == Evidence.UNKNOWN)
+        years.sort(Comparator.comparing((HandleYear year) -> year.grounds().evidence() == Evidence.UNKNOWN)
                 .thenComparing(judgement::seasonalUse));
         List<Ranked> ranked = new ArrayList<>();
         for (HandleYear year : years) {
@@ -299,39 +307,40 @@ public final class InventedComparison {
         double hole = PIN_METRES * width * 100;
         double squeeze = Math.max(0, -driest * hole - 5e-5);
         return new HandleYear(
-                id,
-                run.change().apply(name),
-                family,
-                cut,
-                finish,
-                min(moisture),
-                max(moisture),
-                band(-run.glue() * min(free), doubt),
-                band(run.glue() * max(free), doubt),
-                band(-min(free), doubt),
-                band(max(free), doubt),
-                band(-run.glue() * 0.4 * min(free), doubt),
-                band(run.glue() * 0.4 * max(free), doubt),
-                band(Math.max(Math.abs(driest), wettest) * ALONG * LENGTH_METRES * width, doubt),
-                band(-driest * ALONG * LENGTH_METRES * width / 2, doubt),
-                band(wettest * ALONG * LENGTH_METRES * width / 2, doubt),
-                band(Math.max(0, wettest * hole), doubt),
-                band(squeeze, doubt),
-                band(squeeze / PIN_METRES / 0.015, doubt),
-                band(-driest * head, doubt),
-                band(wettest * head, doubt),
+                new ScaleChoice(id, run.change().apply(name), family, cut),
+                new MoistureSpan(finish, min(moisture), max(moisture)),
+                new EdgeSteps(step(free, run.glue(), doubt), step(free, 1, doubt), step(free, run.glue() * 0.4, doubt)),
+                new EndSteps(
+                        band(Math.max(Math.abs(driest), wettest) * ALONG * LENGTH_METRES * width, doubt),
+                        band(-driest * ALONG * LENGTH_METRES * width / 2, doubt),
+                        band(wettest * ALONG * LENGTH_METRES * width / 2, doubt)),
+                new PinFit(
+                        band(Math.max(0, wettest * hole), doubt),
+                        band(squeeze, doubt),
+                        band(squeeze / PIN_METRES / 0.015, doubt),
+                        band(-driest * head, doubt),
+                        band(wettest * head, doubt)),
                 PartsJoint.NONE,
                 Optional.empty(),
                 worstMonth(free),
-                RestsOn.grade(evidence),
-                findings.stream()
-                        .map(finding -> new Finding(
-                                finding.kind(), finding.subject(), run.change().apply(finding.text())))
-                        .toList(),
-                IntStream.range(0, DAYS)
-                        .mapToObj(day -> signedBand(run.glue() * free[day], doubt))
-                        .toList(),
-                IntStream.range(0, DAYS).mapToObj(day -> moisture[day]).toList());
+                new Grounds(
+                        RestsOn.grade(evidence),
+                        findings.stream()
+                                .map(finding -> new Finding(
+                                        finding.kind(),
+                                        finding.subject(),
+                                        run.change().apply(finding.text())))
+                                .toList()),
+                new HandleDays(
+                        IntStream.range(0, DAYS)
+                                .mapToObj(day -> signedBand(run.glue() * free[day], doubt))
+                                .toList(),
+                        IntStream.range(0, DAYS).mapToObj(day -> moisture[day]).toList()),
+                List.of());
+    }
+
+    private static Step step(double[] free, double share, double doubt) {
+        return new Step(band(-share * min(free), doubt), band(share * max(free), doubt));
     }
 
     /** -1 in winter, 1 in summer, the turn of the year shifted by a number of days. */

@@ -18,15 +18,23 @@ import hafthold.quantity.Length;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.simulate.Destination;
 import hafthold.simulate.Driver;
+import hafthold.simulate.EdgeSteps;
+import hafthold.simulate.EndSteps;
 import hafthold.simulate.FitYear;
 import hafthold.simulate.FitYear.FitDays;
 import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.PlaceYear;
 import hafthold.simulate.FitYear.SideYear;
+import hafthold.simulate.Grounds;
+import hafthold.simulate.HandleDays;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.MoistureSpan;
 import hafthold.simulate.PartsJoint;
+import hafthold.simulate.PinFit;
 import hafthold.simulate.RestsOn;
+import hafthold.simulate.ScaleChoice;
 import hafthold.simulate.SectionPose;
+import hafthold.simulate.Step;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
 import hafthold.table.BuildFile;
@@ -134,33 +142,19 @@ final class InventedFit {
 
     private static HandleYear whole() {
         return new HandleYear(
-                "walnut-black",
-                "black walnut",
-                Family.WOOD,
-                Cut.FLAT,
-                0.101,
-                0.035,
-                0.098,
-                mm(0.11, 0.15, 0.2),
-                NONE,
-                mm(0.18, 0.24, 0.3),
-                NONE,
-                mm(0.04, 0.06, 0.08),
-                NONE,
-                mm(0.02, 0.04, 0.06),
-                mm(0.01, 0.02, 0.02),
-                NONE,
-                mm(0, 0.01, 0.02),
-                mm(0.08, 0.11, 0.14),
-                new Band(0.6, 1.3, 2.8),
-                mm(0.1, 0.14, 0.18),
-                NONE,
+                new ScaleChoice("walnut-black", "black walnut", Family.WOOD, Cut.FLAT),
+                new MoistureSpan(0.101, 0.035, 0.098),
+                new EdgeSteps(
+                        new Step(mm(0.11, 0.15, 0.2), NONE),
+                        new Step(mm(0.18, 0.24, 0.3), NONE),
+                        new Step(mm(0.04, 0.06, 0.08), NONE)),
+                new EndSteps(mm(0.02, 0.04, 0.06), mm(0.01, 0.02, 0.02), NONE),
+                new PinFit(mm(0, 0.01, 0.02), mm(0.08, 0.11, 0.14), new Band(0.6, 1.3, 2.8), mm(0.1, 0.14, 0.18), NONE),
                 PartsJoint.NONE,
                 Optional.empty(),
                 1,
-                RestsOn.grade(Evidence.PUBLISHED),
-                List.of(),
-                List.of(),
+                new Grounds(RestsOn.grade(Evidence.PUBLISHED), List.of()),
+                HandleDays.NONE,
                 List.of());
     }
 

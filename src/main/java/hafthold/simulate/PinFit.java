@@ -1,0 +1,28 @@
+package hafthold.simulate;
+
+import hafthold.quantity.Band;
+
+/**
+ * The worst of all pins over the year; lengths in metres, zero or more.
+ *
+ * @param gap widest opening between pin and hole
+ * @param squeeze largest overlap of pin and hole
+ * @param crackUse tension that the squeeze puts across the grain over the strength; 1 splits, 0 without squeeze
+ * @param headProud pin head above the face
+ * @param headSunk pin head below the face
+ */
+public record PinFit(Band gap, Band squeeze, Band crackUse, Band headProud, Band headSunk) {
+
+    /** No pin. */
+    static final PinFit NONE = new PinFit(Band.exact(0), Band.exact(0), Band.exact(0), Band.exact(0), Band.exact(0));
+
+    /** The worse of a year and its events. */
+    PinFit worse(PinFit event) {
+        return new PinFit(
+                EventReading.worse(gap, event.gap),
+                EventReading.worse(squeeze, event.squeeze),
+                EventReading.worse(crackUse, event.crackUse),
+                EventReading.worse(headProud, event.headProud),
+                EventReading.worse(headSunk, event.headSunk));
+    }
+}
