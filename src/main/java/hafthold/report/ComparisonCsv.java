@@ -5,15 +5,13 @@ import de.siegmar.fastcsv.writer.LineDelimiter;
 import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
 import hafthold.decide.EventComparison;
-import hafthold.quantity.Band;
-import hafthold.simulate.EventAnswer;
+import hafthold.simulate.EventYear;
 import hafthold.simulate.Settling;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
@@ -40,11 +38,14 @@ public final class ComparisonCsv {
                 if (answers.events().isEmpty()) {
                     csv.writeRecord(cells);
                 }
-                answers.events().stream()
-                        .filter(year -> year.isOf(answer.year()))
-                        .flatMap(year -> year.answers().stream())
-                        .forEach(event -> csv.writeRecord(Stream.concat(cells.stream(), event(event).stream())
-                                .toList()));
+                for (EventYear year : answers.events()) {
+                    if (year.isOf(answer.year())) {
+                        year.answers()
+                                .forEach(event -> csv.writeRecord(
+                                        Stream.concat(cells.stream(), EventCsv.cells(year, event).stream())
+                                                .toList()));
+                    }
+                }
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -58,14 +59,7 @@ public final class ComparisonCsv {
         columns.addAll(List.of("shows_days_low", "shows_days_value", "shows_days_high", "do_not_sand_days"));
         columns.addAll(CsvFigures.verdictColumns());
         if (withEvents) {
-            columns.addAll(List.of("event", "event_times"));
-            for (EventFigures.Key key : EventFigures.ALL) {
-                columns.addAll((key.isBand()
-                                ? Stream.of(key.key("low"), key.key("value"), key.key("high"))
-                                : Stream.of(key.key()))
-                        .map(name -> "event_" + name)
-                        .toList());
-            }
+            columns.addAll(EventCsv.columns());
         }
         return columns;
     }
@@ -88,19 +82,6 @@ public final class ComparisonCsv {
     private static List<String> settling(Settling settling) {
         List<String> cells = new ArrayList<>(CsvFigures.band(settling.showsDays()));
         cells.add(CsvFigures.number(settling.sandDays()));
-        return cells;
-    }
-
-    private static List<String> event(EventAnswer answer) {
-        List<String> cells = new ArrayList<>(List.of(answer.event().id(), Integer.toString(answer.times())));
-        for (EventFigures.Key key : EventFigures.ALL) {
-            Optional<Band> figure = key.of().apply(answer);
-            if (key.isBand()) {
-                cells.addAll(figure.map(CsvFigures::band).orElse(List.of("", "", "")));
-            } else {
-                cells.add(figure.map(band -> CsvFigures.number(band.value())).orElse(""));
-            }
-        }
         return cells;
     }
 }

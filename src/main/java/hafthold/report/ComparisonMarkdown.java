@@ -121,8 +121,9 @@ public final class ComparisonMarkdown {
     }
 
     private List<String> eventHead() {
-        List<String> head = new ArrayList<>(style.heads("material", "cut", "event"));
+        List<String> head = new ArrayList<>(style.heads("material", "cut", "event", "times"));
         EventFigures.ALL.forEach(key -> head.add(words(key.key())));
+        EventFigures.OF_YEAR.forEach(key -> head.add(words(key.key())));
         return head;
     }
 
@@ -133,13 +134,21 @@ public final class ComparisonMarkdown {
                 List<String> row = new ArrayList<>(List.of(
                         year.year().scale().name(),
                         style.shortCut(year.year().scale().cut()),
-                        answer.event().id()));
-                EventFigures.ALL.forEach(
-                        key -> row.add(key.of().apply(answer).map(this::band).orElse(NONE)));
+                        answer.event().id(),
+                        Integer.toString(answer.times())));
+                EventFigures.ALL.forEach(key -> row.add(figure(key, answer)));
+                EventFigures.OF_YEAR.forEach(key -> row.add(figure(key, year)));
                 rows.add(row);
             }
         }
         return rows;
+    }
+
+    private <T> String figure(EventFigures.Key<T> key, T told) {
+        return key.of()
+                .apply(told)
+                .map(band -> key.isBand() ? band(band) : number(band.value()))
+                .orElse(NONE);
     }
 
     /** Value and band, such as "0.213 (0.150 to 0.260)". */

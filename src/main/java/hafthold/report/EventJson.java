@@ -7,6 +7,7 @@ import hafthold.simulate.BondedEventYear;
 import hafthold.simulate.EventAnswer;
 import hafthold.simulate.EventYear;
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 
 /** What events do to one scale, as keys of the object that is told of it. */
@@ -23,10 +24,8 @@ final class EventJson {
             json.writeEndObject();
         }
         json.writeEndArray();
-        JsonFigures.band(json, "event_softening_margin_k", year.softeningMarginKelvin());
         json.writeStringField("event_softens_first", year.softens());
-        JsonFigures.number(json, "event_mc_left_at_end_points", PERCENT * year.leftAtEnd());
-        JsonFigures.number(json, "event_mc_above_year_points", PERCENT * year.meanAbove());
+        figures(json, EventFigures.OF_YEAR, year);
     }
 
     static void write(JsonGenerator json, BondedEventYear year) throws IOException {
@@ -46,8 +45,12 @@ final class EventJson {
     private static void answer(JsonGenerator json, EventAnswer answer) throws IOException {
         json.writeStringField("event", answer.event().id());
         json.writeNumberField("times", answer.times());
-        for (EventFigures.Key key : EventFigures.ALL) {
-            Optional<Band> figure = key.of().apply(answer);
+        figures(json, EventFigures.ALL, answer);
+    }
+
+    private static <T> void figures(JsonGenerator json, List<EventFigures.Key<T>> keys, T told) throws IOException {
+        for (EventFigures.Key<T> key : keys) {
+            Optional<Band> figure = key.of().apply(told);
             if (figure.isEmpty()) {
                 json.writeNullField(key.key());
             } else if (key.isBand()) {
