@@ -134,7 +134,7 @@ public final class ComparisonMarkdown {
                 List<String> row = new ArrayList<>(List.of(
                         year.year().scale().name(),
                         style.shortCut(year.year().scale().cut()),
-                        answer.event().id(),
+                        style.named("event", answer.event().id()),
                         Integer.toString(answer.times())));
                 EventFigures.ALL.forEach(key -> row.add(figure(key, answer)));
                 EventFigures.OF_YEAR.forEach(key -> row.add(figure(key, year)));
