@@ -103,7 +103,10 @@ final class CardCommand implements Runnable {
         Conditions conditions = order.conditions(set, library);
         CardOrder cardOrder = new CardOrder(
                 Optional.ofNullable(customer),
-                Optional.ofNullable(town),
+                Optional.ofNullable(town)
+                        .or(() -> order.isOfLogger()
+                                ? Optional.of(style.words().say("card.home-town"))
+                                : Optional.empty()),
                 Optional.ofNullable(knife),
                 Optional.ofNullable(date),
                 workshop,

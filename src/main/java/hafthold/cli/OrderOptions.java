@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -157,6 +158,11 @@ final class OrderOptions {
                 "Two-part epoxy, 0.1 mm thick, over the whole tang, bonded in the air of final sanding, and it is taken to"
                         + " hold."));
         return defaults;
+    }
+
+    /** Whether the air comes from a logger, which does not know what its owner calls the place. */
+    boolean isOfLogger() {
+        return climate != null && !climate.toString().toLowerCase(Locale.ROOT).endsWith(".epw");
     }
 
     private boolean isGiven(String name) {

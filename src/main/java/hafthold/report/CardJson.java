@@ -64,6 +64,7 @@ final class CardJson {
         json.writeStringField("verdict", handle.answer().verdict().word());
         json.writeStringField("evidence", year.grounds().evidence().grade());
         json.writeNumberField("worst_month", year.worstMonth());
+        StayJson.write(json, year);
         json.writeNumberField("lowest_month", handle.lowestMonth());
         JsonFigures.movements(json, year);
         json.writeStringField("step_side", handle.worst().side().word());
