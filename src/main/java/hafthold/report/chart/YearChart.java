@@ -112,27 +112,8 @@ public record YearChart(
     }
 
     private XYChart plot(YearLayout layout, Span y) {
-        Span x = layout.x();
-        XYChart chart = HouseStyle.barePlot(layout.plotWidth(), layout.plotHeight(), x, y);
-        List<double[]> grid = new ArrayList<>();
-        y.ticks().forEach(tick -> grid.add(new double[] {0, tick.doubleValue(), YearDays.DAYS, tick.doubleValue()}));
-        for (int month = 0; month <= YearDays.MONTHS; month++) {
-            grid.add(new double[] {YearDays.monthStart(month), y.lowest(), YearDays.monthStart(month), y.highest()});
-        }
-        HouseStyle.strokes(chart, "grid", Ink.GRID, HouseStyle.solid(1), grid);
-        HouseStyle.strokes(
-                chart,
-                "limits",
-                Ink.LIMIT,
-                HouseStyle.dashed(1.4, 5, 3),
-                drawnLimits().stream()
-                        .map(limit -> new double[] {0, limit.value(), YearDays.DAYS, limit.value()})
-                        .toList());
-        if (zero.isPresent()) {
-            HouseStyle.strokes(chart, "zero", Ink.STEEL, HouseStyle.solid(2.4), List.of(new double[][] {
-                {0, 0, YearDays.DAYS, 0}
-            }));
-        }
+        XYChart chart = YearPlot.ground(
+                layout.plotWidth(), layout.plotHeight(), layout.x(), y, drawnLimits(), zero.isPresent());
         for (int order = 0; order < lines.size(); order++) {
             band(chart, order, together(layout));
         }
