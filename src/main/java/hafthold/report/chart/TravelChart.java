@@ -91,14 +91,13 @@ public record TravelChart(
     private XYChart plot(TravelLayout layout, Span x) {
         Span y = new Span(BigDecimal.valueOf(-rows.size()), BigDecimal.ZERO, BigDecimal.ONE);
         XYChart chart = HouseStyle.barePlot(layout.plotWidth(), layout.plotHeight(), x, y);
-        double floor = -rows.size();
         HouseStyle.strokes(
                 chart,
                 "grid",
                 Ink.GRID,
                 HouseStyle.solid(1),
                 x.ticks().stream()
-                        .map(tick -> new double[] {tick.doubleValue(), floor, tick.doubleValue(), 0})
+                        .flatMap(tick -> layout.uprights(tick.doubleValue()).stream())
                         .toList());
         HouseStyle.strokes(
                 chart,
@@ -106,7 +105,7 @@ public record TravelChart(
                 Ink.LIMIT,
                 HouseStyle.dashed(1.4, 5, 3),
                 drawnLimits().stream()
-                        .map(limit -> new double[] {limit.value(), floor, limit.value(), 0})
+                        .flatMap(limit -> layout.uprights(limit.value()).stream())
                         .toList());
         BasicStroke bar = HouseStyle.solid(layout.barHeight());
         HouseStyle.strokes(
@@ -116,7 +115,7 @@ public record TravelChart(
         ranges(chart, layout, true);
         ranges(chart, layout, false);
         HouseStyle.marks(chart, "free", Ink.MUTED, EndMark.openDiamond(), freePoints(layout));
-        HouseStyle.strokes(chart, "zero", Ink.STEEL, HouseStyle.solid(2.4), List.of(new double[][] {{0, floor, 0, 0}}));
+        HouseStyle.strokes(chart, "zero", Ink.STEEL, HouseStyle.solid(2.4), layout.uprights(0));
         return chart;
     }
 
