@@ -69,7 +69,7 @@ final class CompareCommand implements Runnable {
                             case JSON -> ComparisonJson.of(answer);
                             case CSV -> ComparisonCsv.of(answer);
                         });
-        String command = TypedCommand.of(spec.commandLine().getParseResult());
+        String command = TypedCommand.of(spec.commandLine().getParseResult(), order.stays());
         output.folder()
                 .ifPresent(folder ->
                         spec.commandLine().getErr().println("report: " + run.write(folder, answer, style, command)));

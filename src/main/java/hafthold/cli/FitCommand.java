@@ -166,7 +166,7 @@ final class FitCommand implements Callable<Integer> {
             return judge.fit(full, destination, schedule, findings);
         }
         throw new WrongUsageException("events are worked out for full-tang knives; for the parts of a stack ask"
-                + " 'hafthold compare --event' with their materials");
+                + " 'hafthold compare --place PLACE --material PART,PART --event ...'");
     }
 
     private static MaterialLibrary of(CompletableFuture<MaterialLibrary> shelf) {
@@ -179,7 +179,7 @@ final class FitCommand implements Callable<Integer> {
 
     /** Writes page, pictures, text and figures, whole or not at all; returns the page. */
     private Path write(Path folder, EventFit fit, BenchStyle style, List<FitLimits> limits, List<Finding> cautions) {
-        String command = TypedCommand.of(spec.commandLine().getParseResult());
+        String command = TypedCommand.of(spec.commandLine().getParseResult(), air.stays());
         try {
             OutputOptions.write(
                     folder, new FitReport(style, limits, cautions, Files.readString(file), command).files(fit));

@@ -160,6 +160,11 @@ final class OrderOptions {
         return defaults;
     }
 
+    /** The table of stays, where one was named. */
+    Optional<Path> stays() {
+        return air.stays();
+    }
+
     /** Whether the air comes from a logger, which does not know what its owner calls the place. */
     boolean isOfLogger() {
         return climate != null && !climate.toString().toLowerCase(Locale.ROOT).endsWith(".epw");
@@ -195,6 +200,10 @@ final class OrderOptions {
             throw new WrongUsageException(
                     "where does the knife go? Name a --place (hafthold places lists them), a --climate file or a"
                             + " table of --stays");
+        }
+        if (place.contains(",")) {
+            throw new WrongUsageException("one place at a time here, got '" + place
+                    + "'; 'hafthold atlas' takes several," + " a table of --stays takes them one after another");
         }
         return Destination.of(PlaceTable.read(tables).find(place), lives);
     }
