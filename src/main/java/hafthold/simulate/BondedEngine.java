@@ -224,7 +224,7 @@ public final class BondedEngine {
                             band(side -> side.freeLength().either()),
                             band(side -> side.end().below()),
                             band(side -> side.end().above())),
-                    new PinFit(
+                    new WorstPins(
                             pinBand(PinMovement::gap),
                             pinBand(PinMovement::squeeze),
                             pinBand(PinMovement::largestSplitUse),

@@ -293,7 +293,7 @@ public final class BondedEventEngine {
                                 most.apply(side -> side.end().below()),
                                 most.apply(side -> side.end().above()))),
                 whole.pins()
-                        .worse(new PinFit(
+                        .worse(new WorstPins(
                                 pins(most, PinMovement::gap),
                                 pins(most, PinMovement::squeeze),
                                 pins(most, PinMovement::largestSplitUse),

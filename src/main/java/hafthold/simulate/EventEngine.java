@@ -279,7 +279,7 @@ public final class EventEngine {
                                 band.apply(Movement::endShort),
                                 band.apply(Movement::endLong))),
                 quiet.pins()
-                        .worse(new PinFit(
+                        .worse(new WorstPins(
                                 free.apply(FreeMovement::pinGap),
                                 free.apply(FreeMovement::pinSqueeze),
                                 free.apply(FreeMovement::pinCrackUse),

@@ -250,7 +250,7 @@ public final class HandleEngine {
                             free.of(FreeMovement::lengthMismatch),
                             spread.of(Movement::endShort),
                             spread.of(Movement::endLong)),
-                    new PinFit(
+                    new WorstPins(
                             free.of(FreeMovement::pinGap),
                             free.of(FreeMovement::pinSqueeze),
                             free.of(FreeMovement::pinCrackUse),

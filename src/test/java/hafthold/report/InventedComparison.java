@@ -22,10 +22,10 @@ import hafthold.simulate.HandleDays;
 import hafthold.simulate.HandleYear;
 import hafthold.simulate.MoistureSpan;
 import hafthold.simulate.PartsJoint;
-import hafthold.simulate.PinFit;
 import hafthold.simulate.RestsOn;
 import hafthold.simulate.ScaleChoice;
 import hafthold.simulate.Step;
+import hafthold.simulate.WorstPins;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
 import hafthold.source.Finding.Kind;
@@ -314,7 +314,7 @@ public final class InventedComparison {
                         band(Math.max(Math.abs(driest), wettest) * ALONG * LENGTH_METRES * width, doubt),
                         band(-driest * ALONG * LENGTH_METRES * width / 2, doubt),
                         band(wettest * ALONG * LENGTH_METRES * width / 2, doubt)),
-                new PinFit(
+                new WorstPins(
                         band(Math.max(0, wettest * hole), doubt),
                         band(squeeze, doubt),
                         band(squeeze / PIN_METRES / 0.015, doubt),

@@ -30,11 +30,11 @@ import hafthold.simulate.HandleDays;
 import hafthold.simulate.HandleYear;
 import hafthold.simulate.MoistureSpan;
 import hafthold.simulate.PartsJoint;
-import hafthold.simulate.PinFit;
 import hafthold.simulate.RestsOn;
 import hafthold.simulate.ScaleChoice;
 import hafthold.simulate.SectionPose;
 import hafthold.simulate.Step;
+import hafthold.simulate.WorstPins;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
 import hafthold.table.BuildFile;
@@ -149,7 +149,8 @@ final class InventedFit {
                         new Step(mm(0.18, 0.24, 0.3), NONE),
                         new Step(mm(0.04, 0.06, 0.08), NONE)),
                 new EndSteps(mm(0.02, 0.04, 0.06), mm(0.01, 0.02, 0.02), NONE),
-                new PinFit(mm(0, 0.01, 0.02), mm(0.08, 0.11, 0.14), new Band(0.6, 1.3, 2.8), mm(0.1, 0.14, 0.18), NONE),
+                new WorstPins(
+                        mm(0, 0.01, 0.02), mm(0.08, 0.11, 0.14), new Band(0.6, 1.3, 2.8), mm(0.1, 0.14, 0.18), NONE),
                 PartsJoint.NONE,
                 Optional.empty(),
                 1,

@@ -11,14 +11,15 @@ import hafthold.quantity.Band;
  * @param headProud pin head above the face
  * @param headSunk pin head below the face
  */
-public record PinFit(Band gap, Band squeeze, Band crackUse, Band headProud, Band headSunk) {
+public record WorstPins(Band gap, Band squeeze, Band crackUse, Band headProud, Band headSunk) {
 
     /** No pin. */
-    static final PinFit NONE = new PinFit(Band.exact(0), Band.exact(0), Band.exact(0), Band.exact(0), Band.exact(0));
+    static final WorstPins NONE =
+            new WorstPins(Band.exact(0), Band.exact(0), Band.exact(0), Band.exact(0), Band.exact(0));
 
     /** The worse of a year and its events. */
-    PinFit worse(PinFit event) {
-        return new PinFit(
+    WorstPins worse(WorstPins event) {
+        return new WorstPins(
                 EventReading.worse(gap, event.gap),
                 EventReading.worse(squeeze, event.squeeze),
                 EventReading.worse(crackUse, event.crackUse),
