@@ -84,7 +84,7 @@ public final class FitJson {
             number(json, key.key(), key.of().applyAsDouble(year));
         }
         for (BandKey key : AnswerFigures.MOVEMENTS) {
-            band(json, key.key(), key.of().apply(year), 1);
+            AnswerFigures.write(json, key.key(), key.of().apply(year), 1);
         }
         json.writeNumberField("worst_month", year.worstMonth());
         StayJson.write(json, year);
@@ -130,9 +130,9 @@ public final class FitJson {
         band(json, "glue_peel_last_mm_mpa", year.gluePeelLastMillimetre(), MEGA);
         band(json, "glue_use", year.glueUse(), 1);
         json.writeNumberField("glue_month", year.glueMonth());
-        band(json, "crack_use", year.crackUse(), 1);
-        band(json, "middle_use", year.middleUse(), 1);
-        band(json, "tear_use", year.tearUse(), 1);
+        AnswerFigures.write(json, "crack_use", year.crackUse(), 1);
+        AnswerFigures.write(json, "middle_use", year.middleUse(), 1);
+        AnswerFigures.write(json, "tear_use", year.tearUse(), 1);
         band(json, "softening_margin_k", year.softeningMarginKelvin(), 1);
         json.writeStringField("softens_first", year.softensFirst());
         json.writeArrayFieldStart("pins");
@@ -146,7 +146,7 @@ public final class FitJson {
             band(json, "squeeze_across_mm", pin.squeezeAcross(), MILLI);
             band(json, "head_proud_mm", pin.headProud(), MILLI);
             band(json, "head_sunk_mm", pin.headSunk(), MILLI);
-            band(json, "crack_use", pin.crackUse(), 1);
+            AnswerFigures.write(json, "crack_use", pin.crackUse(), 1);
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -225,11 +225,7 @@ public final class FitJson {
     }
 
     private static void band(JsonGenerator json, String key, Band band, double factor) throws IOException {
-        json.writeObjectFieldStart(key);
-        number(json, "low", factor * band.low());
-        number(json, "value", factor * band.value());
-        number(json, "high", factor * band.high());
-        json.writeEndObject();
+        AnswerFigures.write(json, key, band, factor);
     }
 
     private static void number(JsonGenerator json, String key, double number) throws IOException {

@@ -131,9 +131,12 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
                         : pin.fill() == Pin.Fill.FLEXIBLE ? " (filled with something that gives)" : " (open)"));
         parts.add("across " + room(year.gapAcross(), year.squeezeAcross()));
         parts.add("along " + room(year.gapAlong(), year.squeezeAlong()));
-        if (year.crackUse().value() > 0.01) {
-            parts.add("uses " + use(year.crackUse()) + " of what the scale bears before it splits");
+        if (year.crackUse().isEmpty()) {
+            parts.add("how much of what the scale bears before it splits is unknown");
         }
+        year.crackUse()
+                .filter(use -> use.value() > 0.01)
+                .ifPresent(use -> parts.add("uses " + use(use) + " of what the scale bears before it splits"));
         if (year.edgeDistance().metres() < 1.5 * pin.diameter().metres()) {
             parts.add("only " + SizeRange.millimetres(year.edgeDistance()) + " from the edge");
         }
@@ -162,12 +165,17 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
     }
 
     private static String scale(FitYear year) {
-        if (year.middleUse().value() < 0.01 && year.tearUse().value() < 0.01) {
+        if (year.middleUse().isEmpty() || year.tearUse().isEmpty()) {
+            return "held by the glue; how much of what it bears across the grain that takes is unknown: "
+                    + Wording.english().say("bench.open.measure");
+        }
+        Band middle = year.middleUse().get();
+        Band tear = year.tearUse().get();
+        if (middle.value() < 0.01 && tear.value() < 0.01) {
             return "no pull across the grain to speak of";
         }
-        return "held by the glue it uses " + use(year.middleUse())
-                + " of what it bears across the grain in its middle, " + use(year.tearUse())
-                + " where the glued edge pulls on it";
+        return "held by the glue it uses " + use(middle) + " of what it bears across the grain in its middle, "
+                + use(tear) + " where the glued edge pulls on it";
     }
 
     private String ends(HandleYear whole) {

@@ -157,11 +157,13 @@ public final class BondedEngine {
         private final List<SideMovement> value;
         private final Spread<Run> spread;
         private final boolean tellsDays;
+        private final ScaleStrength strength;
 
         Answer(Spread<Run> spread, boolean tellsDays) {
             this.value = spread.value().sides();
             this.spread = spread;
             this.tellsDays = tellsDays;
+            this.strength = ScaleStrength.of(HandleEngine.partsOf(setup.knife.scale(), setup.knife.cutLeft()));
         }
 
         FitYear year(List<PlaceYear> places, List<FitYear> samples) {
@@ -188,9 +190,9 @@ public final class BondedEngine {
                     band(side -> side.glue().peel1()),
                     band(side -> side.glue().use()),
                     setup.destination.monthAt(value.get(worst).glue().hour()),
-                    band(SideMovement::middleUse),
-                    band(SideMovement::tearUse),
-                    band(Answer::crackUse),
+                    strength.use(band(SideMovement::middleUse)),
+                    strength.use(band(SideMovement::tearUse)),
+                    strength.use(band(Answer::crackUse)),
                     spread.signed(run -> run.softening().margin()),
                     softening.name(),
                     softening.hottest(),
@@ -227,7 +229,7 @@ public final class BondedEngine {
                     new WorstPins(
                             pinBand(PinMovement::gap),
                             pinBand(PinMovement::squeeze),
-                            pinBand(PinMovement::largestSplitUse),
+                            pinUse(),
                             pinBand(pin -> pin.head().above()),
                             pinBand(pin -> pin.head().below())),
                     PartsJoint.of(
@@ -269,6 +271,14 @@ public final class BondedEngine {
             return band(side -> side.pins().stream().mapToDouble(quantity).max().orElse(0));
         }
 
+        private Optional<Band> pinUse() {
+            return strength.besidePins(pinBand(PinMovement::squeeze), pinBand(PinMovement::largestSplitUse));
+        }
+
+        private List<Double> used(ToDoubleFunction<SideMovement> use, double[] days) {
+            return strength.use(band(use)).isPresent() ? boxed(days) : List.of();
+        }
+
         private static double crackUse(SideMovement side) {
             double pins = side.pins().stream()
                     .mapToDouble(PinMovement::largestSplitUse)
@@ -291,7 +301,9 @@ public final class BondedEngine {
                         band(side -> side.pins().get(index).across().below()),
                         band(side -> side.pins().get(index).head().above()),
                         band(side -> side.pins().get(index).head().below()),
-                        band(side -> side.pins().get(index).largestSplitUse())));
+                        strength.besidePins(
+                                band(side -> side.pins().get(index).squeeze()),
+                                band(side -> side.pins().get(index).largestSplitUse()))));
             }
             return pins;
         }
@@ -319,9 +331,9 @@ public final class BondedEngine {
                     setup.destination.calendarYear(dailyBands(worst, SideMovement.Days::edge)),
                     setup.destination.calendarYear(dailyBands(worst, SideMovement.Days::free)),
                     boxed(days.glueUse()),
-                    boxed(days.middleUse()),
-                    boxed(days.tearUse()),
-                    boxed(days.pinUse()));
+                    used(SideMovement::middleUse, days.middleUse()),
+                    used(SideMovement::tearUse, days.tearUse()),
+                    pinUse().isPresent() ? boxed(days.pinUse()) : List.of());
         }
 
         private List<Band> dailyBands(int side, Function<SideMovement.Days, double[]> of) {

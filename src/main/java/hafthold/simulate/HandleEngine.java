@@ -134,7 +134,8 @@ public final class HandleEngine {
                         conditions.bond().orElseThrow(),
                         conditions))
                 .map(load -> new HandleYear.Load(
-                        share.times(load.glue()), load.split().map(share::times)));
+                        share.times(load.glue()),
+                        load.split().flatMap(split -> ScaleStrength.of(parts).use(share.times(split)))));
     }
 
     /** The sections under a scale of these parts; solving is what a glued answer costs, so once an answer. */
@@ -203,6 +204,7 @@ public final class HandleEngine {
                 moisture.stockFraction(parts.get(0).material(), made(), Doubt.NONE),
                 course(parts.get(0), moisture, Doubt.NONE),
                 load,
+                ScaleStrength.of(parts),
                 restsOn);
         HandleYear year = worst.of(spread, conditions);
         List<Finding> findings = new ArrayList<>(material.findings());
@@ -235,10 +237,12 @@ public final class HandleEngine {
             double finish,
             MoistureCourse course,
             Optional<HandleYear.Load> load,
+            ScaleStrength strength,
             RestsOn restsOn) {
 
         HandleYear of(Spread<Movement> spread, Conditions conditions) {
             Spread<FreeMovement> free = spread.map(Movement::free);
+            Band squeeze = free.of(FreeMovement::pinSqueeze);
             return new HandleYear(
                     ScaleChoice.of(material, cut),
                     new MoistureSpan(finish, course.least(), course.most()),
@@ -252,8 +256,8 @@ public final class HandleEngine {
                             spread.of(Movement::endLong)),
                     new WorstPins(
                             free.of(FreeMovement::pinGap),
-                            free.of(FreeMovement::pinSqueeze),
-                            free.of(FreeMovement::pinCrackUse),
+                            squeeze,
+                            strength.besidePins(squeeze, free.of(FreeMovement::pinCrackUse)),
                             spread.of(Movement::pinHeadProud),
                             spread.of(Movement::pinHeadSunk)),
                     PartsJoint.of(

@@ -33,6 +33,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
@@ -87,7 +88,7 @@ public final class InventedComparison {
         for (FitLimits limits : limits()) {
             classes.add(new Likelihood.ClassShare(limits, 0.25 * (classes.size() + 1)));
         }
-        return new Likelihood(100, 0.98 - 0.01 * rank, classes);
+        return new Likelihood(100, OptionalDouble.of(0.98 - 0.01 * rank), classes);
     }
 
     private static FitLimits limit(String name, double shy, double proud, double head, double gap) {
@@ -317,7 +318,7 @@ public final class InventedComparison {
                 new WorstPins(
                         band(Math.max(0, wettest * hole), doubt),
                         band(squeeze, doubt),
-                        band(squeeze / PIN_METRES / 0.015, doubt),
+                        Optional.of(band(squeeze / PIN_METRES / 0.015, doubt)),
                         band(-driest * head, doubt),
                         band(wettest * head, doubt)),
                 PartsJoint.NONE,

@@ -47,6 +47,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** An answer about one knife whose every number is made up, so that a text about it stays when the engine improves. */
 final class InventedFit {
@@ -88,7 +89,7 @@ final class InventedFit {
                 year(),
                 Verdict.CHANGE,
                 reasons,
-                new Likelihood(100, 0.83, List.of()),
+                new Likelihood(100, OptionalDouble.of(0.83), List.of()),
                 List.of(dry, pins),
                 findings);
     }
@@ -109,9 +110,9 @@ final class InventedFit {
                 new Band(6e6, 12e6, 24e6),
                 new Band(0.2, 0.5, 1.2),
                 1,
-                new Band(0.5, 1.2, 2.5),
-                new Band(0.6, 1.25, 2.7),
-                new Band(0.6, 1.3, 2.8),
+                Optional.of(new Band(0.5, 1.2, 2.5)),
+                Optional.of(new Band(0.6, 1.25, 2.7)),
+                Optional.of(new Band(0.6, 1.3, 2.8)),
                 new Band(24, 34, 59),
                 "two-part epoxy, slow",
                 21,
@@ -126,7 +127,7 @@ final class InventedFit {
                         mm(0.08, 0.11, 0.14),
                         mm(0.1, 0.14, 0.18),
                         NONE,
-                        new Band(0.6, 1.3, 2.8))),
+                        Optional.of(new Band(0.6, 1.3, 2.8)))),
                 List.of(new SideYear(
                         "both", Cut.FLAT, mm(0.11, 0.15, 0.2), NONE, mm(0.18, 0.24, 0.3), NONE, pose, pose)),
                 List.of(new PlaceYear(new Length(0), Length.ofMillimetres(26), 0.15e-3, 0)),
@@ -150,7 +151,11 @@ final class InventedFit {
                         new Step(mm(0.04, 0.06, 0.08), NONE)),
                 new EndSteps(mm(0.02, 0.04, 0.06), mm(0.01, 0.02, 0.02), NONE),
                 new WorstPins(
-                        mm(0, 0.01, 0.02), mm(0.08, 0.11, 0.14), new Band(0.6, 1.3, 2.8), mm(0.1, 0.14, 0.18), NONE),
+                        mm(0, 0.01, 0.02),
+                        mm(0.08, 0.11, 0.14),
+                        Optional.of(new Band(0.6, 1.3, 2.8)),
+                        mm(0.1, 0.14, 0.18),
+                        NONE),
                 PartsJoint.NONE,
                 Optional.empty(),
                 1,
