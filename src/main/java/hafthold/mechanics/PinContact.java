@@ -1,19 +1,25 @@
 package hafthold.mechanics;
 
+import java.util.Arrays;
 import org.apache.commons.math3.complex.Complex;
 
 /** Stress around a pin that its hole has closed upon. Angles count from axis 1, the grain; every quarter is alike. */
 public final class PinContact {
     private static final int STEPS = 180;
 
+    /** Coefficients beyond which all others together are less than this share of the largest change nothing. */
+    private static final double NEGLIGIBLE = 1e-15;
+
     private final double[] pressure;
     private final Complex[] mu;
 
-    /** Coefficients of zeta^-(2 i + 1) of both potentials. */
-    private final Complex[][] potential;
+    /** Slopes of both potentials: coefficients of zeta^-(2 i + 1), real and imaginary part. */
+    private final double[][] slopeReal;
+
+    private final double[][] slopeImaginary;
 
     PinContact(LekhnitskiiHole hole, double[] pressureHarmonics) {
-        this.pressure = pressureHarmonics.clone();
+        this.pressure = Arrays.copyOf(pressureHarmonics, significant(pressureHarmonics));
         this.mu = hole.roots();
         double[] f1 = new double[pressure.length + 1];
         double[] f2 = new double[pressure.length + 1];
@@ -24,19 +30,47 @@ public final class PinContact {
                 f2[i] += pressure[m] * LekhnitskiiHole.share2(m, side);
             }
         }
-        this.potential = new Complex[f1.length][];
+        this.slopeReal = new double[2][f1.length];
+        this.slopeImaginary = new double[2][f1.length];
         for (int i = 0; i < f1.length; i++) {
-            potential[i] = LekhnitskiiHole.potentials(mu, f1[i], f2[i]);
+            Complex[] potential = LekhnitskiiHole.potentials(mu, f1[i], f2[i]);
+            for (int k = 0; k < 2; k++) {
+                slopeReal[k][i] = -(2 * i + 1) * potential[k].getReal();
+                slopeImaginary[k][i] = -(2 * i + 1) * potential[k].getImaginary();
+            }
         }
+    }
+
+    /** How many harmonics to keep. */
+    private static int significant(double[] harmonics) {
+        double largest = 0;
+        for (double harmonic : harmonics) {
+            largest = Math.max(largest, Math.abs(harmonic));
+        }
+        int count = harmonics.length;
+        double rest = 0;
+        while (count > 1) {
+            rest += Math.abs(harmonics[count - 1]);
+            if (rest > NEGLIGIBLE * largest) {
+                break;
+            }
+            count--;
+        }
+        return count;
     }
 
     /** Pressure of the pin on the wall at an angle from the grain, Pa; zero where they do not touch. */
     public double pressurePascals(double angleRadians) {
-        double sum = 0;
-        for (int m = 0; m < pressure.length; m++) {
-            sum += pressure[m] * Math.cos(2 * m * angleRadians);
+        double cosine = Math.cos(2 * angleRadians);
+        double sine = Math.sin(2 * angleRadians);
+        double real = 0;
+        double imaginary = 0;
+        for (int m = pressure.length - 1; m >= 0; m--) { // Horner in exp(2 i theta)
+            double turned = real * cosine - imaginary * sine + pressure[m];
+            imaginary = real * sine + imaginary * cosine;
+            real = turned;
         }
-        return sum;
+        return real;
     }
 
     /** Stress in the wall around the hole at an angle from the grain, Pa; tension positive. */
@@ -45,20 +79,30 @@ public final class PinContact {
         double cosine = Math.cos(angleRadians);
         double hoop = 0;
         for (int k = 0; k < 2; k++) {
-            Complex slope = Complex.ZERO;
-            for (int i = 0; i < potential.length; i++) {
-                int n = 2 * i + 1;
-                Complex turn = new Complex(Math.cos(n * angleRadians), -Math.sin(n * angleRadians));
-                slope = slope.add(potential[i][k].multiply(turn).multiply(-n));
-            }
             // dz/dzeta on the unit circle, times zeta: i (sin theta - mu cos theta)
             Complex stretch = mu[k].multiply(-cosine).add(sine).multiply(Complex.I);
-            Complex stress = slope.divide(stretch);
+            Complex stress = slope(k, cosine, sine).divide(stretch);
             // sigma1 sin^2 + sigma2 cos^2 - 2 tau sin cos with sigma1 = mu^2 f, sigma2 = f, tau = -mu f
             Complex direction = mu[k].multiply(sine).add(cosine);
             hoop += 2 * stress.multiply(direction).multiply(direction).getReal();
         }
         return hoop;
+    }
+
+    /** Sum of the coefficients times exp(-(2 i + 1) i theta), by Horner. */
+    private Complex slope(int potential, double cosine, double sine) {
+        double[] real = slopeReal[potential];
+        double[] imaginary = slopeImaginary[potential];
+        double twiceCosine = cosine * cosine - sine * sine;
+        double twiceSine = 2 * sine * cosine;
+        double re = 0;
+        double im = 0;
+        for (int i = real.length - 1; i >= 0; i--) {
+            double turned = re * twiceCosine + im * twiceSine + real[i];
+            im = im * twiceCosine - re * twiceSine + imaginary[i];
+            re = turned;
+        }
+        return new Complex(re * cosine + im * sine, im * cosine - re * sine);
     }
 
     /** Tension across the grain in the wall at an angle from the grain, Pa: what splits the scale. */

@@ -24,9 +24,13 @@ final class UnilateralContact {
         this.harmonicResponse = harmonicResponse;
         int count = harmonicResponse.getRowDimension();
         toAngles = new Array2DRowRealMatrix(count, count);
+        double[] cosine = new double[2 * (count - 1)]; // all there are: m j counts round the circle
+        for (int i = 0; i < cosine.length; i++) {
+            cosine[i] = Math.cos(Math.PI * i / (count - 1));
+        }
         for (int j = 0; j < count; j++) {
             for (int m = 0; m < count; m++) {
-                toAngles.setEntry(j, m, Math.cos(Math.PI * m * j / (count - 1)));
+                toAngles.setEntry(j, m, cosine[m * j % cosine.length]);
             }
         }
     }
