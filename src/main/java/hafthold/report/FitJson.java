@@ -123,6 +123,11 @@ public final class FitJson {
         band(json, "end_short_mm", year.whole().ends().shortBy(), MILLI);
         band(json, "end_long_mm", year.whole().ends().longBy(), MILLI);
         band(json, "pin_span_mismatch_mm", year.pinSpan(), MILLI);
+        if (year.bow().isPresent()) {
+            band(json, "bow_hollow_left_mm", year.bow().get().hollowLeft(), MILLI);
+            band(json, "bow_hollow_right_mm", year.bow().get().hollowRight(), MILLI);
+            json.writeNumberField("bow_month", year.bow().get().month());
+        }
         band(json, "set_mm", year.set(), MILLI);
         band(json, "glue_shear_mpa", year.glueShear(), MEGA);
         band(json, "glue_peel_mpa", year.gluePeel(), MEGA);

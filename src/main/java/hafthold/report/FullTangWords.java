@@ -6,6 +6,7 @@ import hafthold.knife.Pin;
 import hafthold.knife.SizeRange;
 import hafthold.quantity.Band;
 import hafthold.simulate.FitYear;
+import hafthold.simulate.FitYear.BowYear;
 import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.SideYear;
 import hafthold.simulate.HandleYear;
@@ -19,6 +20,7 @@ import java.util.stream.Collectors;
 /** What a full-tang knife does, row by row. */
 record FullTangWords(LengthUnits units, FullTangFit fit) {
     private static final double SHOWS = 0.005e-3;
+    private static final double BOW_SHOWS = 0.02e-3;
 
     void write(TextColumns rows) {
         FitYear year = fit.year();
@@ -41,6 +43,7 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
         Settling.of(fit.knife(), fit.destination())
                 .ifPresent(settling -> rows.row("Timing", SettlingWords.sentence(settling)));
         rows.row("Faces", faces(year));
+        year.bow().ifPresent(bow -> rows.row("Bow", bow(bow)));
         for (int i = 0; i < year.pins().size(); i++) {
             rows.row("Pin " + (i + 1), pin(build.pins().get(i), year.pins().get(i)));
         }
@@ -121,6 +124,22 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
             parts.add("held damp, it loses up to " + length(year.set()) + " a side for good");
         }
         return String.join("; ", parts);
+    }
+
+    private String bow(BowYear bow) {
+        Band left = bow.hollowLeft();
+        Band right = bow.hollowRight();
+        if (Math.max(left.value(), right.value()) < BOW_SHOWS) {
+            return "none to speak of, although the two scales lie differently";
+        }
+        boolean rather = left.value() >= right.value();
+        Band other = rather ? right : left;
+        return "the whole handle bows by " + sized(rather ? left : right) + " over its "
+                + SizeRange.millimetres(fit.knife().build().scales().length()) + ", hollow on the "
+                + (rather ? "left" : "right") + ", in " + MonthWord.of(bow.month())
+                + (other.value() < BOW_SHOWS
+                        ? ""
+                        : "; the other way by " + length(other) + " at the other end of the year");
     }
 
     private String pin(Pin pin, PinYear year) {

@@ -13,6 +13,7 @@ import hafthold.mechanics.OrthotropicElasticity;
 import hafthold.mechanics.SectionInfluence;
 import hafthold.quantity.Band;
 import hafthold.quantity.Length;
+import hafthold.simulate.FitYear.BowYear;
 import hafthold.simulate.FitYear.FitDays;
 import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.PlaceYear;
@@ -114,8 +115,9 @@ public final class BondedEngine {
      *
      * @param sides each scale, one where both are alike
      * @param softening what softens first
+     * @param bow of a handle whose sides differ; none where they are alike
      */
-    private record Run(List<SideMovement> sides, Softening softening) {
+    private record Run(List<SideMovement> sides, Softening softening, Optional<Swing> bow) {
         double largest(ToDoubleFunction<SideMovement> quantity) {
             return sides.stream().mapToDouble(quantity).max().orElse(0);
         }
@@ -126,7 +128,15 @@ public final class BondedEngine {
                 cuts().stream()
                         .map(cut -> new SideRun(setup, cut, doubt).movement())
                         .toList(),
-                Softening.of(setup, doubt));
+                Softening.of(setup, doubt),
+                bow(doubt));
+    }
+
+    private Optional<Swing> bow(Doubt doubt) {
+        List<Cut> sides = cuts();
+        return sides.size() == 1
+                ? Optional.empty()
+                : Optional.of(Swing.of(new HandleBow(setup, doubt).year(sides.get(0), sides.get(1))));
     }
 
     private PlaceYear place(Length along) {
@@ -184,6 +194,7 @@ public final class BondedEngine {
                     band(side -> side.dome().above()),
                     band(side -> side.end().either()),
                     band(side -> side.pinSpan().either()),
+                    bow(),
                     band(side -> side.glue().shear2()),
                     band(side -> side.glue().peel2()),
                     band(side -> side.glue().shear1()),
@@ -269,6 +280,15 @@ public final class BondedEngine {
 
         private Band pinBand(ToDoubleFunction<PinMovement> quantity) {
             return band(side -> side.pins().stream().mapToDouble(quantity).max().orElse(0));
+        }
+
+        private Optional<BowYear> bow() {
+            return spread.value()
+                    .bow()
+                    .map(swing -> new BowYear(
+                            spread.of(run -> run.bow().orElseThrow().above()),
+                            spread.of(run -> run.bow().orElseThrow().below()),
+                            setup.destination.monthAt(swing.worstHour())));
         }
 
         private Optional<Band> pinUse() {

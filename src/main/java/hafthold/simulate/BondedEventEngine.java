@@ -331,6 +331,7 @@ public final class BondedEventEngine {
                         quiet.endMismatch(), most.apply(side -> side.end().either())),
                 EventReading.worse(
                         quiet.pinSpan(), most.apply(side -> side.pinSpan().either())),
+                quiet.bow(),
                 EventReading.worse(
                         quiet.glueShear(), most.apply(side -> side.glue().shear2())),
                 EventReading.worse(

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param domeRound face round: its middle above its edges
  * @param endMismatch end of the glued scale against the steel at bolster and butt, either way
  * @param pinSpan change of the distance between the outermost holes against the steel, unglued, either way
+ * @param bow of the whole handle, where its two scales lie differently
  * @param glueShear shear in the worst glue line, mean over its last 2 mm
  * @param gluePeel pull in the worst glue line, mean over its last 2 mm
  * @param glueShearLastMillimetre shear over the last 1 mm
@@ -50,6 +51,7 @@ public record FitYear(
         Band domeRound,
         Band endMismatch,
         Band pinSpan,
+        Optional<BowYear> bow,
         Band glueShear,
         Band gluePeel,
         Band glueShearLastMillimetre,
@@ -81,6 +83,15 @@ public record FitYear(
         places = List.copyOf(places);
         drivers = List.copyOf(drivers);
     }
+
+    /**
+     * Bow of the whole handle, the year's worst over a straight-edge from bolster to butt.
+     *
+     * @param hollowLeft hollow on the left side, m
+     * @param hollowRight hollow on the right side, m
+     * @param month when the larger of both falls, 1 to 12
+     */
+    public record BowYear(Band hollowLeft, Band hollowRight, int month) {}
 
     /**
      * One pin through the year.
