@@ -5,6 +5,7 @@ import hafthold.material.Finish;
 import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A full-tang build with its materials in hand.
@@ -14,6 +15,7 @@ import java.util.List;
  * @param scale both scales
  * @param liners one a liner of the build, in its order
  * @param pinMetals one a pin of the build, in its order
+ * @param bolster the bolster, where there is one
  * @param adhesive what holds the scales
  * @param finish finish on the scales
  */
@@ -23,6 +25,7 @@ public record FullTangKnife(
         ScaleMaterial scale,
         List<Material> liners,
         List<Material> pinMetals,
+        Optional<Material> bolster,
         Material adhesive,
         Finish finish)
         implements Knife {
@@ -51,6 +54,6 @@ public record FullTangKnife(
 
     /** The same materials in a changed build with as many liners and pins. */
     public FullTangKnife with(FullTangBuild changed) {
-        return new FullTangKnife(changed, steel, scale, liners, pinMetals, adhesive, finish);
+        return new FullTangKnife(changed, steel, scale, liners, pinMetals, bolster, adhesive, finish);
     }
 }

@@ -6,6 +6,7 @@ import hafthold.knife.Pin;
 import hafthold.knife.SizeRange;
 import hafthold.quantity.Band;
 import hafthold.simulate.FitYear;
+import hafthold.simulate.FitYear.BolsterYear;
 import hafthold.simulate.FitYear.BowYear;
 import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.SideYear;
@@ -43,6 +44,7 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
         Settling.of(fit.knife(), fit.destination())
                 .ifPresent(settling -> rows.row("Timing", SettlingWords.sentence(settling)));
         rows.row("Faces", faces(year));
+        year.bolster().ifPresent(bolster -> rows.row("Bolster", bolster(bolster)));
         year.bow().ifPresent(bow -> rows.row("Bow", bow(bow)));
         for (int i = 0; i < year.pins().size(); i++) {
             rows.row("Pin " + (i + 1), pin(build.pins().get(i), year.pins().get(i)));
@@ -124,6 +126,20 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
             parts.add("held damp, it loses up to " + length(year.set()) + " a side for good");
         }
         return String.join("; ", parts);
+    }
+
+    private String bolster(BolsterYear bolster) {
+        Step tang = bolster.againstTang();
+        Step scale = bolster.scale();
+        return "by heat its edge stands "
+                + either(
+                        tang.shy(),
+                        "below that of the tang",
+                        tang.proud(),
+                        "above that of the tang",
+                        "level with the tang")
+                + "; beside it the scale stands "
+                + either(scale.shy(), "shy of the bolster", scale.proud(), "proud of the bolster", "flush");
     }
 
     private String bow(BowYear bow) {

@@ -13,6 +13,7 @@ import hafthold.mechanics.OrthotropicElasticity;
 import hafthold.mechanics.SectionInfluence;
 import hafthold.quantity.Band;
 import hafthold.quantity.Length;
+import hafthold.simulate.FitYear.BolsterYear;
 import hafthold.simulate.FitYear.BowYear;
 import hafthold.simulate.FitYear.FitDays;
 import hafthold.simulate.FitYear.PinYear;
@@ -116,8 +117,10 @@ public final class BondedEngine {
      * @param sides each scale, one where both are alike
      * @param softening what softens first
      * @param bow of a handle whose sides differ; none where they are alike
+     * @param bolsterOverTang edge of the bolster, where there is one
      */
-    private record Run(List<SideMovement> sides, Softening softening, Optional<Swing> bow) {
+    private record Run(
+            List<SideMovement> sides, Softening softening, Optional<Swing> bow, Optional<Swing> bolsterOverTang) {
         double largest(ToDoubleFunction<SideMovement> quantity) {
             return sides.stream().mapToDouble(quantity).max().orElse(0);
         }
@@ -129,7 +132,8 @@ public final class BondedEngine {
                         .map(cut -> new SideRun(setup, cut, doubt).movement())
                         .toList(),
                 Softening.of(setup, doubt),
-                bow(doubt));
+                bow(doubt),
+                bolster().map(line -> Swing.of(line.overTang(doubt))));
     }
 
     private Optional<Swing> bow(Doubt doubt) {
@@ -137,6 +141,10 @@ public final class BondedEngine {
         return sides.size() == 1
                 ? Optional.empty()
                 : Optional.of(Swing.of(new HandleBow(setup, doubt).year(sides.get(0), sides.get(1))));
+    }
+
+    private Optional<BolsterLine> bolster() {
+        return setup.knife.bolster().map(material -> new BolsterLine(setup, material));
     }
 
     private PlaceYear place(Length along) {
@@ -195,6 +203,7 @@ public final class BondedEngine {
                     band(side -> side.end().either()),
                     band(side -> side.pinSpan().either()),
                     bow(),
+                    bolster(),
                     band(side -> side.glue().shear2()),
                     band(side -> side.glue().peel2()),
                     band(side -> side.glue().shear1()),
@@ -289,6 +298,22 @@ public final class BondedEngine {
                             spread.of(run -> run.bow().orElseThrow().above()),
                             spread.of(run -> run.bow().orElseThrow().below()),
                             setup.destination.monthAt(swing.worstHour())));
+        }
+
+        private Optional<BolsterYear> bolster() {
+            return BondedEngine.this.bolster().filter(line -> tellsDays).map(line -> {
+                Swing scale = cuts().stream()
+                        .map(line::scaleOverBolster)
+                        .reduce(Swing::with)
+                        .orElseThrow();
+                return new BolsterYear(
+                        new Step(
+                                spread.of(run ->
+                                        run.bolsterOverTang().orElseThrow().below()),
+                                spread.of(run ->
+                                        run.bolsterOverTang().orElseThrow().above())),
+                        new Step(Band.exact(scale.below()), Band.exact(scale.above())));
+            });
         }
 
         private Optional<Band> pinUse() {

@@ -332,6 +332,7 @@ public final class BondedEventEngine {
                 EventReading.worse(
                         quiet.pinSpan(), most.apply(side -> side.pinSpan().either())),
                 quiet.bow(),
+                quiet.bolster(),
                 EventReading.worse(
                         quiet.glueShear(), most.apply(side -> side.glue().shear2())),
                 EventReading.worse(
