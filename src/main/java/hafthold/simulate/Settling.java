@@ -87,7 +87,10 @@ public record Settling(Band foldingDays) {
 
     private static double days(Hybrid.Part part, Handle handle, Finish finish, double[] air, double speedFactor) {
         return SettlingTime.eFoldingSeconds(
-                        LayerMoisture.slab(part.material(), part.cut(), handle, finish, speedFactor),
+                        PartSlab.quicker(
+                                PartSlab.scale(part.material(), part.cut(), handle, finish, Doubt.NONE)
+                                        .orElseThrow(),
+                                speedFactor),
                         air[0],
                         air[1],
                         new HylandWexlerSaturationPressure())

@@ -48,7 +48,8 @@ class SettlingTest {
         double start = material.water().orElseThrow().isotherm().moistureFraction(from, 20);
         double end = material.water().orElseThrow().isotherm().moistureFraction(to, 20);
         MoistureHistory course = TransientMoisture.from(
-                LayerMoisture.slab(material, cut, order.handle(), order.finish(), 1),
+                PartSlab.scale(material, cut, order.handle(), order.finish(), Doubt.NONE)
+                        .orElseThrow(),
                 new double[] {start},
                 steady(3 * seconds / (SAMPLES - 1), SAMPLES, to),
                 0);
