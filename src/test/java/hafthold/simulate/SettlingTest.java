@@ -65,6 +65,15 @@ class SettlingTest {
                 .forEach(finish -> assertTrue(days(order(finish.id(), 0.5)) > bare, finish.id()));
     }
 
+    /** Behind a tight film the film alone counts, and how tight it may be says how long: 18, 54 and 81 in the table. */
+    @Test
+    void behindATightFinishTheBandIsThatOfTheFinish() {
+        Settling coated = Settling.of(order("epoxy-clear", 0.5), LIBRARY.find("walnut-black"), Cut.FLAT)
+                .orElseThrow();
+        assertEquals(18.0 / 54, coated.showsDays().low() / coated.showsDays().value(), 0.05);
+        assertEquals(81.0 / 54, coated.showsDays().high() / coated.showsDays().value(), 0.05);
+    }
+
     @Test
     void whatTakesUpNoWaterHasNone() {
         assertEquals(Optional.empty(), Settling.of(order("bare", 0.5), LIBRARY.find("meteorite-iron"), Cut.NONE));
