@@ -83,7 +83,8 @@ final class FitFindings {
             findings.add(new Finding(
                     Finding.Kind.ESTIMATE,
                     "two cuts",
-                    "Each side is worked out as if the other were its twin; a bow of the whole handle is left out."));
+                    "Each side is worked out as if the other were its twin. The bow of the whole handle is that of a strip of"
+                            + " layers: a tang drilled, slotted or ground thinner than stated bends more."));
         }
         if (damp(destination)
                 && knife.liners().stream().anyMatch(liner -> liner.water().isPresent())) {

@@ -10,7 +10,10 @@ import hafthold.source.Evidence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Holds a year against the classes of work, strictest first.
@@ -30,7 +33,8 @@ import java.util.function.Function;
  * told beside it, as the share of sampled years that bear it out.
  *
  * <p>Of a material of which nothing is known the verdict is that on its stand-in, unless the ends of its band lie three
- * classes of work apart: then there is none.
+ * classes of work apart: then there is none. Nor is there one where the strength that a limit is held against is not
+ * known, unless something else already asks for a change.
  */
 public final class Judgement {
     private static final int CARE_CLASS = 2;
@@ -137,6 +141,9 @@ public final class Judgement {
             return Likelihood.NONE;
         }
         Verdict stated = verdict(value);
+        if (Stream.concat(Stream.of(value), samples.stream()).anyMatch(year -> verdict(year) == Verdict.UNKNOWN)) {
+            return Likelihood.open(samples.size());
+        }
         boolean isGood = stated.compareTo(Verdict.CARE) <= 0;
         double all = samples.size();
         long holds = samples.stream()
@@ -151,9 +158,11 @@ public final class Judgement {
                     .count();
             shares.add(new Likelihood.ClassShare(classes.get(i), keeps / all));
         }
-        return new Likelihood(samples.size(), holds / all, shares);
+        boolean open = samples.stream().flatMap(List::stream).anyMatch(Standing::isOpen);
+        return new Likelihood(samples.size(), OptionalDouble.of(holds / all), open ? List.of() : shares);
     }
 
+    /** The verdict by the worst of all; a limit that could not be judged may be anything up to a change of the build. */
     private Verdict verdict(List<Standing> standings) {
         if (standings.stream().anyMatch(standing -> standing.index() > CHANGE_CLASS)) {
             return Verdict.REFUSE;
@@ -161,6 +170,9 @@ public final class Judgement {
         int worst = standings.stream().mapToInt(this::forWork).max().orElseThrow();
         if (worst >= CHANGE_CLASS) {
             return Verdict.CHANGE;
+        }
+        if (standings.stream().anyMatch(Standing::isOpen)) {
+            return Verdict.UNKNOWN;
         }
         return worst == CARE_CLASS ? Verdict.CARE : Verdict.STAYS;
     }
@@ -188,8 +200,8 @@ public final class Judgement {
 
     private List<Reason> reasons(List<Standing> standings) {
         return standings.stream()
-                .filter(standing -> standing.index() > 0)
-                .sorted(Comparator.comparingInt(Standing::index)
+                .filter(standing -> standing.isOpen() || standing.index() > 0)
+                .sorted(Comparator.comparingInt(Standing::weight)
                         .thenComparingDouble(Standing::use)
                         .reversed())
                 .map(this::reason)
@@ -204,6 +216,19 @@ public final class Judgement {
     /** The largest of all uses of a bonded knife's limits: what changes of its build are ranked by. */
     public double seasonalUse(FitYear year) {
         return standings(year).stream().mapToDouble(Standing::use).max().orElseThrow();
+    }
+
+    /** Ranks materials: by the largest use of the seasonal limits, those with a limit that could not be judged last. */
+    public Comparator<HandleYear> bestFirst() {
+        return Comparator.comparing(
+                        (HandleYear year) -> standings(year).stream().anyMatch(Standing::isOpen))
+                .thenComparingDouble(this::seasonalUse);
+    }
+
+    /** The same with events. */
+    public Comparator<EventYear> bestFirstWithEvents() {
+        return Comparator.comparing((EventYear year) -> standings(year).stream().anyMatch(Standing::isOpen))
+                .thenComparingDouble(this::seasonalUse);
     }
 
     /** The largest movement over its seasonal limit: what materials are ranked by. */
@@ -225,11 +250,11 @@ public final class Judgement {
     }
 
     /** What glue and scale bear; where one of them gives way the ends count as loose. */
-    private List<Standing> held(HandleYear year, Band glueUse, Band splitUse) {
+    private List<Standing> held(HandleYear year, Band glueUse, Optional<Band> splitUse) {
         List<Standing> standings = new ArrayList<>();
-        standings.add(use(Reason.Kind.GLUE_LINE, glueUse));
+        standings.add(use(Reason.Kind.GLUE_LINE, Optional.of(glueUse)));
         standings.add(use(Reason.Kind.SCALE_SPLIT, splitUse));
-        if (glueUse.value() > 1 || splitUse.value() > 1) {
+        if (glueUse.value() > 1 || splitUse.filter(use -> use.value() > 1).isPresent()) {
             standings.add(standing(
                     Reason.Kind.END_LETS_GO,
                     year.ends().lengthMismatch().times(0.5),
@@ -247,15 +272,16 @@ public final class Judgement {
         return standings;
     }
 
-    private static Band larger(Band one, Band other) {
-        return one.value() >= other.value() ? one : other;
+    /** The larger by its value; not known where either is not. */
+    private static Optional<Band> larger(Optional<Band> one, Optional<Band> other) {
+        return one.flatMap(a -> other.map(b -> a.value() >= b.value() ? a : b));
     }
 
     private static Standing softening(Band margin) {
         int index = margin.value() < 0 ? CHANGE_CLASS : margin.value() < NARROW_MARGIN_KELVIN ? CARE_CLASS : 0;
         return new Standing(
                 Reason.Kind.SOFTENING,
-                margin,
+                Optional.of(margin),
                 index,
                 index,
                 index,
@@ -295,17 +321,15 @@ public final class Judgement {
                 Reason.Kind.RIDGE,
                 year.joint().ridge(),
                 limits -> limits.pinHead().metres()));
-        year.joint().use().ifPresent(use -> standings.add(use(Reason.Kind.PARTS_JOINT, use)));
-        year.load()
-                .ifPresent(load -> standings.addAll(
-                        held(year, load.glueUse(), load.splitUse().orElse(Band.exact(0)))));
+        year.joint().use().ifPresent(use -> standings.add(use(Reason.Kind.PARTS_JOINT, Optional.of(use))));
+        year.load().ifPresent(load -> standings.addAll(held(year, load.glueUse(), load.splitUse())));
         return standings;
     }
 
     private Standing standing(Reason.Kind kind, Band size, Function<FitLimits, Double> limit) {
         return new Standing(
                 kind,
-                size,
+                Optional.of(size),
                 index(size.low(), limit),
                 index(size.value(), limit),
                 index(size.high(), limit),
@@ -320,8 +344,10 @@ public final class Judgement {
         return index;
     }
 
-    private static Standing use(Reason.Kind kind, Band use) {
-        return new Standing(kind, use, index(use.low()), index(use.value()), index(use.high()), use.value());
+    private static Standing use(Reason.Kind kind, Optional<Band> use) {
+        return use.map(known -> new Standing(
+                        kind, use, index(known.low()), index(known.value()), index(known.high()), known.value()))
+                .orElseGet(() -> new Standing(kind, use, 0, 0, CHANGE_CLASS, 0));
     }
 
     private static int index(double use) {
@@ -332,9 +358,22 @@ public final class Judgement {
      * Where one movement stands.
      *
      * @param leastIndex as {@code index}, for the low end of a movement
+     * @param size how far; empty where it could not be judged
      * @param index strictest class kept, the number of classes where none is
      * @param mostIndex as {@code index}, for the high end of a movement
      * @param use size over the seasonal limit
      */
-    private record Standing(Reason.Kind kind, Band size, int leastIndex, int index, int mostIndex, double use) {}
+    private record Standing(
+            Reason.Kind kind, Optional<Band> size, int leastIndex, int index, int mostIndex, double use) {
+
+        /** True where the strength is not known that it would be held against. */
+        boolean isOpen() {
+            return size.isEmpty();
+        }
+
+        /** What is open comes after what asks for a change and before what asks for care, as it does in the verdict. */
+        int weight() {
+            return isOpen() ? 2 * CHANGE_CLASS - 1 : 2 * index;
+        }
+    }
 }

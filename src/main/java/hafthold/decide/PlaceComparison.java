@@ -15,7 +15,6 @@ import hafthold.simulate.Sampling;
 import hafthold.simulate.Settling;
 import hafthold.source.Finding;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -72,7 +71,7 @@ public final class PlaceComparison {
         List<EventYear> years = candidates.parallelStream()
                 .map(candidate -> events.year(
                         candidate.material(), candidate.cut(), engine.year(candidate.material(), candidate.cut())))
-                .sorted(Comparator.comparingDouble(judgement::seasonalUse))
+                .sorted(judgement.bestFirstWithEvents())
                 .toList();
         List<Comparison.Ranked> ranked = new ArrayList<>();
         for (EventYear year : years) {
@@ -127,9 +126,7 @@ public final class PlaceComparison {
         List<HandleYear> years = candidates.parallelStream()
                 .map(candidate -> engine.year(candidate.material(), candidate.cut()))
                 .toList();
-        List<HandleYear> ordered = years.stream()
-                .sorted(Comparator.comparingDouble(judgement::seasonalUse))
-                .toList();
+        List<HandleYear> ordered = years.stream().sorted(judgement.bestFirst()).toList();
         List<Comparison.Ranked> ranked = new ArrayList<>();
         for (HandleYear year : ordered) {
             ranked.add(new Comparison.Ranked(

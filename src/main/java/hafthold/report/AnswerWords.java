@@ -4,6 +4,7 @@ import hafthold.decide.Comparison.Ranked;
 import hafthold.decide.Reason;
 import hafthold.decide.Verdict;
 import hafthold.knife.FitLimits;
+import hafthold.quantity.Band;
 import hafthold.quantity.Length;
 import hafthold.simulate.HandleYear;
 import java.math.BigDecimal;
@@ -12,6 +13,8 @@ import java.util.Optional;
 
 /** Plain sentences about answers, in the bench's words. */
 final class AnswerWords {
+    private static final Wording WORDS = Wording.english();
+
     private final LengthUnits units;
     private final boolean toHundredths;
 
@@ -112,10 +115,10 @@ final class AnswerWords {
                             .append(SettlingWords.sentence(settling))
                             .append('.'));
         }
-        if (answer.likelihood().isSampled() && answer.verdict() != Verdict.UNKNOWN) {
-            text.append(" The verdict ")
-                    .append(DriverWords.holds(answer.likelihood()))
-                    .append('.');
+        Optional<String> holds =
+                DriverWords.holds(answer.likelihood()).filter(share -> answer.verdict() != Verdict.UNKNOWN);
+        if (holds.isPresent()) {
+            text.append(" The verdict ").append(holds.get()).append('.');
             String next = DriverWords.measureNext(year.grounds().drivers());
             text.append(next.isEmpty() ? "" : " " + next);
         }
@@ -125,13 +128,13 @@ final class AnswerWords {
     private String edgeSentence(Ranked answer) {
         HandleYear year = answer.year();
         EdgeStep worst = EdgeStep.worst(year);
-        if (worst.length().isNothing() && answer.verdict() == Verdict.UNKNOWN) {
+        if (worst.length().isNothing() && !answer.isMovementKnown()) {
             return "No movement can be given.";
         }
         if (worst.isFlush()) {
             return "Its edges stay flush all year: fingers find nothing.";
         }
-        String guess = answer.verdict() == Verdict.UNKNOWN ? "As a rough guess, its" : "Its";
+        String guess = answer.isMovementKnown() ? "Its" : "As a rough guess, its";
         String range = worst.length().range();
         String unglued = EdgeStep.isBonded(year) ? "" : ", unglued";
         String step = guess + " edges stand " + worst.length().text(units) + " "
@@ -146,7 +149,11 @@ final class AnswerWords {
 
     /** One reason in one clause, such as "pin heads stand 0.1 mm above the face, within what ... work allows". */
     String reason(Reason reason) {
-        BenchLength length = new BenchLength(reason.size());
+        if (reason.isOpen()) {
+            return open(reason.kind());
+        }
+        Band known = reason.size().orElseThrow();
+        BenchLength length = new BenchLength(known);
         String size = toHundredths ? length.hundredths(units) : length.text(units);
         String what = switch (reason.kind()) {
             case EDGE_SHY -> "the edge falls " + size + " shy of the steel";
@@ -167,11 +174,11 @@ final class AnswerWords {
             case END_LETS_GO ->
                 "once glue or scale gives way, each end of the scale moves " + size + " against the steel";
             case SOFTENING ->
-                reason.size().value() < 0
-                        ? "the heat goes " + Math.round(-reason.size().value()) + Paragraph.HOLD
+                known.value() < 0
+                        ? "the heat goes " + Math.round(-known.value()) + Paragraph.HOLD
                                 + "K beyond where glue or scale softens"
                         : "the hottest air comes within "
-                                + Math.round(reason.size().value()) + Paragraph.HOLD
+                                + Math.round(known.value()) + Paragraph.HOLD
                                 + "K of where glue or scale softens";
             case STACK_GAP -> "the stack comes loose by " + size;
             case STACK_SET -> "damp crushes the stack by " + size + " for good";
@@ -181,7 +188,11 @@ final class AnswerWords {
 
     /** One reason for a table cell, such as "pin heads up 0.09 mm; retouch allows 0.15". */
     String shortReason(Reason reason) {
-        String size = new BenchLength(reason.size()).text(units);
+        if (reason.isOpen()) {
+            return shortOpen(reason.kind());
+        }
+        Band known = reason.size().orElseThrow();
+        String size = new BenchLength(known).text(units);
         String what = switch (reason.kind()) {
             case EDGE_SHY -> "edge " + size + " shy";
             case EDGE_PROUD -> "edge " + size + " proud";
@@ -196,7 +207,7 @@ final class AnswerWords {
             case GLUE_LINE -> "glue line at " + times(reason) + " of what it bears";
             case SCALE_SPLIT -> "pull across the grain at " + times(reason) + " of what it bears";
             case END_LETS_GO -> "ends " + size + " off once it lets go";
-            case SOFTENING -> Math.round(reason.size().value()) + Paragraph.HOLD + "K to softening";
+            case SOFTENING -> Math.round(known.value()) + Paragraph.HOLD + "K to softening";
             case STACK_GAP -> "stack loose by " + size;
             case STACK_SET -> "stack crushed by " + size;
         };
@@ -207,8 +218,19 @@ final class AnswerWords {
                 .orElse(what);
     }
 
+    /** A limit that could not be judged, and what to measure. */
+    private static String open(Reason.Kind kind) {
+        return WORDS.say(kind == Reason.Kind.PIN_CRACK ? "bench.open.pins" : "bench.open.glue") + "; "
+                + WORDS.say("bench.open.measure");
+    }
+
+    private static String shortOpen(Reason.Kind kind) {
+        return WORDS.say(kind == Reason.Kind.PIN_CRACK ? "bench.open.pins.short" : "bench.open.glue.short");
+    }
+
     private static String times(Reason reason) {
-        return String.format(Locale.ROOT, "%.0f %%", 100 * reason.size().value());
+        return String.format(
+                Locale.ROOT, "%.0f %%", 100 * reason.size().orElseThrow().value());
     }
 
     private static Optional<String> limitOf(Reason reason) {

@@ -6,7 +6,6 @@ import hafthold.decide.Atlas;
 import hafthold.decide.Atlas.Cell;
 import hafthold.decide.Atlas.Line;
 import hafthold.decide.Atlas.Site;
-import hafthold.quantity.Band;
 import hafthold.report.AnswerFigures.BandKey;
 import hafthold.report.AnswerFigures.NumberKey;
 import hafthold.simulate.HandleYear;
@@ -69,8 +68,7 @@ public final class AtlasCsv {
             cells.add(number(key.of().applyAsDouble(year)));
         }
         for (BandKey key : AnswerFigures.MOVEMENTS) {
-            Band band = key.of().apply(year);
-            cells.addAll(List.of(number(band.low()), number(band.value()), number(band.high())));
+            cells.addAll(AnswerFigures.cells(key.of().apply(year)));
         }
         cells.addAll(List.of(
                 number(cell.use()),

@@ -9,7 +9,6 @@ import hafthold.decide.Atlas.Cell;
 import hafthold.decide.Atlas.Line;
 import hafthold.decide.Atlas.Site;
 import hafthold.decide.Verdict;
-import hafthold.quantity.Band;
 import hafthold.report.AnswerFigures.BandKey;
 import hafthold.report.AnswerFigures.NumberKey;
 import hafthold.simulate.HandleYear;
@@ -116,12 +115,7 @@ public final class AtlasJson {
             number(json, key.key(), key.of().applyAsDouble(year));
         }
         for (BandKey key : AnswerFigures.MOVEMENTS) {
-            Band band = key.of().apply(year);
-            json.writeObjectFieldStart(key.key());
-            number(json, "low", band.low());
-            number(json, "value", band.value());
-            number(json, "high", band.high());
-            json.writeEndObject();
+            AnswerFigures.write(json, key.key(), key.of().apply(year), 1);
         }
         number(json, "limit_use", cell.use());
         json.writeNumberField("worst_month", year.worstMonth());

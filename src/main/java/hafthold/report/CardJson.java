@@ -68,7 +68,7 @@ final class CardJson {
         json.writeNumberField("worst_month", year.worstMonth());
         json.writeNumberField("lowest_month", handle.lowestMonth());
         for (BandKey key : AnswerFigures.MOVEMENTS) {
-            band(json, key.key(), key.of().apply(year));
+            AnswerFigures.write(json, key.key(), key.of().apply(year), 1);
         }
         json.writeStringField("step_side", handle.worst().side().word());
         json.writeNumberField("step_printed_mm", handle.size().millimetres());
@@ -100,11 +100,7 @@ final class CardJson {
     }
 
     private static void band(JsonGenerator json, String key, Band band) throws IOException {
-        json.writeObjectFieldStart(key);
-        number(json, "low", band.low());
-        number(json, "value", band.value());
-        number(json, "high", band.high());
-        json.writeEndObject();
+        AnswerFigures.write(json, key, band, 1);
     }
 
     private static void number(JsonGenerator json, String key, double number) throws IOException {

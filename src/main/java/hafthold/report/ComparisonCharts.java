@@ -3,7 +3,6 @@ package hafthold.report;
 import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.DayOfAir;
 import hafthold.decide.Comparison.Ranked;
-import hafthold.decide.Verdict;
 import hafthold.knife.FitLimits;
 import hafthold.quantity.Band;
 import hafthold.report.chart.LimitMark;
@@ -204,7 +203,7 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
                 year.edge().bonded().proud().times(1000),
                 free(bonded, year.edge().free().shy()),
                 free(bonded, year.edge().free().proud()),
-                answer.verdict() != Verdict.UNKNOWN);
+                answer.isMovementKnown());
     }
 
     private static OptionalDouble free(boolean bonded, Band free) {

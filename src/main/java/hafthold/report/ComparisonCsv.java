@@ -67,8 +67,7 @@ public final class ComparisonCsv {
             cells.add(number(key.of().applyAsDouble(year)));
         }
         for (BandKey key : AnswerFigures.MOVEMENTS) {
-            Band band = key.of().apply(year);
-            cells.addAll(List.of(number(band.low()), number(band.value()), number(band.high())));
+            cells.addAll(AnswerFigures.cells(key.of().apply(year)));
         }
         cells.addAll(answer.settling().map(ComparisonCsv::settling).orElse(List.of("", "", "", "")));
         cells.addAll(List.of(
@@ -76,7 +75,9 @@ public final class ComparisonCsv {
                 answer.verdict().word(),
                 year.grounds().evidence().grade(),
                 Boolean.toString(EdgeStep.isBonded(year)),
-                answer.likelihood().isSampled() ? number(answer.likelihood().verdictHolds()) : ""));
+                answer.likelihood().verdictHolds().isPresent()
+                        ? number(answer.likelihood().verdictHolds().getAsDouble())
+                        : ""));
         return cells;
     }
 

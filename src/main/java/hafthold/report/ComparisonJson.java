@@ -61,15 +61,11 @@ public final class ComparisonJson {
             number(json, key.key(), key.of().applyAsDouble(year));
         }
         for (BandKey key : AnswerFigures.MOVEMENTS) {
-            band(json, key.key(), key.of().apply(year));
+            AnswerFigures.write(json, key.key(), key.of().apply(year), 1);
         }
         if (year.load().isPresent()) {
             band(json, "glue_use", year.load().get().glueUse());
-            if (year.load().get().splitUse().isPresent()) {
-                band(json, "split_use", year.load().get().splitUse().get());
-            } else {
-                json.writeNullField("split_use");
-            }
+            AnswerFigures.write(json, "split_use", year.load().get().splitUse(), 1);
         }
         json.writeNumberField("worst_month", year.worstMonth());
         StayJson.write(json, year);
@@ -99,11 +95,7 @@ public final class ComparisonJson {
     }
 
     private static void band(JsonGenerator json, String key, Band band) throws IOException {
-        json.writeObjectFieldStart(key);
-        number(json, "low", band.low());
-        number(json, "value", band.value());
-        number(json, "high", band.high());
-        json.writeEndObject();
+        AnswerFigures.write(json, key, band, 1);
     }
 
     private static void number(JsonGenerator json, String key, double number) throws IOException {

@@ -85,7 +85,7 @@ public final class ComparisonMarkdown {
     private static List<String> movements(Ranked answer) {
         List<String> row = new ArrayList<>(List.of(Integer.toString(answer.rank()), AnswerWords.nameOf(answer.year())));
         for (BandKey key : AnswerFigures.MOVEMENTS) {
-            row.add(band(key.of().apply(answer.year())));
+            row.add(key.of().apply(answer.year()).map(ComparisonMarkdown::band).orElse("unknown"));
         }
         return row;
     }

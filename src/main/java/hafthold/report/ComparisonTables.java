@@ -105,13 +105,13 @@ final class ComparisonTables {
         EdgeStep worst = EdgeStep.worst(year);
         BenchLength length = worst.length();
         if (worst.isFlush()) {
-            page.text(answer.verdict() == Verdict.UNKNOWN && length.isNothing() ? "not known" : words.step(year));
+            page.text(!answer.isMovementKnown() && length.isNothing() ? "not known" : words.step(year));
             return;
         }
         String side = worst.side().word();
         String range = length.range();
         String month = MonthWord.shortOf(year.worstMonth());
-        if (answer.verdict() == Verdict.UNKNOWN) {
+        if (!answer.isMovementKnown()) {
             page.text("perhaps " + side).open("br").element("small", month + ", " + range);
         } else {
             page.text(length.text(units) + " " + side)

@@ -3,7 +3,6 @@ package hafthold.report;
 import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
 import hafthold.decide.EventComparison;
-import hafthold.decide.Verdict;
 import hafthold.knife.Handle;
 import hafthold.material.Cut;
 import hafthold.quantity.Length;
@@ -127,7 +126,7 @@ public record ComparisonText(LengthUnits units, Optional<String> namedMaterial) 
     private String step(Ranked answer) {
         EdgeStep worst = EdgeStep.worst(answer.year());
         BenchLength length = worst.length();
-        if (answer.verdict() == Verdict.UNKNOWN) {
+        if (!answer.isMovementKnown()) {
             return length.isNothing()
                     ? "not known"
                     : length.range() + " " + worst.side().word() + "?";

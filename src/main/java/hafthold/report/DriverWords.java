@@ -4,6 +4,7 @@ import hafthold.decide.Likelihood;
 import hafthold.simulate.Driver;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** How sure an answer is and what makes it doubtful, in words. */
@@ -20,11 +21,12 @@ final class DriverWords {
                 .collect(Collectors.joining(", "));
     }
 
-    /** How often the verdict holds, such as "holds in 83 of 100 samples"; empty where nothing was sampled. */
-    static String holds(Likelihood likelihood) {
-        return likelihood.isSampled()
-                ? "holds in " + likelihood.yearsThatHold() + " of " + likelihood.samples() + " samples"
-                : "";
+    /** How often the verdict holds, such as "holds in 83 of 100 samples"; empty where that is not known. */
+    static Optional<String> holds(Likelihood likelihood) {
+        return likelihood.yearsThatHold().isPresent()
+                ? Optional.of("holds in " + likelihood.yearsThatHold().getAsLong() + " of " + likelihood.samples()
+                        + " samples")
+                : Optional.empty();
     }
 
     /** What to measure next, as a sentence; empty where nothing stands out. */
@@ -47,7 +49,9 @@ final class DriverWords {
         if (!likelihood.isSampled()) {
             return "not looked into: every figure was taken at its value, so ranges are left out";
         }
-        String holds = "the verdict " + holds(likelihood);
+        String holds = holds(likelihood)
+                .map(share -> "the verdict " + share)
+                .orElse("how often a verdict would hold is not known, as a limit could not be judged");
         return drivers.isEmpty()
                 ? holds + "; no single figure stands out"
                 : holds + "; the doubt about the edge comes from " + sentence(drivers);

@@ -35,7 +35,7 @@ final class EventJson {
             json.writeStartObject();
             answer(json, answer.scale());
             band(json, "glue_use", answer.glueUse(), 1);
-            band(json, "split_use", answer.splitUse(), 1);
+            AnswerFigures.write(json, "split_use", answer.splitUse(), 1);
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -52,7 +52,7 @@ final class EventJson {
         band(json, "mc_mean_loss_points", answer.meanLoss(), PERCENT);
         band(json, "edge_shy_mm", answer.edgeShy(), MILLI);
         band(json, "edge_proud_mm", answer.edgeProud(), MILLI);
-        band(json, "pin_crack_use", answer.pinCrackUse(), 1);
+        AnswerFigures.write(json, "pin_crack_use", answer.pinCrackUse(), 1);
         band(json, "hottest_c", answer.hottestCelsius(), 1);
         number(json, "coldest_c", answer.coldestCelsius());
         if (answer.isBack()) {
@@ -66,11 +66,7 @@ final class EventJson {
     }
 
     private static void band(JsonGenerator json, String key, Band band, double factor) throws IOException {
-        json.writeObjectFieldStart(key);
-        number(json, "low", factor * band.low());
-        number(json, "value", factor * band.value());
-        number(json, "high", factor * band.high());
-        json.writeEndObject();
+        AnswerFigures.write(json, key, band, factor);
     }
 
     private static void number(JsonGenerator json, String key, double number) throws IOException {

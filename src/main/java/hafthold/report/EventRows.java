@@ -9,6 +9,7 @@ import hafthold.simulate.EventYear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * What events do, a row for each of them and each material.
@@ -142,6 +143,10 @@ record EventRows(List<List<String>> head, List<List<String>> rows, String meanin
 
     private static String words(EventAnswer answer) {
         return answer.event().id().replace('-', ' ');
+    }
+
+    private static String use(Optional<Band> use) {
+        return use.map(EventRows::use).orElse("unknown");
     }
 
     private static String use(Band use) {

@@ -84,7 +84,7 @@ public final class FitJson {
             number(json, key.key(), key.of().applyAsDouble(year));
         }
         for (BandKey key : AnswerFigures.MOVEMENTS) {
-            band(json, key.key(), key.of().apply(year), 1);
+            AnswerFigures.write(json, key.key(), key.of().apply(year), 1);
         }
         json.writeNumberField("worst_month", year.worstMonth());
         StayJson.write(json, year);
@@ -123,6 +123,11 @@ public final class FitJson {
         band(json, "end_short_mm", year.whole().ends().shortBy(), MILLI);
         band(json, "end_long_mm", year.whole().ends().longBy(), MILLI);
         band(json, "pin_span_mismatch_mm", year.pinSpan(), MILLI);
+        if (year.bow().isPresent()) {
+            band(json, "bow_hollow_left_mm", year.bow().get().hollowLeft(), MILLI);
+            band(json, "bow_hollow_right_mm", year.bow().get().hollowRight(), MILLI);
+            json.writeNumberField("bow_month", year.bow().get().month());
+        }
         band(json, "set_mm", year.set(), MILLI);
         band(json, "glue_shear_mpa", year.glueShear(), MEGA);
         band(json, "glue_peel_mpa", year.gluePeel(), MEGA);
@@ -130,9 +135,9 @@ public final class FitJson {
         band(json, "glue_peel_last_mm_mpa", year.gluePeelLastMillimetre(), MEGA);
         band(json, "glue_use", year.glueUse(), 1);
         json.writeNumberField("glue_month", year.glueMonth());
-        band(json, "crack_use", year.crackUse(), 1);
-        band(json, "middle_use", year.middleUse(), 1);
-        band(json, "tear_use", year.tearUse(), 1);
+        AnswerFigures.write(json, "crack_use", year.crackUse(), 1);
+        AnswerFigures.write(json, "middle_use", year.middleUse(), 1);
+        AnswerFigures.write(json, "tear_use", year.tearUse(), 1);
         band(json, "softening_margin_k", year.softeningMarginKelvin(), 1);
         json.writeStringField("softens_first", year.softensFirst());
         json.writeArrayFieldStart("pins");
@@ -146,7 +151,7 @@ public final class FitJson {
             band(json, "squeeze_across_mm", pin.squeezeAcross(), MILLI);
             band(json, "head_proud_mm", pin.headProud(), MILLI);
             band(json, "head_sunk_mm", pin.headSunk(), MILLI);
-            band(json, "crack_use", pin.crackUse(), 1);
+            AnswerFigures.write(json, "crack_use", pin.crackUse(), 1);
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -225,11 +230,7 @@ public final class FitJson {
     }
 
     private static void band(JsonGenerator json, String key, Band band, double factor) throws IOException {
-        json.writeObjectFieldStart(key);
-        number(json, "low", factor * band.low());
-        number(json, "value", factor * band.value());
-        number(json, "high", factor * band.high());
-        json.writeEndObject();
+        AnswerFigures.write(json, key, band, factor);
     }
 
     private static void number(JsonGenerator json, String key, double number) throws IOException {

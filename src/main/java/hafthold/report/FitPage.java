@@ -86,11 +86,7 @@ public record FitPage(LengthUnits units, List<FitLimits> limits, List<Finding> c
     private static void toDo(Markup page, KnifeFit fit) {
         page.open("section").element("h2", "What to do");
         if (fit.advice().isEmpty()) {
-            page.element(
-                    "p",
-                    fit.reasons().isEmpty()
-                            ? "Nothing: build it as it is."
-                            : "Nothing that was tried makes it better than it is.");
+            page.element("p", FitText.nothingToDo(fit));
         } else {
             page.open("ol", "class", "reasons advice");
             for (Advice advice : fit.advice()) {

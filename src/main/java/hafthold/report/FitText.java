@@ -99,11 +99,7 @@ public record FitText(LengthUnits units) {
     private static String toDo(KnifeFit fit) {
         StringBuilder text = new StringBuilder("What to do\n");
         if (fit.advice().isEmpty()) {
-            return text.append(
-                            fit.reasons().isEmpty()
-                                    ? "  Nothing: build it as it is.\n"
-                                    : "  Nothing that was tried makes it better than it is.\n")
-                    .toString();
+            return text.append("  ").append(nothingToDo(fit)).append('\n').toString();
         }
         for (Advice advice : fit.advice()) {
             text.append(Paragraph.hanging(
@@ -111,6 +107,16 @@ public record FitText(LengthUnits units) {
         }
         text.append(Paragraph.hanging("  ", TRIED, WIDTH));
         return text.toString();
+    }
+
+    /** Why there is no advice. */
+    static String nothingToDo(KnifeFit fit) {
+        if (fit.reasons().isEmpty()) {
+            return "Nothing: build it as it is.";
+        }
+        return fit.verdict() == Verdict.UNKNOWN
+                ? "Nothing was tried, as what cannot be judged cannot be bettered: measure first."
+                : "Nothing that was tried makes it better than it is.";
     }
 
     private static String foundations(KnifeFit fit) {

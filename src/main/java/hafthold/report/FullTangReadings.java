@@ -95,9 +95,17 @@ final class FullTangReadings {
     }
 
     static String stress(FullTangFit fit) {
+        return StrengthUse.isScaleKnown(fit)
+                ? hardest(fit)
+                : hardest(fit) + " " + Wording.english().say("bench.open.not-drawn");
+    }
+
+    private static String hardest(FullTangFit fit) {
         StrengthUse worst = StrengthUse.worst(fit);
         if (worst.worst().value() < HARDLY) {
-            return "Neither glue nor scale is worked to speak of.";
+            return StrengthUse.isScaleKnown(fit)
+                    ? "Neither glue nor scale is worked to speak of."
+                    : "The glue is not worked to speak of.";
         }
         return String.format(
                 Locale.ROOT,

@@ -6,6 +6,7 @@ import hafthold.knife.Pin;
 import hafthold.knife.SizeRange;
 import hafthold.quantity.Band;
 import hafthold.simulate.FitYear;
+import hafthold.simulate.FitYear.BowYear;
 import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.SideYear;
 import hafthold.simulate.HandleYear;
@@ -19,6 +20,7 @@ import java.util.stream.Collectors;
 /** What a full-tang knife does, row by row. */
 record FullTangWords(LengthUnits units, FullTangFit fit) {
     private static final double SHOWS = 0.005e-3;
+    private static final double BOW_SHOWS = 0.02e-3;
 
     void write(TextColumns rows) {
         FitYear year = fit.year();
@@ -41,6 +43,7 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
         Settling.of(fit.knife(), fit.destination())
                 .ifPresent(settling -> rows.row("Timing", SettlingWords.sentence(settling)));
         rows.row("Faces", faces(year));
+        year.bow().ifPresent(bow -> rows.row("Bow", bow(bow)));
         for (int i = 0; i < year.pins().size(); i++) {
             rows.row("Pin " + (i + 1), pin(build.pins().get(i), year.pins().get(i)));
         }
@@ -123,6 +126,22 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
         return String.join("; ", parts);
     }
 
+    private String bow(BowYear bow) {
+        Band left = bow.hollowLeft();
+        Band right = bow.hollowRight();
+        if (Math.max(left.value(), right.value()) < BOW_SHOWS) {
+            return "none to speak of, although the two scales lie differently";
+        }
+        boolean rather = left.value() >= right.value();
+        Band other = rather ? right : left;
+        return "the whole handle bows by " + sized(rather ? left : right) + " over its "
+                + SizeRange.millimetres(fit.knife().build().scales().length()) + ", hollow on the "
+                + (rather ? "left" : "right") + ", in " + MonthWord.of(bow.month())
+                + (other.value() < BOW_SHOWS
+                        ? ""
+                        : "; the other way by " + length(other) + " at the other end of the year");
+    }
+
     private String pin(Pin pin, PinYear year) {
         List<String> parts = new ArrayList<>();
         parts.add(SizeRange.millimetres(pin.diameter()) + " in " + SizeRange.millimetres(pin.hole())
@@ -131,9 +150,12 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
                         : pin.fill() == Pin.Fill.FLEXIBLE ? " (filled with something that gives)" : " (open)"));
         parts.add("across " + room(year.gapAcross(), year.squeezeAcross()));
         parts.add("along " + room(year.gapAlong(), year.squeezeAlong()));
-        if (year.crackUse().value() > 0.01) {
-            parts.add("uses " + use(year.crackUse()) + " of what the scale bears before it splits");
+        if (year.crackUse().isEmpty()) {
+            parts.add("how much of what the scale bears before it splits is unknown");
         }
+        year.crackUse()
+                .filter(use -> use.value() > 0.01)
+                .ifPresent(use -> parts.add("uses " + use(use) + " of what the scale bears before it splits"));
         if (year.edgeDistance().metres() < 1.5 * pin.diameter().metres()) {
             parts.add("only " + SizeRange.millimetres(year.edgeDistance()) + " from the edge");
         }
@@ -162,12 +184,17 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
     }
 
     private static String scale(FitYear year) {
-        if (year.middleUse().value() < 0.01 && year.tearUse().value() < 0.01) {
+        if (year.middleUse().isEmpty() || year.tearUse().isEmpty()) {
+            return "held by the glue; how much of what it bears across the grain that takes is unknown: "
+                    + Wording.english().say("bench.open.measure");
+        }
+        Band middle = year.middleUse().get();
+        Band tear = year.tearUse().get();
+        if (middle.value() < 0.01 && tear.value() < 0.01) {
             return "no pull across the grain to speak of";
         }
-        return "held by the glue it uses " + use(year.middleUse())
-                + " of what it bears across the grain in its middle, " + use(year.tearUse())
-                + " where the glued edge pulls on it";
+        return "held by the glue it uses " + use(middle) + " of what it bears across the grain in its middle, "
+                + use(tear) + " where the glued edge pulls on it";
     }
 
     private String ends(HandleYear whole) {

@@ -13,6 +13,7 @@ import hafthold.mechanics.OrthotropicElasticity;
 import hafthold.mechanics.SectionInfluence;
 import hafthold.quantity.Band;
 import hafthold.quantity.Length;
+import hafthold.simulate.FitYear.BowYear;
 import hafthold.simulate.FitYear.FitDays;
 import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.PlaceYear;
@@ -114,8 +115,9 @@ public final class BondedEngine {
      *
      * @param sides each scale, one where both are alike
      * @param softening what softens first
+     * @param bow of a handle whose sides differ; none where they are alike
      */
-    private record Run(List<SideMovement> sides, Softening softening) {
+    private record Run(List<SideMovement> sides, Softening softening, Optional<Swing> bow) {
         double largest(ToDoubleFunction<SideMovement> quantity) {
             return sides.stream().mapToDouble(quantity).max().orElse(0);
         }
@@ -126,7 +128,15 @@ public final class BondedEngine {
                 cuts().stream()
                         .map(cut -> new SideRun(setup, cut, doubt).movement())
                         .toList(),
-                Softening.of(setup, doubt));
+                Softening.of(setup, doubt),
+                bow(doubt));
+    }
+
+    private Optional<Swing> bow(Doubt doubt) {
+        List<Cut> sides = cuts();
+        return sides.size() == 1
+                ? Optional.empty()
+                : Optional.of(Swing.of(new HandleBow(setup, doubt).year(sides.get(0), sides.get(1))));
     }
 
     private PlaceYear place(Length along) {
@@ -157,11 +167,13 @@ public final class BondedEngine {
         private final List<SideMovement> value;
         private final Spread<Run> spread;
         private final boolean tellsDays;
+        private final ScaleStrength strength;
 
         Answer(Spread<Run> spread, boolean tellsDays) {
             this.value = spread.value().sides();
             this.spread = spread;
             this.tellsDays = tellsDays;
+            this.strength = ScaleStrength.of(HandleEngine.partsOf(setup.knife.scale(), setup.knife.cutLeft()));
         }
 
         FitYear year(List<PlaceYear> places, List<FitYear> samples) {
@@ -182,15 +194,16 @@ public final class BondedEngine {
                     band(side -> side.dome().above()),
                     band(side -> side.end().either()),
                     band(side -> side.pinSpan().either()),
+                    bow(),
                     band(side -> side.glue().shear2()),
                     band(side -> side.glue().peel2()),
                     band(side -> side.glue().shear1()),
                     band(side -> side.glue().peel1()),
                     band(side -> side.glue().use()),
                     setup.destination.monthAt(value.get(worst).glue().hour()),
-                    band(SideMovement::middleUse),
-                    band(SideMovement::tearUse),
-                    band(Answer::crackUse),
+                    strength.use(band(SideMovement::middleUse)),
+                    strength.use(band(SideMovement::tearUse)),
+                    strength.use(band(Answer::crackUse)),
                     spread.signed(run -> run.softening().margin()),
                     softening.name(),
                     softening.hottest(),
@@ -224,10 +237,10 @@ public final class BondedEngine {
                             band(side -> side.freeLength().either()),
                             band(side -> side.end().below()),
                             band(side -> side.end().above())),
-                    new PinFit(
+                    new WorstPins(
                             pinBand(PinMovement::gap),
                             pinBand(PinMovement::squeeze),
-                            pinBand(PinMovement::largestSplitUse),
+                            pinUse(),
                             pinBand(pin -> pin.head().above()),
                             pinBand(pin -> pin.head().below())),
                     PartsJoint.of(
@@ -269,6 +282,23 @@ public final class BondedEngine {
             return band(side -> side.pins().stream().mapToDouble(quantity).max().orElse(0));
         }
 
+        private Optional<BowYear> bow() {
+            return spread.value()
+                    .bow()
+                    .map(swing -> new BowYear(
+                            spread.of(run -> run.bow().orElseThrow().above()),
+                            spread.of(run -> run.bow().orElseThrow().below()),
+                            setup.destination.monthAt(swing.worstHour())));
+        }
+
+        private Optional<Band> pinUse() {
+            return strength.besidePins(pinBand(PinMovement::squeeze), pinBand(PinMovement::largestSplitUse));
+        }
+
+        private List<Double> used(ToDoubleFunction<SideMovement> use, double[] days) {
+            return strength.use(band(use)).isPresent() ? boxed(days) : List.of();
+        }
+
         private static double crackUse(SideMovement side) {
             double pins = side.pins().stream()
                     .mapToDouble(PinMovement::largestSplitUse)
@@ -291,7 +321,9 @@ public final class BondedEngine {
                         band(side -> side.pins().get(index).across().below()),
                         band(side -> side.pins().get(index).head().above()),
                         band(side -> side.pins().get(index).head().below()),
-                        band(side -> side.pins().get(index).largestSplitUse())));
+                        strength.besidePins(
+                                band(side -> side.pins().get(index).squeeze()),
+                                band(side -> side.pins().get(index).largestSplitUse()))));
             }
             return pins;
         }
@@ -319,9 +351,9 @@ public final class BondedEngine {
                     setup.destination.calendarYear(dailyBands(worst, SideMovement.Days::edge)),
                     setup.destination.calendarYear(dailyBands(worst, SideMovement.Days::free)),
                     boxed(days.glueUse()),
-                    boxed(days.middleUse()),
-                    boxed(days.tearUse()),
-                    boxed(days.pinUse()));
+                    used(SideMovement::middleUse, days.middleUse()),
+                    used(SideMovement::tearUse, days.tearUse()),
+                    pinUse().isPresent() ? boxed(days.pinUse()) : List.of());
         }
 
         private List<Band> dailyBands(int side, Function<SideMovement.Days, double[]> of) {

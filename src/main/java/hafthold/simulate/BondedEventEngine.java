@@ -15,6 +15,7 @@ import hafthold.simulate.EventWindow.Sample;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -102,7 +103,10 @@ public final class BondedEventEngine {
 
     private BondedEventAnswer answer(Event event, List<List<Passage>> bySpeed, List<List<SideMovement>> moves) {
         Passage value = bySpeed.get(0).get(0);
-        Band pins = band(moves, BondedEventEngine::pinUse);
+        Optional<Band> pins = strength()
+                .besidePins(
+                        band(moves, side -> pins(side, PinMovement::squeeze)),
+                        band(moves, side -> pins(side, PinMovement::largestSplitUse)));
         return new BondedEventAnswer(
                 EventReading.answer(
                         event,
@@ -118,15 +122,16 @@ public final class BondedEventEngine {
                                 handle,
                                 knife.build().made().temperature().celsius())),
                 band(moves, side -> side.glue().use()),
-                band(moves, side -> Math.max(side.middleUse(), side.tearUse())),
+                strength().use(band(moves, side -> Math.max(side.middleUse(), side.tearUse()))),
                 pins);
     }
 
-    private static double pinUse(SideMovement side) {
-        return side.pins().stream()
-                .mapToDouble(PinMovement::largestSplitUse)
-                .max()
-                .orElse(0);
+    private ScaleStrength strength() {
+        return ScaleStrength.of(HandleEngine.partsOf(knife.scale(), knife.cutLeft()));
+    }
+
+    private static double pins(SideMovement side, ToDoubleFunction<PinMovement> of) {
+        return side.pins().stream().mapToDouble(of).max().orElse(0);
     }
 
     private static Band band(List<List<SideMovement>> bySpeed, ToDoubleFunction<SideMovement> of) {
@@ -278,6 +283,7 @@ public final class BondedEventEngine {
                 step(most, SideMovement::mid), step(most, SideMovement::free), step(most, SideMovement::tangLine));
         boolean edgeWorse =
                 edge.bonded().larger().value() > whole.edge().bonded().larger().value();
+        Band squeeze = pins(most, PinMovement::squeeze);
         HandleYear worst = new HandleYear(
                 whole.scale(),
                 whole.moisture()
@@ -291,10 +297,10 @@ public final class BondedEventEngine {
                                 most.apply(side -> side.end().below()),
                                 most.apply(side -> side.end().above()))),
                 whole.pins()
-                        .worse(new PinFit(
+                        .worse(new WorstPins(
                                 pins(most, PinMovement::gap),
-                                pins(most, PinMovement::squeeze),
-                                pins(most, PinMovement::largestSplitUse),
+                                squeeze,
+                                strength().besidePins(squeeze, pins(most, PinMovement::largestSplitUse)),
                                 pins(most, pin -> pin.head().above()),
                                 pins(most, pin -> pin.head().below()))),
                 whole.joint(),
@@ -323,6 +329,7 @@ public final class BondedEventEngine {
                         quiet.endMismatch(), most.apply(side -> side.end().either())),
                 EventReading.worse(
                         quiet.pinSpan(), most.apply(side -> side.pinSpan().either())),
+                quiet.bow(),
                 EventReading.worse(
                         quiet.glueShear(), most.apply(side -> side.glue().shear2())),
                 EventReading.worse(
@@ -335,11 +342,14 @@ public final class BondedEventEngine {
                         most.apply(side -> side.glue().peel1())),
                 EventReading.worse(quiet.glueUse(), glueUse),
                 glueUse.value() > quiet.glueUse().value() ? worstEvent : quiet.glueMonth(),
-                EventReading.worse(quiet.middleUse(), most.apply(SideMovement::middleUse)),
-                EventReading.worse(quiet.tearUse(), most.apply(SideMovement::tearUse)),
+                EventReading.worse(quiet.middleUse(), strength().use(most.apply(SideMovement::middleUse))),
+                EventReading.worse(quiet.tearUse(), strength().use(most.apply(SideMovement::tearUse))),
                 EventReading.worse(
                         quiet.crackUse(),
-                        most.apply(side -> Math.max(pinUse(side), Math.max(side.middleUse(), side.tearUse())))),
+                        strength()
+                                .use(most.apply(side -> Math.max(
+                                        pins(side, PinMovement::largestSplitUse),
+                                        Math.max(side.middleUse(), side.tearUse()))))),
                 hotter ? heat.marginKelvin() : quiet.softeningMarginKelvin(),
                 hotter ? heat.softens() : quiet.softensFirst(),
                 Math.max(quiet.hottestCelsius(), heat.hottestCelsius()),
@@ -362,10 +372,10 @@ public final class BondedEventEngine {
     }
 
     private static Band pins(Function<ToDoubleFunction<SideMovement>, Band> most, ToDoubleFunction<PinMovement> of) {
-        return most.apply(side -> side.pins().stream().mapToDouble(of).max().orElse(0));
+        return most.apply(side -> pins(side, of));
     }
 
-    private static List<FitYear.PinYear> pins(FitYear quiet, Function<ToDoubleFunction<SideMovement>, Band> most) {
+    private List<FitYear.PinYear> pins(FitYear quiet, Function<ToDoubleFunction<SideMovement>, Band> most) {
         List<FitYear.PinYear> pins = new ArrayList<>();
         for (int i = 0; i < quiet.pins().size(); i++) {
             int index = i;
@@ -383,7 +393,12 @@ public final class BondedEventEngine {
                             pin.squeezeAcross(), one.apply(p -> p.across().below())),
                     EventReading.worse(pin.headProud(), one.apply(p -> p.head().above())),
                     EventReading.worse(pin.headSunk(), one.apply(p -> p.head().below())),
-                    EventReading.worse(pin.crackUse(), one.apply(PinMovement::largestSplitUse))));
+                    EventReading.worse(
+                            pin.crackUse(),
+                            strength()
+                                    .besidePins(
+                                            one.apply(PinMovement::squeeze),
+                                            one.apply(PinMovement::largestSplitUse)))));
         }
         return pins;
     }

@@ -206,7 +206,8 @@ public final class EventEngine {
                         samples.stream().mapToDouble(Sample::airHumidity).toArray());
                 GluedLoad load =
                         GluedLoad.of(parts, motions, handle, order.bond().orElseThrow(), tang, series);
-                return new HandleYear.Load(Band.exact(load.glue()), load.split().map(Band::exact));
+                return new HandleYear.Load(
+                        Band.exact(load.glue()), load.split().map(Band::exact).flatMap(ScaleStrength.of(parts)::use));
             });
         }
     }
@@ -243,7 +244,10 @@ public final class EventEngine {
                 passages.stream().map(passage -> passage.courses.get(0)).toList(),
                 EventReading.band(moves, Movement::edgeShy),
                 EventReading.band(moves, Movement::edgeProud),
-                EventReading.band(moves, move -> move.free().pinCrackUse()),
+                ScaleStrength.of(passages.get(0).parts)
+                        .besidePins(
+                                EventReading.band(moves, move -> move.free().pinSqueeze()),
+                                EventReading.band(moves, move -> move.free().pinCrackUse())),
                 EventReading.endGrain(
                         event,
                         passages.get(0).parts.get(0).material(),
@@ -260,6 +264,7 @@ public final class EventEngine {
         Function<ToDoubleFunction<Movement>, Band> band =
                 of -> EventReading.larger(EventReading.band(about, of), EventReading.band(moves, of));
         Function<ToDoubleFunction<FreeMovement>, Band> free = of -> band.apply(move -> of.applyAsDouble(move.free()));
+        Band squeeze = free.apply(FreeMovement::pinSqueeze);
         EdgeSteps edge = new EdgeSteps(
                 new Step(band.apply(Movement::edgeShy), band.apply(Movement::edgeProud)),
                 new Step(free.apply(FreeMovement::edgeShy), free.apply(FreeMovement::edgeProud)),
@@ -282,10 +287,11 @@ public final class EventEngine {
                                 band.apply(Movement::endShort),
                                 band.apply(Movement::endLong))),
                 quiet.pins()
-                        .worse(new PinFit(
+                        .worse(new WorstPins(
                                 free.apply(FreeMovement::pinGap),
-                                free.apply(FreeMovement::pinSqueeze),
-                                free.apply(FreeMovement::pinCrackUse),
+                                squeeze,
+                                ScaleStrength.of(passages.get(0).parts)
+                                        .besidePins(squeeze, free.apply(FreeMovement::pinCrackUse)),
                                 band.apply(Movement::pinHeadProud),
                                 band.apply(Movement::pinHeadSunk))),
                 quiet.joint(),
@@ -299,10 +305,7 @@ public final class EventEngine {
     private static HandleYear.Load worse(HandleYear.Load year, Optional<HandleYear.Load> event) {
         return event.map(load -> new HandleYear.Load(
                         EventReading.worse(year.glueUse(), load.glueUse()),
-                        year.splitUse()
-                                .map(use -> load.splitUse()
-                                        .map(other -> EventReading.worse(use, other))
-                                        .orElse(use))))
+                        EventReading.worse(year.splitUse(), load.splitUse())))
                 .orElse(year);
     }
 

@@ -149,7 +149,8 @@ public final class HandleEngine {
         return sections.map(handle ->
                         GluedLoad.of(parts, motions, handle, conditions.bond().orElseThrow(), conditions))
                 .map(load -> new HandleYear.Load(
-                        share.times(load.glue()), load.split().map(share::times)));
+                        share.times(load.glue()),
+                        load.split().flatMap(split -> ScaleStrength.of(parts).use(share.times(split)))));
     }
 
     /** The sections under a scale of these parts; solving is what a glued answer costs, so once an answer. */
@@ -221,6 +222,7 @@ public final class HandleEngine {
                 moisture.stockFraction(parts.get(0).material(), made(), Doubt.NONE),
                 Swing.of(course.hourly()),
                 load(parts, motions, sections, spread),
+                ScaleStrength.of(parts),
                 restsOn);
         HandleYear year = worst.of(spread, conditions);
         List<Finding> findings = new ArrayList<>(material.findings());
@@ -251,10 +253,12 @@ public final class HandleEngine {
             double finish,
             Swing moisture,
             Optional<HandleYear.Load> load,
+            ScaleStrength strength,
             RestsOn restsOn) {
 
         HandleYear of(Spread<Movement> spread, Conditions conditions) {
             Spread<FreeMovement> free = spread.map(Movement::free);
+            Band squeeze = free.of(FreeMovement::pinSqueeze);
             return new HandleYear(
                     ScaleChoice.of(material, cut),
                     new MoistureSpan(finish, moisture.least(), moisture.most()),
@@ -266,10 +270,10 @@ public final class HandleEngine {
                             free.of(FreeMovement::lengthMismatch),
                             spread.of(Movement::endShort),
                             spread.of(Movement::endLong)),
-                    new PinFit(
+                    new WorstPins(
                             free.of(FreeMovement::pinGap),
-                            free.of(FreeMovement::pinSqueeze),
-                            free.of(FreeMovement::pinCrackUse),
+                            squeeze,
+                            strength.besidePins(squeeze, free.of(FreeMovement::pinCrackUse)),
                             spread.of(Movement::pinHeadProud),
                             spread.of(Movement::pinHeadSunk)),
                     PartsJoint.of(

@@ -310,7 +310,7 @@ public final class StackEngine {
                         spread.of(run -> run.length().either()),
                         spread.of(run -> run.length().below()),
                         spread.of(run -> run.length().above())),
-                PinFit.NONE,
+                WorstPins.NONE,
                 PartsJoint.NONE,
                 Optional.empty(),
                 destination.monthAt(spread.value().length().worstHour() * HOURS_A_STEP),

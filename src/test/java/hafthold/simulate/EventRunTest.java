@@ -23,6 +23,7 @@ import hafthold.table.MaterialLibrary;
 import hafthold.table.TableSet;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Scales through a year of steady room air with events. */
@@ -193,7 +194,7 @@ class EventRunTest {
 
     private static EventAnswer answer(String event, EventCourse course) {
         Band none = Band.exact(0);
-        return EventReading.answer(EVENTS.find(event), List.of(course), none, none, none, none);
+        return EventReading.answer(EVENTS.find(event), List.of(course), none, none, Optional.of(none), none);
     }
 
     private static EventScale scale(String id, String finish) {

@@ -1,6 +1,7 @@
 package hafthold.simulate;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hafthold.air.Setting;
 import hafthold.knife.Handle;
