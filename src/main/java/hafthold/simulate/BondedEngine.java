@@ -273,7 +273,7 @@ public final class BondedEngine {
                             ? StaySpan.of(
                                     setup.destination,
                                     course,
-                                    value.get(worst).days().edge())
+                                    () -> value.get(worst).days().edge())
                             : List.of());
         }
 

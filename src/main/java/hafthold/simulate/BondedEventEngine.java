@@ -151,14 +151,12 @@ public final class BondedEventEngine {
             parts = HandleEngine.partsOf(knife.scale(), cut);
             double tang = knife.build().tang().thickness().metres();
             scale = parts.stream()
-                    .map(part -> EventScale.of(
-                                    moisture, part.material(), part.cut(), handle, knife.finish(), tang, doubt)
+                    .map(part -> EventScale.of(part.material(), part.cut(), handle, knife.finish(), tang, doubt)
                             .map(run::of)
                             .orElseGet(run::dry))
                     .toList();
             liners = knife.liners().stream()
-                    .map(liner -> EventScale.ofLiner(
-                                    moisture, liner, handle.tangWidth().metres() / 2, knife.finish(), doubt)
+                    .map(liner -> EventScale.ofLiner(liner, handle.tangWidth().metres() / 2, knife.finish(), doubt)
                             .map(run::of)
                             .orElseGet(run::dry))
                     .toList();

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
@@ -57,18 +58,26 @@ final class Draws {
     private final Sampling sampling;
     private final double[][] uniformOfOrder;
     private final double[][] ofOrder;
+    private final Optional<ImanConoverPairing> grown;
+    private final Optional<ImanConoverPairing> made;
     private final Map<String, double[][]> ofMaterials = new ConcurrentHashMap<>();
 
     Draws(Sampling sampling) {
         this.sampling = sampling;
         int inputs = Input.OF_ORDER.size();
         this.uniformOfOrder = sampling.hasBands()
-                ? ImanConoverPairing.paired(
-                        LatinHypercube.of(inputs, sampling.samples(), random(ORDER)),
-                        0,
-                        MatrixUtils.createRealIdentityMatrix(inputs))
+                ? new ImanConoverPairing(sampling.samples(), 0, MatrixUtils.createRealIdentityMatrix(inputs))
+                        .paired(LatinHypercube.of(inputs, sampling.samples(), random(ORDER)))
                 : new double[0][];
         this.ofOrder = positions(uniformOfOrder);
+        this.grown = pairing(true);
+        this.made = pairing(false);
+    }
+
+    private Optional<ImanConoverPairing> pairing(boolean hasGrain) {
+        return sampling.hasBands()
+                ? Optional.of(new ImanConoverPairing(sampling.samples(), Input.OF_ORDER.size(), correlation(hasGrain)))
+                : Optional.empty();
     }
 
     /** One doubt a sample; none where only values are wanted. */
@@ -83,15 +92,14 @@ final class Draws {
 
     /** Positions of an input of the order, by sample. */
     double[] of(Input input) {
-        return ofOrder[Input.OF_ORDER.indexOf(input)];
+        return ofOrder[input.place()];
     }
 
     /** Positions of an input of a material, by sample. */
     double[] of(Input input, Material material) {
-        if (Input.OF_ORDER.contains(input)) {
-            return of(input);
-        }
-        return ofMaterials.computeIfAbsent(material.id(), id -> draw(material))[Input.OF_MATERIAL.indexOf(input)];
+        return input.isOfOrder()
+                ? of(input)
+                : ofMaterials.computeIfAbsent(material.id(), id -> draw(material))[input.place()];
     }
 
     private double[][] draw(Material material) {
@@ -99,8 +107,8 @@ final class Draws {
         double[][] own = LatinHypercube.of(Input.OF_MATERIAL.size(), sampling.samples(), random(material.id()));
         double[][] all =
                 Stream.concat(Arrays.stream(uniformOfOrder), Arrays.stream(own)).toArray(double[][]::new);
-        double[][] paired = ImanConoverPairing.paired(all, held, correlation(Input.hasGrain(material)));
-        return positions(Arrays.copyOfRange(paired, held, paired.length));
+        ImanConoverPairing pairing = (Input.hasGrain(material) ? grown : made).orElseThrow();
+        return positions(Arrays.copyOfRange(pairing.paired(all), held, all.length));
     }
 
     /** Wanted rank correlations of all inputs, those of the order first. */
@@ -122,7 +130,7 @@ final class Draws {
     }
 
     private static int place(Input ofMaterial) {
-        return Input.OF_ORDER.size() + Input.OF_MATERIAL.indexOf(ofMaterial);
+        return Input.OF_ORDER.size() + ofMaterial.place();
     }
 
     private static double[][] positions(double[][] uniform) {

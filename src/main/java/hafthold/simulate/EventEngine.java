@@ -100,9 +100,13 @@ public final class EventEngine {
                 order,
                 value.courses,
                 value.motions(List.of()),
-                value.sections.map(handle -> GluedEdge.offsets(value.motions(List.of()), handle, order.at(repeated()))),
                 value.sections.map(handle -> GluedEdge.offsets(
-                        value.motions(all), handle, order.at(with(EventReading.samples(value.courses.get(0), all))))));
+                        value.motions(List.of()), handle, order.at(repeated()).warmer())),
+                value.sections.map(handle -> GluedEdge.offsets(
+                        value.motions(all),
+                        handle,
+                        order.at(with(EventReading.samples(value.courses.get(0), all)))
+                                .warmer())));
     }
 
     /** All parts of a scale under one doubt. */
@@ -116,7 +120,6 @@ public final class EventEngine {
             this.sections = sections;
             courses = parts.stream()
                     .map(part -> EventScale.of(
-                                    moisture,
                                     part.material(),
                                     part.cut(),
                                     order.handle(),
@@ -164,9 +167,7 @@ public final class EventEngine {
         }
 
         private Movement movement(List<PartMotion> motions, Conditions conditions) {
-            return new Movement(
-                    FreeMovement.of(motions, conditions),
-                    sections.map(handle -> GluedEdge.of(motions, handle, conditions)));
+            return Movement.of(motions, sections, conditions, conditions.warmer());
         }
 
         List<Integer> all() {
@@ -182,11 +183,13 @@ public final class EventEngine {
             List<Integer> all = all();
             return sections.map(handle -> {
                 List<PartMotion> hourly = motions(List.of());
-                double[][] whole = GluedLoad.changes(hourly, order.at(repeated()));
+                double[][] whole =
+                        GluedEdge.changes(hourly, order.at(repeated()).warmer());
                 double[][] eased = GluedLoad.relaxed(hourly, order.at(repeated()));
                 List<PartMotion> motions = motions(all);
                 List<Sample> samples = samples(courses.get(0), all);
-                double[][] series = GluedLoad.changes(motions, order.at(with(samples)));
+                double[][] series =
+                        GluedEdge.changes(motions, order.at(with(samples)).warmer());
                 for (int d = 0; d < series.length; d++) {
                     int at = 0;
                     for (EventWindow window : courses.get(0).windows()) {

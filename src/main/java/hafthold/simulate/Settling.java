@@ -19,7 +19,8 @@ import java.util.stream.Stream;
  * e-folding time of its moisture at the mean air of the customer's year.
  *
  * <p>After one such time 63 % of a lasting change has come, after three 95 %; the slow end of the band is that of the
- * slowest water (method of {@link SettlingTime}). Seasons go on after that: they are no settling.
+ * slowest water behind the tightest finish of their ranges, the quick end that of the quickest and the loosest (method of
+ * {@link SettlingTime}). Seasons go on after that: they are no settling.
  *
  * @param foldingDays e-folding time, days, more than 0
  */
@@ -69,6 +70,7 @@ public record Settling(Band foldingDays) {
     private static Optional<Settling> of(
             ScaleMaterial material, Cut cut, Handle handle, Finish finish, Destination destination) {
         double[] mean = meanAir(destination.repeatingYear());
+        Band coat = finish.resistance().band();
         return HandleEngine.partsOf(material, cut).stream()
                 .filter(part -> part.material().water().isPresent())
                 .map(part -> {
@@ -78,16 +80,19 @@ public record Settling(Band foldingDays) {
                             .diffusivityReference()
                             .band();
                     return new Settling(new Band(
-                            days(part, handle, finish, mean, speed.high() / speed.value()),
+                            days(part, handle, finish.resisting(coat.low()), mean, speed.high() / speed.value()),
                             days(part, handle, finish, mean, 1),
-                            days(part, handle, finish, mean, speed.low() / speed.value())));
+                            days(part, handle, finish.resisting(coat.high()), mean, speed.low() / speed.value())));
                 })
                 .findFirst();
     }
 
     private static double days(Hybrid.Part part, Handle handle, Finish finish, double[] air, double speedFactor) {
         return SettlingTime.eFoldingSeconds(
-                        LayerMoisture.slab(part.material(), part.cut(), handle, finish, speedFactor),
+                        PartSlab.quicker(
+                                PartSlab.scale(part.material(), part.cut(), handle, finish, Doubt.NONE)
+                                        .orElseThrow(),
+                                speedFactor),
                         air[0],
                         air[1],
                         new HylandWexlerSaturationPressure())

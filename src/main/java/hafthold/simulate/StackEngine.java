@@ -316,6 +316,8 @@ public final class StackEngine {
                 destination.monthAt(spread.value().length().worstHour() * HOURS_A_STEP),
                 grounds,
                 tellsDays ? new HandleDays(List.of(), destination.calendarYear(course.dailyMeans())) : HandleDays.NONE,
-                tellsDays ? StaySpan.of(destination, course, spread.value().dailyLength()) : List.of());
+                tellsDays
+                        ? StaySpan.of(destination, course, () -> spread.value().dailyLength())
+                        : List.of());
     }
 }

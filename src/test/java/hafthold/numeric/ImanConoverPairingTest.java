@@ -25,7 +25,8 @@ class ImanConoverPairingTest {
     void rankCorrelationsOfAHundredPointsComeWithinThreeHundredthsOfTheWantedOnes() {
         for (int points : new int[] {50, 100, 500}) {
             RealMatrix got = new SpearmansCorrelation(
-                            new Array2DRowRealMatrix(ImanConoverPairing.paired(columns(points), 0, WANTED)).transpose())
+                            new Array2DRowRealMatrix(new ImanConoverPairing(points, 0, WANTED).paired(columns(points)))
+                                    .transpose())
                     .getCorrelationMatrix();
             for (int i = 0; i < 4; i++) {
                 for (int j = 0; j < i; j++) {
@@ -39,7 +40,7 @@ class ImanConoverPairingTest {
     @Test
     void columnsKeepTheirValuesAndHeldOnesTheirOrder() {
         double[][] before = columns(80);
-        double[][] after = ImanConoverPairing.paired(before, 1, WANTED);
+        double[][] after = new ImanConoverPairing(before[0].length, 1, WANTED).paired(before);
         assertArrayEquals(before[0], after[0], 0);
         for (int c = 1; c < 4; c++) {
             double[] one = before[c].clone();
@@ -54,7 +55,7 @@ class ImanConoverPairingTest {
     void tooFewPointsAreRefused() {
         assertThrows(
                 IllegalArgumentException.class,
-                () -> ImanConoverPairing.paired(columns(4), 0, MatrixUtils.createRealIdentityMatrix(4)));
+                () -> new ImanConoverPairing(4, 0, MatrixUtils.createRealIdentityMatrix(4)));
     }
 
     private static double[][] columns(int points) {
