@@ -2,6 +2,7 @@ package hafthold.knife;
 
 import hafthold.material.Cut;
 import hafthold.material.Finish;
+import hafthold.material.Hybrid;
 import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
 import java.util.List;
@@ -50,6 +51,11 @@ public record FullTangKnife(
     /** How the right scale lies: as the build says, else as the material is usually sold. */
     public Cut cutRight() {
         return build.scales().cutRight().orElse(scale.usualCut());
+    }
+
+    /** Cuts to work out, left before right: one where both scales are alike, as those of a hybrid are. */
+    public List<Cut> sides() {
+        return scale instanceof Hybrid || cutLeft() == cutRight() ? List.of(cutLeft()) : List.of(cutLeft(), cutRight());
     }
 
     /** The same materials in a changed build with as many liners and pins. */

@@ -125,7 +125,22 @@ public record FitYear(
             Band squeezeAcross,
             Band headProud,
             Band headSunk,
-            Optional<Band> crackUse) {}
+            Optional<Band> crackUse) {
+
+        /** The worse of a year and its events. */
+        PinYear worse(PinYear event) {
+            return new PinYear(
+                    diameter,
+                    edgeDistance,
+                    EventReading.worse(gapAlong, event.gapAlong),
+                    EventReading.worse(gapAcross, event.gapAcross),
+                    EventReading.worse(squeezeAlong, event.squeezeAlong),
+                    EventReading.worse(squeezeAcross, event.squeezeAcross),
+                    EventReading.worse(headProud, event.headProud),
+                    EventReading.worse(headSunk, event.headSunk),
+                    EventReading.worse(crackUse, event.crackUse));
+        }
+    }
 
     /**
      * One scale by itself.
