@@ -43,4 +43,21 @@ public final class HandleDays {
         }
         return moisture;
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof HandleDays days
+                && edgeOffset().equals(days.edgeOffset())
+                && moisture().equals(days.moisture());
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * edgeOffset().hashCode() + moisture().hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "HandleDays[" + edgeOffset().size() + " days]";
+    }
 }

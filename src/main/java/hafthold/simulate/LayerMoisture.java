@@ -13,6 +13,7 @@ import hafthold.material.WaterUptake;
 import hafthold.simulate.SlabYears.Habits;
 import hafthold.transport.MoistureHistory;
 import hafthold.transport.PeriodicMoisture;
+import hafthold.transport.Resolution;
 import hafthold.transport.Slab;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -82,7 +83,7 @@ final class LayerMoisture {
             return; // years of a knife that moves house are kept elsewhere
         }
         List<Slab> values = new ArrayList<>();
-        List<Slab> usual = new ArrayList<>();
+        List<Slab> others = new ArrayList<>();
         for (Hybrid.Part part : parts) {
             PartSlab.scale(part.material(), part.cut(), handle, finish, Doubt.NONE)
                     .ifPresent(value -> {
@@ -90,16 +91,20 @@ final class LayerMoisture {
                         DiffusivityNodes nodes =
                                 new DiffusivityNodes(part.material().water().orElseThrow());
                         for (int node = 0; node < nodes.size(); node++) {
-                            if (sampled || node == nodes.value()) {
-                                usual.add(PartSlab.quicker(value, nodes.factor(node)));
+                            if (node != nodes.value()) {
+                                others.add(PartSlab.quicker(value, nodes.factor(node)));
                             }
                         }
                     });
         }
-        years.prepare(usual, Habits.USUAL);
+        years.prepare(values, Habits.USUAL, Resolution.STANDARD);
+        if (!sampled) {
+            return;
+        }
+        years.prepare(others, Habits.USUAL, Resolution.SAMPLED);
         for (Habits habits : List.of(Habits.DRIER, Habits.DAMPER)) {
-            if (sampled && years.knows(habits)) {
-                years.prepare(values, habits);
+            if (years.knows(habits)) {
+                years.prepare(values, habits, Resolution.SAMPLED);
             }
         }
     }
@@ -190,8 +195,18 @@ final class LayerMoisture {
                 nodes.size() + (years.knows(Habits.DRIER) ? 2 : 0),
                 nodes.value(),
                 number -> number < drier
-                        ? years.year(material.id(), PartSlab.quicker(slab, nodes.factor(number)), layers, Habits.USUAL)
-                        : years.year(material.id(), slab, layers, number == drier ? Habits.DRIER : Habits.DAMPER),
+                        ? years.year(
+                                material.id(),
+                                PartSlab.quicker(slab, nodes.factor(number)),
+                                layers,
+                                Habits.USUAL,
+                                number == nodes.value() ? Resolution.STANDARD : Resolution.SAMPLED)
+                        : years.year(
+                                material.id(),
+                                slab,
+                                layers,
+                                number == drier ? Habits.DRIER : Habits.DAMPER,
+                                Resolution.SAMPLED),
                 new DoubtedMoisture.Reading() {
                     @Override
                     public double[] weights(Doubt doubt) {

@@ -1,7 +1,10 @@
 package hafthold.simulate;
 
 import hafthold.air.AirSeries;
+import hafthold.air.HylandWexlerSaturationPressure;
+import hafthold.air.SaturationPressure;
 import hafthold.transport.PeriodicMoisture;
+import hafthold.transport.Resolution;
 import hafthold.transport.Slab;
 import java.util.Collection;
 import java.util.List;
@@ -13,6 +16,8 @@ import java.util.concurrent.ConcurrentHashMap;
 final class SlabYears {
     /** A year whose start is known no better than this is not settled, kg/kg: ten times what the solver promises. */
     private static final double UNSETTLED_FRACTION = 10 * PeriodicMoisture.REPEATS_FRACTION;
+
+    private static final SaturationPressure SATURATION = new HylandWexlerSaturationPressure();
 
     private final AirSeries usual;
     private final Optional<AirSeries> drier;
@@ -26,7 +31,7 @@ final class SlabYears {
         DAMPER
     }
 
-    private record Key(Slab slab, int layers, Habits habits) {}
+    private record Key(Slab slab, int layers, Habits habits, Resolution resolution) {}
 
     SlabYears(Destination destination) {
         usual = destination.air();
@@ -46,22 +51,22 @@ final class SlabYears {
      * @param layers equal layers that are kept, may be 0
      * @throws OutsideModelsException when it does not come round
      */
-    LayeredCourse year(String material, Slab slab, int layers, Habits habits) {
-        return years.computeIfAbsent(new Key(slab, layers, habits), missing -> {
-            PeriodicMoisture year = PeriodicMoisture.of(slab, air(habits), layers);
+    LayeredCourse year(String material, Slab slab, int layers, Habits habits, Resolution resolution) {
+        return years.computeIfAbsent(new Key(slab, layers, habits, resolution), missing -> {
+            PeriodicMoisture year = PeriodicMoisture.of(slab, air(habits), layers, SATURATION, resolution);
             requireSettled(material, year);
             return LayeredCourse.of(year.history());
         });
     }
 
     /** Works out the years of slabs without layers side by side, at less cost than one by one and with the same answers. */
-    void prepare(Collection<Slab> wanted, Habits habits) {
+    void prepare(Collection<Slab> wanted, Habits habits, Resolution resolution) {
         List<Slab> slabs = wanted.stream().distinct().toList();
-        List<PeriodicMoisture> found = PeriodicMoisture.ofAll(slabs, air(habits), 0);
+        List<PeriodicMoisture> found = PeriodicMoisture.ofAll(slabs, air(habits), 0, SATURATION, resolution);
         for (int i = 0; i < slabs.size(); i++) {
             if (isSettled(found.get(i))) { // one that is not is complained of when it is asked for
                 years.put(
-                        new Key(slabs.get(i), 0, habits),
+                        new Key(slabs.get(i), 0, habits, resolution),
                         LayeredCourse.of(found.get(i).history()));
             }
         }

@@ -8,11 +8,15 @@ import java.util.List;
  *
  * <p>Every movement is a sum of the mean moisture, its first moment and the temperature, each times a number that the doubt
  * decides. Such a sum is largest at a corner of the cloud of points (mean, moment, temperature) of the year. Kept are the
- * samples at which the cloud of each computed course reaches furthest in 26 directions: along each axis, between each two
+ * samples at which the cloud of each computed course, and of some between, reaches furthest in 26 directions: along each axis, between each two
  * and between all three, every axis by its own range. What is lost that way stands in accuracy.md and is held by a test.
  */
 final class TellingSamples {
     private static final int DIRECTIONS = 13;
+
+    /** Courses that are read between computed ones: theirs is another hour. */
+    private static final List<Doubt> BETWEEN =
+            List.of(Doubt.alone(Input.DIFFUSIVITY, -0.5), Doubt.alone(Input.DIFFUSIVITY, 0.5));
 
     private final double[] furthest = new double[2 * DIRECTIONS];
     private final int[] where = new int[2 * DIRECTIONS];
@@ -31,14 +35,18 @@ final class TellingSamples {
         double perKelvin = perRange(warmer);
         for (DoubtedMoisture part : parts) {
             for (int number = 0; number < part.size(); number++) {
-                MoistureCourse course = part.computed(number).mean();
-                telling.add(course.hourly(), course.moment(), warmer, perKelvin);
+                telling.add(part.computed(number).mean(), warmer, perKelvin);
+            }
+            for (Doubt between : BETWEEN) {
+                telling.add(part.course(between).mean(), warmer, perKelvin);
             }
         }
         return telling.kept.stream().toArray();
     }
 
-    private void add(double[] mean, double[] moment, double[] warmer, double perKelvin) {
+    private void add(MoistureCourse course, double[] warmer, double perKelvin) {
+        double[] mean = course.hourly();
+        double[] moment = course.moment();
         double perMean = perRange(mean);
         double perMoment = perRange(moment);
         java.util.Arrays.fill(furthest, Double.NEGATIVE_INFINITY);
