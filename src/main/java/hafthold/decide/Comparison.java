@@ -111,6 +111,11 @@ public record Comparison(
             reasons = List.copyOf(reasons);
         }
 
+        /** The same answer at a rank. */
+        Ranked at(int place) {
+            return new Ranked(place, year, verdict, reasons, settling, likelihood);
+        }
+
         /** True where its movement is more than a guess, whether or not every limit could be judged. */
         public boolean isMovementKnown() {
             return verdict != Verdict.UNKNOWN || year.grounds().evidence() != Evidence.UNKNOWN;

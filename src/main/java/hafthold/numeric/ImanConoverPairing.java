@@ -26,43 +26,50 @@ import org.apache.commons.math3.linear.RealMatrix;
 public final class ImanConoverPairing {
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
-    private final int held;
-    private final double[][] wanted;
     private final double[] score;
+    private final double[][] heldScores;
+    private final double[][] wanted;
 
     /**
-     * A pairing of columns of equally many points.
+     * A pairing of columns with some that are held as they are.
      *
-     * @param points how many, more than there are columns
-     * @param held how many of the first columns keep their order
-     * @param correlation wanted rank correlations, symmetric and positive definite, one row a column
+     * @param held columns that keep their order; may be none
+     * @param points how many points a column has, more than there are columns
+     * @param correlation wanted rank correlations of the held and then of all other columns, symmetric and positive
+     *     definite, one row a column
      */
-    public ImanConoverPairing(int points, int held, RealMatrix correlation) {
+    public ImanConoverPairing(double[][] held, int points, RealMatrix correlation) {
         if (points <= correlation.getRowDimension()) {
             throw new IllegalArgumentException("pairing " + correlation.getRowDimension()
                     + " columns needs more points than columns, got " + points);
         }
-        this.held = held;
         this.wanted = lower(correlation);
         this.score = new double[points];
         Arrays.setAll(score, rank -> NORMAL.inverseCumulativeProbability((rank + 1.0) / (points + 1)));
+        this.heldScores = Arrays.stream(held)
+                .map(column -> inOrderOf(score, column, sorted(column)))
+                .toArray(double[][]::new);
     }
 
     /**
-     * The columns, paired anew.
+     * The columns that are not held, paired anew.
      *
      * @param columns values by column and point, no two alike within a column
      * @return new columns with the same values
      */
     public double[][] paired(double[][] columns) {
-        double[][] scores = new double[columns.length][];
+        int held = heldScores.length;
+        double[][] scores = Arrays.copyOf(heldScores, held + columns.length);
+        double[][] sorted = new double[columns.length][];
         for (int c = 0; c < columns.length; c++) {
-            scores[c] = scores(columns[c]);
+            sorted[c] = sorted(columns[c]);
+            scores[held + c] = inOrderOf(score, columns[c], sorted[c]);
         }
         double[][] q = lower(new Array2DRowRealMatrix(correlation(scores), false));
         double[][] result = new double[columns.length][];
         for (int c = 0; c < columns.length; c++) {
-            result[c] = c < held ? columns[c].clone() : inOrderOf(columns[c], sum(share(c, q), scores));
+            double[] key = sum(share(held + c, q), scores);
+            result[c] = inOrderOf(sorted[c], key, sorted(key));
         }
         return result;
     }
@@ -115,21 +122,11 @@ public final class ImanConoverPairing {
         return new CholeskyDecomposition(symmetric).getL().getData();
     }
 
-    private double[] scores(double[] column) {
-        double[] scores = new double[column.length];
-        double[] sorted = sorted(column);
-        for (int i = 0; i < column.length; i++) {
-            scores[i] = score[Arrays.binarySearch(sorted, column[i])];
-        }
-        return scores;
-    }
-
-    private static double[] inOrderOf(double[] values, double[] key) {
-        double[] sortedValues = sorted(values);
-        double[] sortedKey = sorted(key);
-        double[] result = new double[values.length];
-        for (int i = 0; i < values.length; i++) {
-            result[i] = sortedValues[Arrays.binarySearch(sortedKey, key[i])];
+    /** Ascending values, put where a key has its least, its second least and so on. */
+    private static double[] inOrderOf(double[] ascending, double[] key, double[] sortedKey) {
+        double[] result = new double[key.length];
+        for (int i = 0; i < key.length; i++) {
+            result[i] = ascending[Arrays.binarySearch(sortedKey, key[i])];
         }
         return result;
     }

@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -66,7 +65,8 @@ final class Draws {
         this.sampling = sampling;
         int inputs = Input.OF_ORDER.size();
         this.uniformOfOrder = sampling.hasBands()
-                ? new ImanConoverPairing(sampling.samples(), 0, MatrixUtils.createRealIdentityMatrix(inputs))
+                ? new ImanConoverPairing(
+                                new double[0][], sampling.samples(), MatrixUtils.createRealIdentityMatrix(inputs))
                         .paired(LatinHypercube.of(inputs, sampling.samples(), random(ORDER)))
                 : new double[0][];
         this.ofOrder = positions(uniformOfOrder);
@@ -76,7 +76,7 @@ final class Draws {
 
     private Optional<ImanConoverPairing> pairing(boolean hasGrain) {
         return sampling.hasBands()
-                ? Optional.of(new ImanConoverPairing(sampling.samples(), Input.OF_ORDER.size(), correlation(hasGrain)))
+                ? Optional.of(new ImanConoverPairing(uniformOfOrder, sampling.samples(), correlation(hasGrain)))
                 : Optional.empty();
     }
 
@@ -103,12 +103,9 @@ final class Draws {
     }
 
     private double[][] draw(Material material) {
-        int held = Input.OF_ORDER.size();
-        double[][] own = LatinHypercube.of(Input.OF_MATERIAL.size(), sampling.samples(), random(material.id()));
-        double[][] all =
-                Stream.concat(Arrays.stream(uniformOfOrder), Arrays.stream(own)).toArray(double[][]::new);
         ImanConoverPairing pairing = (Input.hasGrain(material) ? grown : made).orElseThrow();
-        return positions(Arrays.copyOfRange(pairing.paired(all), held, all.length));
+        return positions(
+                pairing.paired(LatinHypercube.of(Input.OF_MATERIAL.size(), sampling.samples(), random(material.id()))));
     }
 
     /** Wanted rank correlations of all inputs, those of the order first. */

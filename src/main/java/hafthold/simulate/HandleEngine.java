@@ -33,6 +33,7 @@ public final class HandleEngine {
     private final Draws draws;
     private final Conditions conditions;
     private final LayerMoisture moisture;
+    private final YearMean mean;
     private final Optional<GluedSections> glued;
     private final Map<Lay, Double> cracks;
 
@@ -70,6 +71,7 @@ public final class HandleEngine {
         this.draws = draws;
         this.conditions = order.at(order.destination().thinned(Resolution.STANDARD.airStrayFraction()));
         this.moisture = new LayerMoisture(conditions.destination(), made());
+        this.mean = YearMean.of(conditions.destination().repeatingYear());
         this.glued = glued;
         this.cracks = cracks;
     }
@@ -120,6 +122,11 @@ public final class HandleEngine {
      */
     public void prepare(List<Hybrid.Part> parts) {
         moisture.prepareMeans(parts, order.handle(), order.finish(), sampling.hasBands());
+    }
+
+    /** How soon a change of a material in a cut shows and is over; empty for what takes up no water. */
+    public Optional<Settling> settling(ScaleMaterial material, Cut cut) {
+        return Settling.of(order, material, cut, mean);
     }
 
     /** The year of a material in a cut hour by hour, everything at its value; of a hybrid, the moisture of its first part. */
