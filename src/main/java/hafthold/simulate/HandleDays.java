@@ -51,9 +51,10 @@ public final class HandleDays {
                 && moisture().equals(days.moisture());
     }
 
+    /** One for all: days are not worked out only to tell them apart. */
     @Override
     public int hashCode() {
-        return 31 * edgeOffset().hashCode() + moisture().hashCode();
+        return 1;
     }
 
     @Override
