@@ -79,6 +79,12 @@ final class FitFindings {
                     "liners",
                     "Between glue lines they are taken to drink by their edges only, evenly over their width."));
         }
+        knife.bolster()
+                .ifPresent(bolster -> findings.add(new Finding(
+                        Finding.Kind.ESTIMATE,
+                        "bolster",
+                        "It is taken to widen with heat as if the tang did not hold it, the most that can show; how it is"
+                                + " fixed, and what that bears, is left out.")));
         if (knife.cutLeft() != knife.cutRight()) {
             findings.add(new Finding(
                     Finding.Kind.ESTIMATE,

@@ -55,6 +55,7 @@ final class FitInputs {
             names.put(full.scale().id(), full.scale().name());
             names.put(full.adhesive().id(), full.adhesive().name());
             full.liners().forEach(liner -> names.put(liner.id(), liner.name()));
+            full.bolster().ifPresent(bolster -> names.put(bolster.id(), bolster.name()));
         } else {
             ((TangStackKnife) knife).parts().forEach(part -> names.put(part.id(), part.name()));
         }
@@ -74,6 +75,7 @@ final class FitInputs {
                         + size(build.scales().thickness()) + " thick, "
                         + size(build.scales().length()) + " long, edges eased "
                         + size(build.scales().easing()));
+        knife.bolster().ifPresent(bolster -> add("Bolster", bolster.name()));
         add(
                 "Profile",
                 build.scales().profile().stream()

@@ -128,6 +128,12 @@ public final class FitJson {
             band(json, "bow_hollow_right_mm", year.bow().get().hollowRight(), MILLI);
             json.writeNumberField("bow_month", year.bow().get().month());
         }
+        if (year.bolster().isPresent()) {
+            band(json, "bolster_shy_mm", year.bolster().get().againstTang().shy(), MILLI);
+            band(json, "bolster_proud_mm", year.bolster().get().againstTang().proud(), MILLI);
+            band(json, "scale_at_bolster_shy_mm", year.bolster().get().scale().shy(), MILLI);
+            band(json, "scale_at_bolster_proud_mm", year.bolster().get().scale().proud(), MILLI);
+        }
         band(json, "set_mm", year.set(), MILLI);
         band(json, "glue_shear_mpa", year.glueShear(), MEGA);
         band(json, "glue_peel_mpa", year.gluePeel(), MEGA);

@@ -16,7 +16,7 @@ import java.util.Set;
  * @param rows the words of the bench note
  */
 record FullTangSections(LengthUnits units, List<FitLimits> limits, FullTangFit fit, FitRows rows) {
-    private static final Set<String> EDGES = Set.of("Edges", "left", "right", "Faces", "Bow");
+    private static final Set<String> EDGES = Set.of("Edges", "left", "right", "Faces", "Bolster", "Bow");
     private static final Set<String> STRENGTH = Set.of("Glue line", "Scale", "Ends", "Heat");
 
     void write(PageFrame frame) {

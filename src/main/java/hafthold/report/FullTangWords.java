@@ -6,6 +6,7 @@ import hafthold.knife.Pin;
 import hafthold.knife.SizeRange;
 import hafthold.quantity.Band;
 import hafthold.simulate.FitYear;
+import hafthold.simulate.FitYear.BolsterYear;
 import hafthold.simulate.FitYear.BowYear;
 import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.SideYear;
@@ -43,12 +44,13 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
         Settling.of(fit.knife(), fit.destination())
                 .ifPresent(settling -> rows.row("Timing", SettlingWords.sentence(settling)));
         rows.row("Faces", faces(year));
+        year.bolster().ifPresent(bolster -> rows.row("Bolster", bolster(bolster)));
         year.bow().ifPresent(bow -> rows.row("Bow", bow(bow)));
         for (int i = 0; i < year.pins().size(); i++) {
             rows.row("Pin " + (i + 1), pin(build.pins().get(i), year.pins().get(i)));
         }
-        rows.row("Glue line", glue(year));
-        rows.row("Scale", scale(year));
+        rows.row("Glue line", StrengthWords.glue(year));
+        rows.row("Scale", StrengthWords.scale(year));
         rows.row("Ends", ends(year.whole()));
         rows.row("Heat", heat(year));
         rows.row("Doubt", DriverWords.row(fit.likelihood(), year.drivers()));
@@ -126,6 +128,20 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
         return String.join("; ", parts);
     }
 
+    private String bolster(BolsterYear bolster) {
+        Step tang = bolster.againstTang();
+        Step scale = bolster.scale();
+        return "by heat its edge stands "
+                + either(
+                        tang.shy(),
+                        "below that of the tang",
+                        tang.proud(),
+                        "above that of the tang",
+                        "level with the tang")
+                + "; beside it the scale stands "
+                + either(scale.shy(), "shy of the bolster", scale.proud(), "proud of the bolster", "flush");
+    }
+
     private String bow(BowYear bow) {
         Band left = bow.hollowLeft();
         Band right = bow.hollowRight();
@@ -150,12 +166,7 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
                         : pin.fill() == Pin.Fill.FLEXIBLE ? " (filled with something that gives)" : " (open)"));
         parts.add("across " + room(year.gapAcross(), year.squeezeAcross()));
         parts.add("along " + room(year.gapAlong(), year.squeezeAlong()));
-        if (year.crackUse().isEmpty()) {
-            parts.add("how much of what the scale bears before it splits is unknown");
-        }
-        year.crackUse()
-                .filter(use -> use.value() > 0.01)
-                .ifPresent(use -> parts.add("uses " + use(use) + " of what the scale bears before it splits"));
+        StrengthWords.besidePin(year).ifPresent(parts::add);
         if (year.edgeDistance().metres() < 1.5 * pin.diameter().metres()) {
             parts.add("only " + SizeRange.millimetres(year.edgeDistance()) + " from the edge");
         }
@@ -174,27 +185,6 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
             parts.add("gap " + length(gap));
         }
         return String.join(", ", parts);
-    }
-
-    private static String glue(FitYear year) {
-        return "carries up to " + use(year.glueUse()) + " of what it bears, worst in "
-                + MonthWord.of(year.glueMonth()) + ": "
-                + megapascals(year.glueShear()) + " sliding and " + megapascals(year.gluePeel())
-                + " peeling over its last 2 mm";
-    }
-
-    private static String scale(FitYear year) {
-        if (year.middleUse().isEmpty() || year.tearUse().isEmpty()) {
-            return "held by the glue; how much of what it bears across the grain that takes is unknown: "
-                    + Wording.english().say("bench.open.measure");
-        }
-        Band middle = year.middleUse().get();
-        Band tear = year.tearUse().get();
-        if (middle.value() < 0.01 && tear.value() < 0.01) {
-            return "no pull across the grain to speak of";
-        }
-        return "held by the glue it uses " + use(middle) + " of what it bears across the grain in its middle, "
-                + use(tear) + " where the glued edge pulls on it";
     }
 
     private String ends(HandleYear whole) {
@@ -239,21 +229,5 @@ record FullTangWords(LengthUnits units, FullTangFit fit) {
 
     private static boolean shows(Band band) {
         return band.value() > SHOWS;
-    }
-
-    private static String use(Band use) {
-        if (use.isExact()) {
-            return String.format(Locale.ROOT, "%.0f" + Paragraph.HOLD + "%%", 100 * use.value());
-        }
-        return String.format(
-                Locale.ROOT,
-                "%.0f" + Paragraph.HOLD + "%% (%.0f–%.0f)",
-                100 * use.value(),
-                100 * use.low(),
-                100 * use.high());
-    }
-
-    private static String megapascals(Band pascals) {
-        return String.format(Locale.ROOT, "%.1f" + Paragraph.HOLD + "MPa", pascals.value() / 1e6);
     }
 }

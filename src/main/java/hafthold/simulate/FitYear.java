@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param endMismatch end of the glued scale against the steel at bolster and butt, either way
  * @param pinSpan change of the distance between the outermost holes against the steel, unglued, either way
  * @param bow of the whole handle, where its two scales lie differently
+ * @param bolster where bolster, tang and scale meet; empty without a bolster
  * @param glueShear shear in the worst glue line, mean over its last 2 mm
  * @param gluePeel pull in the worst glue line, mean over its last 2 mm
  * @param glueShearLastMillimetre shear over the last 1 mm
@@ -52,6 +53,7 @@ public record FitYear(
         Band endMismatch,
         Band pinSpan,
         Optional<BowYear> bow,
+        Optional<BolsterYear> bolster,
         Band glueShear,
         Band gluePeel,
         Band glueShearLastMillimetre,
@@ -94,6 +96,14 @@ public record FitYear(
     public record BowYear(Band hollowLeft, Band hollowRight, int month) {}
 
     /**
+     * Edges at the bolster line, a side, the year's worst since final sanding.
+     *
+     * @param againstTang bolster below and above the tang, by heat alone
+     * @param scale glued scale below and above the bolster, half way up, without bands
+     */
+    public record BolsterYear(Step againstTang, Step scale) {}
+
+    /**
      * One pin through the year.
      *
      * @param diameter of the pin
@@ -115,7 +125,22 @@ public record FitYear(
             Band squeezeAcross,
             Band headProud,
             Band headSunk,
-            Optional<Band> crackUse) {}
+            Optional<Band> crackUse) {
+
+        /** The worse of a year and its events. */
+        PinYear worse(PinYear event) {
+            return new PinYear(
+                    diameter,
+                    edgeDistance,
+                    EventReading.worse(gapAlong, event.gapAlong),
+                    EventReading.worse(gapAcross, event.gapAcross),
+                    EventReading.worse(squeezeAlong, event.squeezeAlong),
+                    EventReading.worse(squeezeAcross, event.squeezeAcross),
+                    EventReading.worse(headProud, event.headProud),
+                    EventReading.worse(headSunk, event.headSunk),
+                    EventReading.worse(crackUse, event.crackUse));
+        }
+    }
 
     /**
      * One scale by itself.

@@ -105,6 +105,7 @@ final class InventedFit {
                 mm(0.01, 0.02, 0.02),
                 mm(0.01, 0.02, 0.03),
                 Optional.empty(),
+                Optional.empty(),
                 new Band(3e6, 6.5e6, 13e6),
                 new Band(3e6, 7e6, 14e6),
                 new Band(4e6, 8e6, 16e6),
