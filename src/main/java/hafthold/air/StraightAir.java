@@ -5,7 +5,7 @@ package hafthold.air;
  * hour.
  */
 public final class StraightAir {
-    private static final int[] STRIDES = {12, 8, 6, 4, 3, 2};
+    private static final int[] STRIDES = {120, 60, 40, 24, 20, 12, 10, 8, 6, 5, 4, 3, 2};
     /** A kelvin sways the flux through the surface about as much as this fraction of relative humidity. */
     private static final double HUMIDITY_PER_KELVIN = 0.02;
 
@@ -17,11 +17,14 @@ public final class StraightAir {
      *
      * @param air a closed year
      * @param strayFraction allowed, fraction of relative humidity, a kelvin counting as 0.02; zero or more
-     * @return 1, 2, 3, 4, 6, 8 or 12
+     * @param mostSeconds furthest that kept samples may lie apart
+     * @return 1 to 120, a divisor of the number of samples
      */
-    public static int stride(AirSeries air, double strayFraction) {
+    public static int stride(AirSeries air, double strayFraction, double mostSeconds) {
         for (int stride : STRIDES) {
-            if (air.size() % stride == 0 && isStraight(air, stride, strayFraction)) {
+            if (air.size() % stride == 0
+                    && stride * air.stepSeconds() <= mostSeconds
+                    && isStraight(air, stride, strayFraction)) {
                 return stride;
             }
         }

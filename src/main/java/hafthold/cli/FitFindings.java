@@ -74,11 +74,18 @@ final class FitFindings {
                     "liners",
                     "Between glue lines they are taken to drink by their edges only, evenly over their width."));
         }
+        knife.bolster()
+                .ifPresent(bolster -> findings.add(new Finding(
+                        Finding.Kind.ESTIMATE,
+                        "bolster",
+                        "It is taken to widen with heat as if the tang did not hold it, the most that can show; how it is"
+                                + " fixed, and what that bears, is left out.")));
         if (knife.cutLeft() != knife.cutRight()) {
             findings.add(new Finding(
                     Finding.Kind.ESTIMATE,
                     "two cuts",
-                    "Each side is worked out as if the other were its twin; a bow of the whole handle is left out."));
+                    "Each side is worked out as if the other were its twin. The bow of the whole handle is that of a strip of"
+                            + " layers: a tang drilled, slotted or ground thinner than stated bends more."));
         }
         if (damp(destination)
                 && knife.liners().stream().anyMatch(liner -> liner.water().isPresent())) {

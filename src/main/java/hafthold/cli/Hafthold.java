@@ -2,6 +2,7 @@ package hafthold.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -11,8 +12,9 @@ import picocli.CommandLine.Command;
         name = "hafthold",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        description = "How the scales of a knife handle swell, shrink and open in the customer's climate.",
-        subcommands = {
+        description = "How the scales of a knife handle swell, shrink and open in the customer's climate.")
+public final class Hafthold {
+    private static final List<Class<?>> COMMANDS = List.of(
             CompareCommand.class,
             AtlasCommand.class,
             FitCommand.class,
@@ -22,9 +24,7 @@ import picocli.CommandLine.Command;
             RemakeCommand.class,
             PlacesCommand.class,
             MaterialsCommand.class,
-            SourcesCommand.class
-        })
-public final class Hafthold {
+            SourcesCommand.class);
 
     /** Runs one command; exits with its code unless that is 0. */
     public static void main(String[] args) {
@@ -49,7 +49,7 @@ public final class Hafthold {
         Locale.setDefault(Locale.ROOT);
         System.setProperty("java.awt.headless", "true");
         FaultReport faults = new FaultReport();
-        CommandLine commandLine = new CommandLine(new Hafthold())
+        CommandLine commandLine = commandLine(args)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(faults)
                 .setParameterExceptionHandler(faults)
@@ -60,5 +60,16 @@ public final class Hafthold {
         out.flush();
         err.flush();
         return code;
+    }
+
+    /** With the command that is called, or all of them where that is not plain: reading the others would take time. */
+    private static CommandLine commandLine(String... args) {
+        CommandLine commandLine = new CommandLine(new Hafthold());
+        List<Class<?>> called = COMMANDS.stream()
+                .filter(command -> args.length > 0
+                        && command.getAnnotation(Command.class).name().equals(args[0]))
+                .toList();
+        (called.isEmpty() ? COMMANDS : called).forEach(commandLine::addSubcommand);
+        return commandLine;
     }
 }

@@ -108,9 +108,7 @@ public record AtlasSurvey(Judgement judgement, Sampling sampling, int threads) {
             try {
                 HandleYear year =
                         (hangsOnBand(candidate) ? banded : engine).year(candidate.material(), candidate.cut());
-                Likelihood likelihood = judgement.likelihood(year);
-                holds.add(
-                        likelihood.isSampled() ? OptionalDouble.of(likelihood.verdictHolds()) : OptionalDouble.empty());
+                holds.add(judgement.likelihood(year).verdictHolds());
                 years.add(year.brief());
             } catch (OutsideModelsException e) {
                 throw new OutsideModelsException(destination.id() + ": " + e.getMessage());
@@ -136,7 +134,7 @@ public record AtlasSurvey(Judgement judgement, Sampling sampling, int threads) {
         int[] rank = new int[years.size()];
         List<Integer> bestFirst = IntStream.range(0, years.size())
                 .boxed()
-                .sorted(Comparator.comparingDouble(i -> judgement.seasonalUse(years.get(i))))
+                .sorted(Comparator.comparing(years::get, judgement.bestFirst()))
                 .toList();
         for (int i = 0; i < rank.length; i++) {
             rank[bestFirst.get(i)] = i + 1;

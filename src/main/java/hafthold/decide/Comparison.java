@@ -5,6 +5,7 @@ import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
 import hafthold.simulate.HandleYear;
 import hafthold.simulate.Settling;
+import hafthold.source.Evidence;
 import hafthold.source.Finding;
 import java.util.Comparator;
 import java.util.List;
@@ -108,6 +109,16 @@ public record Comparison(
         /** Keeps its own copy. */
         public Ranked {
             reasons = List.copyOf(reasons);
+        }
+
+        /** The same answer at a rank. */
+        Ranked at(int place) {
+            return new Ranked(place, year, verdict, reasons, settling, likelihood);
+        }
+
+        /** True where its movement is more than a guess, whether or not every limit could be judged. */
+        public boolean isMovementKnown() {
+            return verdict != Verdict.UNKNOWN || year.grounds().evidence() != Evidence.UNKNOWN;
         }
     }
 }

@@ -112,7 +112,9 @@ final class FullTangAdviser {
         boolean worse = trial.verdict().compareTo(judgement.verdict(before)) > 0;
         return !worse
                 && out.stream()
-                        .anyMatch(kind -> is.containsKey(kind) && is.get(kind) < WORTH_SAYING * was.get(kind) - 1e-6);
+                        .anyMatch(kind -> was.containsKey(kind)
+                                && is.containsKey(kind)
+                                && is.get(kind) < WORTH_SAYING * was.get(kind) - 1e-6);
     }
 
     /** The best single change first, then the others on top of it as long as they help. */
@@ -157,7 +159,7 @@ final class FullTangAdviser {
                 judgement.reasons(trial.year()).stream().map(Reason::kind).collect(Collectors.toSet());
         List<Advice.Effect> effects = new ArrayList<>();
         for (Reason.Kind kind : Reason.Kind.values()) {
-            if (was.containsKey(kind) && (out.contains(kind) || outNow.contains(kind))) {
+            if (was.containsKey(kind) && is.containsKey(kind) && (out.contains(kind) || outNow.contains(kind))) {
                 effects.add(new Advice.Effect(kind, was.get(kind), is.get(kind)));
             }
         }
@@ -173,15 +175,17 @@ final class FullTangAdviser {
         sizes.put(Reason.Kind.PIN_GAP, year.whole().pins().gap().value());
         sizes.put(Reason.Kind.END_GAP, year.whole().ends().shortBy().value());
         sizes.put(Reason.Kind.END_PROUD, year.whole().ends().longBy().value());
-        sizes.put(Reason.Kind.PIN_CRACK, year.whole().pins().crackUse().value());
+        year.whole().pins().crackUse().ifPresent(use -> sizes.put(Reason.Kind.PIN_CRACK, use.value()));
         sizes.put(Reason.Kind.RIDGE, year.whole().joint().ridge().value());
         sizes.put(
                 Reason.Kind.PARTS_JOINT,
                 year.whole().joint().use().map(Band::value).orElse(0.0));
         sizes.put(Reason.Kind.GLUE_LINE, year.glueUse().value());
-        sizes.put(
-                Reason.Kind.SCALE_SPLIT,
-                Math.max(year.middleUse().value(), year.tearUse().value()));
+        Stream.of(year.middleUse(), year.tearUse())
+                .flatMap(Optional::stream)
+                .mapToDouble(Band::value)
+                .max()
+                .ifPresent(use -> sizes.put(Reason.Kind.SCALE_SPLIT, use));
         sizes.put(Reason.Kind.END_LETS_GO, year.whole().ends().lengthMismatch().value() / 2);
         return sizes;
     }

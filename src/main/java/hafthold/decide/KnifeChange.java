@@ -52,6 +52,7 @@ final class KnifeChange {
                 material,
                 recut.liners(),
                 recut.pinMetals(),
+                recut.bolster(),
                 recut.adhesive(),
                 recut.finish());
     }
@@ -106,7 +107,14 @@ final class KnifeChange {
                 b.glueUp(),
                 b.made());
         return new FullTangKnife(
-                changed, knife.steel(), knife.scale(), knife.liners(), knife.pinMetals(), adhesive, knife.finish());
+                changed,
+                knife.steel(),
+                knife.scale(),
+                knife.liners(),
+                knife.pinMetals(),
+                knife.bolster(),
+                adhesive,
+                knife.finish());
     }
 
     private static Scales scales(Scales s, String materialId, Optional<Cut> cut) {

@@ -4,7 +4,6 @@ import hafthold.air.AirSeries;
 import hafthold.air.EventSchedule;
 import hafthold.decide.Comparison.DayOfAir;
 import hafthold.material.Cut;
-import hafthold.material.Hybrid;
 import hafthold.material.ScaleMaterial;
 import hafthold.simulate.Conditions;
 import hafthold.simulate.EventEngine;
@@ -22,6 +21,7 @@ import java.util.Optional;
 /** Runs many materials through one customer's year and ranks them: least movement over its seasonal limit first. */
 public final class PlaceComparison {
     private static final int HOURS_A_DAY = 24;
+    private static final int UNRANKED = 0;
 
     private final Judgement judgement;
     private final Sampling sampling;
@@ -55,7 +55,7 @@ public final class PlaceComparison {
      * @param findings choices common to all answers
      */
     public Comparison compare(Conditions conditions, List<Candidate> candidates, List<Finding> findings) {
-        return comparison(conditions, candidates, rank(conditions, candidates), findings);
+        return comparison(conditions, rank(conditions, candidates), findings);
     }
 
     /**
@@ -69,21 +69,35 @@ public final class PlaceComparison {
             Conditions conditions, EventSchedule schedule, List<Candidate> candidates, List<Finding> findings) {
         HandleEngine engine = new HandleEngine(conditions, sampling);
         EventEngine events = new EventEngine(conditions, schedule);
-        List<EventYear> years = candidates.parallelStream()
-                .map(candidate -> events.year(
-                        candidate.material(), candidate.cut(), engine.year(candidate.material(), candidate.cut())))
-                .sorted(Comparator.comparingDouble(judgement::seasonalUse))
+        List<EventAnswer> answers = candidates.parallelStream()
+                .map(candidate -> new EventAnswer(
+                        events.year(
+                                candidate.material(),
+                                candidate.cut(),
+                                engine.year(candidate.material(), candidate.cut())),
+                        engine.settling(candidate.material(), candidate.cut())))
+                .sorted(Comparator.comparingDouble(answer -> judgement.seasonalUse(answer.year())))
                 .toList();
         List<Comparison.Ranked> ranked = new ArrayList<>();
-        for (EventYear year : years) {
+        for (EventAnswer answer : answers) {
+            EventYear year = answer.year();
             ranked.add(new Comparison.Ranked(
-                    ranked.size() + 1, year.year(), judgement.verdict(year), judgement.reasons(year)));
+                    ranked.size() + 1,
+                    year.year(),
+                    judgement.verdict(year),
+                    judgement.reasons(year),
+                    answer.settling()));
         }
-        return new EventComparison(comparison(conditions, candidates, ranked, findings), years);
+        return new EventComparison(
+                comparison(conditions, ranked, findings),
+                answers.stream().map(EventAnswer::year).toList());
     }
 
+    /** A year with events, and how soon a change shows. */
+    private record EventAnswer(EventYear year, Optional<Settling> settling) {}
+
     private static Comparison comparison(
-            Conditions conditions, List<Candidate> candidates, List<Comparison.Ranked> ranked, List<Finding> findings) {
+            Conditions conditions, List<Comparison.Ranked> ranked, List<Finding> findings) {
         return new Comparison(
                 conditions.destination().id(),
                 conditions.destination().name(),
@@ -95,24 +109,8 @@ public final class PlaceComparison {
                 conditions.finish().name(),
                 daily(conditions.destination().outdoors()),
                 daily(conditions.destination().repeatingYear()),
-                ranked.stream()
-                        .map(answer -> withSettling(answer, conditions, candidates))
-                        .toList(),
+                ranked,
                 findings);
-    }
-
-    private static Comparison.Ranked withSettling(
-            Comparison.Ranked answer, Conditions conditions, List<Candidate> candidates) {
-        HandleYear year = answer.year();
-        Optional<Settling> settling = candidates.stream()
-                .filter(candidate ->
-                        candidate.material().id().equals(year.scale().id()))
-                .filter(candidate -> candidate.material() instanceof Hybrid
-                        || candidate.cut() == year.scale().cut())
-                .findFirst()
-                .flatMap(candidate -> Settling.of(conditions, candidate.material(), candidate.cut()));
-        return new Comparison.Ranked(
-                answer.rank(), year, answer.verdict(), answer.reasons(), settling, answer.likelihood());
     }
 
     /**
@@ -124,23 +122,21 @@ public final class PlaceComparison {
         engine.prepare(candidates.stream()
                 .flatMap(candidate -> HandleEngine.partsOf(candidate.material(), candidate.cut()).stream())
                 .toList());
-        List<HandleYear> years = candidates.parallelStream()
-                .map(candidate -> engine.year(candidate.material(), candidate.cut()))
-                .toList();
-        List<HandleYear> ordered = years.stream()
-                .sorted(Comparator.comparingDouble(judgement::seasonalUse))
+        List<Comparison.Ranked> judged = candidates.parallelStream()
+                .map(candidate -> judged(
+                        engine.year(candidate.material(), candidate.cut()),
+                        engine.settling(candidate.material(), candidate.cut())))
                 .toList();
         List<Comparison.Ranked> ranked = new ArrayList<>();
-        for (HandleYear year : ordered) {
-            ranked.add(new Comparison.Ranked(
-                    ranked.size() + 1,
-                    year,
-                    judgement.verdict(year),
-                    judgement.reasons(year),
-                    Optional.empty(),
-                    judgement.likelihood(year)));
-        }
+        judged.stream()
+                .sorted(Comparator.comparingDouble(answer -> judgement.seasonalUse(answer.year())))
+                .forEach(answer -> ranked.add(answer.at(ranked.size() + 1)));
         return ranked;
+    }
+
+    private Comparison.Ranked judged(HandleYear year, Optional<Settling> settling) {
+        return new Comparison.Ranked(
+                UNRANKED, year, judgement.verdict(year), judgement.reasons(year), settling, judgement.likelihood(year));
     }
 
     private static List<DayOfAir> daily(AirSeries air) {

@@ -2,17 +2,29 @@ package hafthold.decide;
 
 import hafthold.knife.FitLimits;
 import hafthold.quantity.Band;
+import java.util.Optional;
 
 /**
- * One thing that moves further than a class of work allows; put into words late, by the report.
+ * One thing that moves further than a class of work allows, or that could not be judged; put into words late, by the
+ * report.
  *
  * @param kind what moves
  * @param size how far, metres; of a kind that {@link Kind#isUse()} the use of strength, 1 is the limit; of
- *     {@link Kind#SOFTENING} the margin, kelvin
+ *     {@link Kind#SOFTENING} the margin, kelvin; empty where it could not be judged, as what the scale bears is not known
  * @param heldTo the strictest class whose limit it still keeps; the loosest where it keeps none
  * @param keeps whether it keeps the limit of {@code heldTo}
  */
-public record Reason(Kind kind, Band size, FitLimits heldTo, boolean keeps) {
+public record Reason(Kind kind, Optional<Band> size, FitLimits heldTo, boolean keeps) {
+
+    /** Something of a known size. */
+    public Reason(Kind kind, Band size, FitLimits heldTo, boolean keeps) {
+        this(kind, Optional.of(size), heldTo, keeps);
+    }
+
+    /** True where the limit could not be judged. */
+    public boolean isOpen() {
+        return size.isEmpty();
+    }
 
     /** What can move. */
     public enum Kind {

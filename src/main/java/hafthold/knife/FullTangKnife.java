@@ -2,9 +2,11 @@ package hafthold.knife;
 
 import hafthold.material.Cut;
 import hafthold.material.Finish;
+import hafthold.material.Hybrid;
 import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A full-tang build with its materials in hand.
@@ -14,6 +16,7 @@ import java.util.List;
  * @param scale both scales
  * @param liners one a liner of the build, in its order
  * @param pinMetals one a pin of the build, in its order
+ * @param bolster the bolster, where there is one
  * @param adhesive what holds the scales
  * @param finish finish on the scales
  */
@@ -23,6 +26,7 @@ public record FullTangKnife(
         ScaleMaterial scale,
         List<Material> liners,
         List<Material> pinMetals,
+        Optional<Material> bolster,
         Material adhesive,
         Finish finish)
         implements Knife {
@@ -49,8 +53,13 @@ public record FullTangKnife(
         return build.scales().cutRight().orElse(scale.usualCut());
     }
 
+    /** Cuts to work out, left before right: one where both scales are alike, as those of a hybrid are. */
+    public List<Cut> sides() {
+        return scale instanceof Hybrid || cutLeft() == cutRight() ? List.of(cutLeft()) : List.of(cutLeft(), cutRight());
+    }
+
     /** The same materials in a changed build with as many liners and pins. */
     public FullTangKnife with(FullTangBuild changed) {
-        return new FullTangKnife(changed, steel, scale, liners, pinMetals, adhesive, finish);
+        return new FullTangKnife(changed, steel, scale, liners, pinMetals, bolster, adhesive, finish);
     }
 }

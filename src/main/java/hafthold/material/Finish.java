@@ -1,5 +1,6 @@
 package hafthold.material;
 
+import hafthold.quantity.Band;
 import hafthold.source.Figure;
 
 /**
@@ -10,4 +11,14 @@ import hafthold.source.Figure;
  * @param coats number of coats, zero or more
  * @param resistance Z, m2 s Pa/kg, zero or more
  */
-public record Finish(String id, String name, int coats, Figure resistance) {}
+public record Finish(String id, String name, int coats, Figure resistance) {
+    /**
+     * The same finish where it resists so much and no other.
+     *
+     * @param resistanceSquareMetreSecondPascalsPerKilogram Z, m2 s Pa/kg, zero or more
+     */
+    public Finish resisting(double resistanceSquareMetreSecondPascalsPerKilogram) {
+        return new Finish(
+                id, name, coats, resistance.withBand(Band.exact(resistanceSquareMetreSecondPascalsPerKilogram)));
+    }
+}

@@ -7,7 +7,7 @@ import java.util.List;
  * on it, then the scale. The other side is its mirror image.
  *
  * <p>A handle with two different scales is treated as two such layups, each as if the other side were its twin. What
- * that leaves out is the bow of the handle towards the scale that shrinks more.
+ * that leaves out is the bow of the handle towards the scale that shrinks more ({@link LayeredBow}).
  *
  * @param tang the steel, with its whole thickness
  * @param glue every glue line; one line's thickness

@@ -77,32 +77,40 @@ public final class PinContact {
     public double hoopPascals(double angleRadians) {
         double sine = Math.sin(angleRadians);
         double cosine = Math.cos(angleRadians);
-        double hoop = 0;
-        for (int k = 0; k < 2; k++) {
-            // dz/dzeta on the unit circle, times zeta: i (sin theta - mu cos theta)
-            Complex stretch = mu[k].multiply(-cosine).add(sine).multiply(Complex.I);
-            Complex stress = slope(k, cosine, sine).divide(stretch);
-            // sigma1 sin^2 + sigma2 cos^2 - 2 tau sin cos with sigma1 = mu^2 f, sigma2 = f, tau = -mu f
-            Complex direction = mu[k].multiply(sine).add(cosine);
-            hoop += 2 * stress.multiply(direction).multiply(direction).getReal();
-        }
-        return hoop;
+        return hoopPascals(0, cosine, sine) + hoopPascals(1, cosine, sine);
     }
 
-    /** Sum of the coefficients times exp(-(2 i + 1) i theta), by Horner. */
-    private Complex slope(int potential, double cosine, double sine) {
+    /** Share of one potential. Complex numbers are written out: this is called for hundreds of angles a hole. */
+    private double hoopPascals(int potential, double cosine, double sine) {
         double[] real = slopeReal[potential];
         double[] imaginary = slopeImaginary[potential];
         double twiceCosine = cosine * cosine - sine * sine;
         double twiceSine = 2 * sine * cosine;
         double re = 0;
         double im = 0;
-        for (int i = real.length - 1; i >= 0; i--) {
+        for (int i = real.length - 1; i >= 0; i--) { // Horner in exp(-2 i theta)
             double turned = re * twiceCosine + im * twiceSine + real[i];
             im = im * twiceCosine - re * twiceSine + imaginary[i];
             re = turned;
         }
-        return new Complex(re * cosine + im * sine, im * cosine - re * sine);
+        double slopeRe = re * cosine + im * sine;
+        double slopeIm = im * cosine - re * sine;
+        double muRe = mu[potential].getReal();
+        double muIm = mu[potential].getImaginary();
+        // dz/dzeta on the unit circle, times zeta: i (sin theta - mu cos theta)
+        double stretchRe = muIm * cosine;
+        double stretchIm = sine - muRe * cosine;
+        // sigma1 sin^2 + sigma2 cos^2 - 2 tau sin cos with sigma1 = mu^2 f, sigma2 = f, tau = -mu f: f times the square
+        // of
+        double directionRe = muRe * sine + cosine;
+        double directionIm = muIm * sine;
+        double squareRe = directionRe * directionRe - directionIm * directionIm;
+        double squareIm = 2 * directionRe * directionIm;
+        // f = slope / stretch
+        double length = stretchRe * stretchRe + stretchIm * stretchIm;
+        double stressRe = (slopeRe * stretchRe + slopeIm * stretchIm) / length;
+        double stressIm = (slopeIm * stretchRe - slopeRe * stretchIm) / length;
+        return 2 * (stressRe * squareRe - stressIm * squareIm);
     }
 
     /** Tension across the grain in the wall at an angle from the grain, Pa: what splits the scale. */

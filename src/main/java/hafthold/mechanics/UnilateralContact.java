@@ -1,6 +1,7 @@
 package hafthold.mechanics;
 
 import java.util.Arrays;
+import java.util.Optional;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
@@ -36,23 +37,41 @@ final class UnilateralContact {
     }
 
     /**
-     * Pressure for a squeeze.
+     * Pressure for a squeeze where the pin touches all round, as harmonics, Pa; empty where it does not.
      *
-     * @param squeeze overlap of pin and unstressed hole over the radius, as harmonics
-     * @return pressure as harmonics, Pa
+     * @param even overlap of pin and unstressed hole over the radius, its mean
+     * @param oval its harmonic cos 2 theta
      */
-    double[] pressure(double[] squeeze) {
-        double[] wanted = toAngles.operate(squeeze);
+    Optional<double[]> allRound(double even, double oval) {
+        double[] pressure = solve(harmonicResponse, squeeze(even, oval));
+        return Arrays.stream(toAngles.operate(pressure)).allMatch(here -> here >= 0)
+                ? Optional.of(pressure)
+                : Optional.empty();
+    }
+
+    /**
+     * Pressure for a squeeze, as harmonics, Pa: none where the pin is loose.
+     *
+     * @param even overlap of pin and unstressed hole over the radius, its mean
+     * @param oval its harmonic cos 2 theta
+     */
+    double[] pressure(double even, double oval) {
+        double[] wanted = toAngles.operate(squeeze(even, oval));
         if (Arrays.stream(wanted).allMatch(overlap -> overlap <= 0)) {
-            return new double[squeeze.length];
+            return new double[wanted.length];
         }
-        double[] allRound = solve(harmonicResponse, squeeze);
-        if (Arrays.stream(toAngles.operate(allRound)).allMatch(pressure -> pressure >= 0)) {
-            return allRound;
-        }
-        RealMatrix toHarmonics = new LUDecomposition(toAngles).getSolver().getInverse();
-        RealMatrix response = toAngles.multiply(harmonicResponse).multiply(toHarmonics);
-        return toHarmonics.operate(partial(response, wanted));
+        return allRound(even, oval).orElseGet(() -> {
+            RealMatrix toHarmonics = new LUDecomposition(toAngles).getSolver().getInverse();
+            RealMatrix response = toAngles.multiply(harmonicResponse).multiply(toHarmonics);
+            return toHarmonics.operate(partial(response, wanted));
+        });
+    }
+
+    private double[] squeeze(double even, double oval) {
+        double[] squeeze = new double[toAngles.getRowDimension()];
+        squeeze[0] = even;
+        squeeze[1] = oval;
+        return squeeze;
     }
 
     private static double[] partial(RealMatrix response, double[] wanted) {

@@ -2,14 +2,10 @@ package hafthold.numeric;
 
 import hafthold.source.PublishedModel;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
-import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
-import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
 
 /**
  * Re-pairs the columns of a sample so that their rank correlations come near a wanted matrix C, and chance correlations
@@ -30,67 +26,114 @@ import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
 public final class ImanConoverPairing {
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
-    private ImanConoverPairing() {}
+    private final double[] score;
+    private final double[][] heldScores;
+    private final double[][] wanted;
 
     /**
-     * The columns, paired anew.
+     * A pairing of columns with some that are held as they are.
+     *
+     * @param held columns that keep their order; may be none
+     * @param points how many points a column has, more than there are columns
+     * @param correlation wanted rank correlations of the held and then of all other columns, symmetric and positive
+     *     definite, one row a column
+     */
+    public ImanConoverPairing(double[][] held, int points, RealMatrix correlation) {
+        if (points <= correlation.getRowDimension()) {
+            throw new IllegalArgumentException("pairing " + correlation.getRowDimension()
+                    + " columns needs more points than columns, got " + points);
+        }
+        this.wanted = lower(correlation);
+        this.score = new double[points];
+        Arrays.setAll(score, rank -> NORMAL.inverseCumulativeProbability((rank + 1.0) / (points + 1)));
+        this.heldScores = Arrays.stream(held)
+                .map(column -> inOrderOf(score, column, sorted(column)))
+                .toArray(double[][]::new);
+    }
+
+    /**
+     * The columns that are not held, paired anew.
      *
      * @param columns values by column and point, no two alike within a column
-     * @param held how many of the first columns keep their order
-     * @param correlation wanted rank correlations, symmetric and positive definite, one row a column
      * @return new columns with the same values
      */
-    public static double[][] paired(double[][] columns, int held, RealMatrix correlation) {
-        int points = columns[0].length;
-        if (points <= columns.length) {
-            throw new IllegalArgumentException(
-                    "pairing " + columns.length + " columns needs more points than columns, got " + points);
-        }
-        RealMatrix scores = new Array2DRowRealMatrix(points, columns.length);
+    public double[][] paired(double[][] columns) {
+        int held = heldScores.length;
+        double[][] scores = Arrays.copyOf(heldScores, held + columns.length);
+        double[][] sorted = new double[columns.length][];
         for (int c = 0; c < columns.length; c++) {
-            scores.setColumn(c, scores(columns[c]));
+            sorted[c] = sorted(columns[c]);
+            scores[held + c] = inOrderOf(score, columns[c], sorted[c]);
         }
-        RealMatrix q = lower(new PearsonsCorrelation(scores).getCorrelationMatrix());
-        RealMatrix s =
-                lower(correlation).multiply(new LUDecomposition(q).getSolver().getInverse());
-        RealMatrix wanted = scores.multiply(s.transpose());
+        double[][] q = lower(new Array2DRowRealMatrix(correlation(scores), false));
         double[][] result = new double[columns.length][];
         for (int c = 0; c < columns.length; c++) {
-            result[c] = c < held ? columns[c].clone() : inOrderOf(columns[c], wanted.getColumn(c));
+            double[] key = sum(share(held + c, q), scores);
+            result[c] = inOrderOf(sorted[c], key, sorted(key));
         }
         return result;
     }
 
-    private static RealMatrix lower(RealMatrix symmetric) {
-        return new CholeskyDecomposition(symmetric).getL();
-    }
-
-    private static double[] scores(double[] column) {
-        int[] order = order(column);
-        double[] scores = new double[column.length];
-        for (int rank = 0; rank < order.length; rank++) {
-            scores[order[rank]] = NORMAL.inverseCumulativeProbability((rank + 1.0) / (order.length + 1));
+    /** Row of S = P Q^-1, from S Q = P. */
+    private double[] share(int row, double[][] q) {
+        double[] share = wanted[row].clone();
+        for (int j = share.length - 1; j >= 0; j--) {
+            share[j] /= q[j][j];
+            for (int i = 0; i < j; i++) {
+                share[i] -= share[j] * q[j][i];
+            }
         }
-        return scores;
+        return share;
     }
 
-    private static double[] inOrderOf(double[] values, double[] key) {
+    private static double[] sum(double[] share, double[][] scores) {
+        double[] sum = new double[scores[0].length];
+        for (int c = 0; c < share.length; c++) {
+            for (int i = 0; i < sum.length; i++) {
+                sum[i] += share[c] * scores[c][i];
+            }
+        }
+        return sum;
+    }
+
+    /** Every column holds the same scores, whose mean is zero. */
+    private static double[][] correlation(double[][] scores) {
+        double square = dot(scores[0], scores[0]);
+        double[][] correlation = new double[scores.length][scores.length];
+        for (int c = 0; c < scores.length; c++) {
+            correlation[c][c] = 1;
+            for (int d = 0; d < c; d++) {
+                correlation[c][d] = dot(scores[c], scores[d]) / square;
+                correlation[d][c] = correlation[c][d];
+            }
+        }
+        return correlation;
+    }
+
+    private static double dot(double[] one, double[] other) {
+        double sum = 0;
+        for (int i = 0; i < one.length; i++) {
+            sum += one[i] * other[i];
+        }
+        return sum;
+    }
+
+    private static double[][] lower(RealMatrix symmetric) {
+        return new CholeskyDecomposition(symmetric).getL().getData();
+    }
+
+    /** Ascending values, put where a key has its least, its second least and so on. */
+    private static double[] inOrderOf(double[] ascending, double[] key, double[] sortedKey) {
+        double[] result = new double[key.length];
+        for (int i = 0; i < key.length; i++) {
+            result[i] = ascending[Arrays.binarySearch(sortedKey, key[i])];
+        }
+        return result;
+    }
+
+    private static double[] sorted(double[] values) {
         double[] sorted = values.clone();
         Arrays.sort(sorted);
-        int[] order = order(key);
-        double[] result = new double[values.length];
-        for (int rank = 0; rank < order.length; rank++) {
-            result[order[rank]] = sorted[rank];
-        }
-        return result;
-    }
-
-    /** Indices of the points from the smallest to the largest. */
-    private static int[] order(double[] values) {
-        return IntStream.range(0, values.length)
-                .boxed()
-                .sorted(Comparator.comparingDouble(i -> values[i]))
-                .mapToInt(Integer::intValue)
-                .toArray();
+        return sorted;
     }
 }

@@ -3,6 +3,7 @@ package hafthold.report;
 import hafthold.quantity.Band;
 import hafthold.simulate.HandleYear;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
@@ -23,9 +24,9 @@ final class AnswerFigures {
      *
      * @param name key without unit, such as edge_shy
      * @param unit unit at the end of the key, or empty
-     * @param of how to get it, in that unit
+     * @param of how to get it, in that unit; empty where it is not known
      */
-    record BandKey(String name, String unit, Function<HandleYear, Band> of) {
+    record BandKey(String name, String unit, Function<HandleYear, Optional<Band>> of) {
 
         /** Key of the object that holds low, value and high. */
         String key() {
@@ -69,6 +70,6 @@ final class AnswerFigures {
     }
 
     private static BandKey millimetres(String name, Function<HandleYear, Band> of) {
-        return new BandKey(name, "mm", year -> of.apply(year).times(1000));
+        return new BandKey(name, "mm", year -> Optional.of(of.apply(year).times(1000)));
     }
 }

@@ -7,6 +7,7 @@ import hafthold.simulate.HandleYear;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Plain sentences about answers, in the bench's words.
@@ -83,9 +84,10 @@ record AnswerWords(BenchStyle style) {
                     .ifPresent(settling -> sentences.add(
                             style.say("answer.timing", "timing", SettlingWords.sentence(style, settling))));
         }
-        if (answer.likelihood().isSampled() && answer.verdict() != Verdict.UNKNOWN) {
-            DriverWords doubt = new DriverWords(style);
-            sentences.add(style.say("answer.holds", "holds", doubt.holds(answer.likelihood())));
+        DriverWords doubt = new DriverWords(style);
+        Optional<String> holds = doubt.holds(answer.likelihood()).filter(share -> answer.verdict() != Verdict.UNKNOWN);
+        if (holds.isPresent()) {
+            sentences.add(style.say("answer.holds", "holds", holds.get()));
             String next = doubt.measureNext(year.grounds().drivers());
             if (!next.isEmpty()) {
                 sentences.add(next);
@@ -97,7 +99,7 @@ record AnswerWords(BenchStyle style) {
     private String edgeSentence(Ranked answer) {
         HandleYear year = answer.year();
         EdgeStep worst = EdgeStep.worst(year);
-        boolean isUnknown = answer.verdict() == Verdict.UNKNOWN;
+        boolean isUnknown = !answer.isMovementKnown();
         if (worst.length().isNothing() && isUnknown) {
             return style.say("answer.edge.unknown");
         }

@@ -150,6 +150,7 @@ record CardHandle(CardOrder order, Ranked answer) {
             pins().ifPresent(said::add);
             ends().ifPresent(said::add);
             answer.reasons().stream()
+                    .filter(reason -> !reason.isOpen())
                     .filter(reason -> reason.kind().isUse() || TOLD_BY_KIND.contains(reason.kind()))
                     .map(reason -> wording().say("reason." + word(reason.kind()), "size", size(reason)))
                     .distinct()
@@ -163,7 +164,7 @@ record CardHandle(CardOrder order, Ranked answer) {
     }
 
     private String size(Reason reason) {
-        return reason.kind().isUse() ? "" : length(reason.size()).words();
+        return reason.kind().isUse() ? "" : length(reason.size().orElseThrow()).words();
     }
 
     private Optional<String> pins() {

@@ -2,7 +2,6 @@ package hafthold.report;
 
 import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
-import hafthold.decide.Verdict;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -14,11 +13,9 @@ final class ChosenAnswers {
 
     private ChosenAnswers() {}
 
-    /** Answers that can be judged, best first. */
+    /** Answers whose movement is known, best first. */
     static List<Ranked> judged(Comparison comparison) {
-        return comparison.ranked().stream()
-                .filter(answer -> answer.verdict() != Verdict.UNKNOWN)
-                .toList();
+        return comparison.ranked().stream().filter(Ranked::isMovementKnown).toList();
     }
 
     /** Every cut of the named material. */

@@ -3,7 +3,6 @@ package hafthold.report;
 import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.DayOfAir;
 import hafthold.decide.Comparison.Ranked;
-import hafthold.decide.Verdict;
 import hafthold.knife.FitLimits;
 import hafthold.quantity.Band;
 import hafthold.report.chart.LimitMark;
@@ -222,7 +221,7 @@ public record ComparisonCharts(BenchStyle style, Optional<String> namedMaterial,
                 year.edge().bonded().proud().times(style.shown(1)),
                 free(bonded, year.edge().free().shy()),
                 free(bonded, year.edge().free().proud()),
-                answer.verdict() != Verdict.UNKNOWN);
+                answer.isMovementKnown());
     }
 
     private OptionalDouble free(boolean bonded, Band free) {

@@ -12,7 +12,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -72,15 +72,13 @@ public final class ComparisonCsv {
                 CsvFigures.number(comparison.madeHumidity().percent())));
         cells.addAll(CsvFigures.cells(answer.rank(), answer.year()));
         cells.addAll(answer.settling().map(ComparisonCsv::settling).orElse(List.of("", "", "", "")));
-        OptionalDouble holds = answer.likelihood().isSampled()
-                ? OptionalDouble.of(answer.likelihood().verdictHolds())
-                : OptionalDouble.empty();
-        cells.addAll(CsvFigures.verdict(answer.year(), answer.verdict(), holds));
+        cells.addAll(CsvFigures.verdict(
+                answer.year(), answer.verdict(), answer.likelihood().verdictHolds()));
         return cells;
     }
 
     private static List<String> settling(Settling settling) {
-        List<String> cells = new ArrayList<>(CsvFigures.band(settling.showsDays()));
+        List<String> cells = new ArrayList<>(CsvFigures.band(Optional.of(settling.showsDays())));
         cells.add(CsvFigures.number(settling.sandDays()));
         return cells;
     }

@@ -55,11 +55,7 @@ public final class ComparisonJson {
         JsonFigures.movements(json, year);
         if (year.load().isPresent()) {
             JsonFigures.band(json, "glue_use", year.load().get().glueUse());
-            if (year.load().get().splitUse().isPresent()) {
-                JsonFigures.band(json, "split_use", year.load().get().splitUse().get());
-            } else {
-                json.writeNullField("split_use");
-            }
+            JsonFigures.band(json, "split_use", year.load().get().splitUse());
         }
         json.writeNumberField("worst_month", year.worstMonth());
         StayJson.write(json, year);

@@ -106,7 +106,7 @@ public final class ComparisonMarkdown {
         List<String> row =
                 new ArrayList<>(List.of(Integer.toString(answer.rank()), new AnswerWords(style).nameOf(answer.year())));
         for (BandKey key : AnswerFigures.MOVEMENTS) {
-            row.add(band(key.of().apply(answer.year())));
+            row.add(key.of().apply(answer.year()).map(this::band).orElseGet(() -> style.say("unknown")));
         }
         return row;
     }

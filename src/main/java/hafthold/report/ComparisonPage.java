@@ -3,7 +3,6 @@ package hafthold.report;
 import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
 import hafthold.decide.EventComparison;
-import hafthold.decide.Verdict;
 import hafthold.knife.FitLimits;
 import hafthold.report.chart.EdgeSketch;
 import hafthold.simulate.HandleYear;
@@ -87,7 +86,7 @@ public record ComparisonPage(BenchStyle style, Optional<String> namedMaterial, L
     private void spokenAnswer(Markup page, String label, Ranked answer, double unitsPerMillimetre) {
         HandleYear year = answer.year();
         EdgeStep worst = EdgeStep.worst(year);
-        boolean isDrawn = answer.verdict() != Verdict.UNKNOWN;
+        boolean isDrawn = answer.isMovementKnown();
         page.open("article").element("p", label, "class", "kicker");
         page.element("h3", new AnswerWords(style).nameOf(year));
         page.open("p", "class", "stampline");

@@ -103,15 +103,12 @@ record ComparisonTables(BenchStyle style) {
         BenchLength length = worst.length();
         AnswerWords words = new AnswerWords(style);
         if (worst.isFlush()) {
-            page.text(
-                    answer.verdict() == Verdict.UNKNOWN && length.isNothing()
-                            ? style.say("not-known")
-                            : words.step(year));
+            page.text(!answer.isMovementKnown() && length.isNothing() ? style.say("not-known") : words.step(year));
             return;
         }
         String range = length.range(style);
         String month = style.shortMonth(year.worstMonth());
-        if (answer.verdict() == Verdict.UNKNOWN) {
+        if (!answer.isMovementKnown()) {
             page.text(style.say("perhaps." + worst.side().word()))
                     .open("br")
                     .element("small", style.joined("comma", List.of(month, range)));

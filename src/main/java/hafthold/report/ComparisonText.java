@@ -3,7 +3,6 @@ package hafthold.report;
 import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
 import hafthold.decide.EventComparison;
-import hafthold.decide.Verdict;
 import hafthold.simulate.HandleYear;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
@@ -136,7 +135,7 @@ public record ComparisonText(BenchStyle style, Optional<String> namedMaterial) {
         EdgeStep worst = EdgeStep.worst(answer.year());
         BenchLength length = worst.length();
         AnswerWords words = new AnswerWords(style);
-        if (answer.verdict() == Verdict.UNKNOWN) {
+        if (!answer.isMovementKnown()) {
             return length.isNothing() ? style.say("not-known") : words.side(worst.side(), length.range(style)) + "?";
         }
         if (worst.isFlush()) {

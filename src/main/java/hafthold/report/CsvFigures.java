@@ -7,6 +7,7 @@ import hafthold.report.AnswerFigures.NumberKey;
 import hafthold.simulate.HandleYear;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The columns that every flat table of answers has: what it is, what moves, what came of it. */
@@ -55,9 +56,10 @@ final class CsvFigures {
                 holds.isPresent() ? number(holds.getAsDouble()) : "");
     }
 
-    /** Low, value and high. */
-    static List<String> band(Band band) {
-        return List.of(number(band.low()), number(band.value()), number(band.high()));
+    /** Low, value and high; empty cells where it is not known. */
+    static List<String> band(Optional<Band> band) {
+        return band.map(known -> List.of(number(known.low()), number(known.value()), number(known.high())))
+                .orElse(List.of("", "", ""));
     }
 
     /** A number as Java prints it. */

@@ -3,6 +3,7 @@ package hafthold.report;
 import hafthold.decide.Likelihood;
 import hafthold.simulate.Driver;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How sure an answer is and what makes it doubtful, in words.
@@ -22,16 +23,16 @@ record DriverWords(BenchStyle style) {
                         .toList());
     }
 
-    /** How often the verdict holds, such as "holds in 83 of 100 samples"; empty where nothing was sampled. */
-    String holds(Likelihood likelihood) {
-        return likelihood.isSampled()
-                ? style.say(
+    /** How often the verdict holds, such as "holds in 83 of 100 samples"; empty where that is not known. */
+    Optional<String> holds(Likelihood likelihood) {
+        return likelihood.yearsThatHold().isPresent()
+                ? Optional.of(style.say(
                         "doubt.holds",
                         "count",
-                        Long.toString(likelihood.yearsThatHold()),
+                        Long.toString(likelihood.yearsThatHold().getAsLong()),
                         "all",
-                        Integer.toString(likelihood.samples()))
-                : "";
+                        Integer.toString(likelihood.samples())))
+                : Optional.empty();
     }
 
     /** What to measure next, as a sentence; empty where nothing stands out. */
@@ -61,14 +62,12 @@ record DriverWords(BenchStyle style) {
         if (!likelihood.isSampled()) {
             return style.say("doubt.none");
         }
+        String holds = holds(likelihood)
+                .map(share -> style.say("doubt.verdict", "holds", share))
+                .orElseGet(() -> style.say("doubt.open"));
         return drivers.isEmpty()
-                ? style.say("doubt.even", "holds", holds(likelihood))
-                : style.say(
-                        isStack ? "doubt.row.stack" : "doubt.row",
-                        "holds",
-                        holds(likelihood),
-                        "inputs",
-                        sentence(drivers));
+                ? style.say("doubt.even", "holds", holds)
+                : style.say(isStack ? "doubt.row.stack" : "doubt.row", "holds", holds, "inputs", sentence(drivers));
     }
 
     private String share(Driver driver) {

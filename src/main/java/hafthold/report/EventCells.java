@@ -4,6 +4,7 @@ import hafthold.quantity.Band;
 import hafthold.simulate.EventAnswer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What one event does, cell by cell and in notes.
@@ -18,6 +19,10 @@ record EventCells(BenchStyle style) {
 
     String name(EventAnswer answer) {
         return style.named("event", answer.event().id());
+    }
+
+    String use(Optional<Band> use) {
+        return use.map(this::use).orElseGet(() -> style.say("unknown"));
     }
 
     String use(Band use) {

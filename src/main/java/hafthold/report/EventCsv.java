@@ -34,7 +34,7 @@ final class EventCsv {
     private static <T> List<String> cells(EventFigures.Key<T> key, T told) {
         Optional<Band> figure = key.of().apply(told);
         return key.isBand()
-                ? figure.map(CsvFigures::band).orElse(List.of("", "", ""))
+                ? CsvFigures.band(figure)
                 : List.of(figure.map(band -> CsvFigures.number(band.value())).orElse(""));
     }
 }

@@ -41,7 +41,7 @@ final class EventFigures {
             band("mc_mean_loss", "points", PERCENT, EventAnswer::meanLoss),
             band("edge_shy", "mm", MILLI, EventAnswer::edgeShy),
             band("edge_proud", "mm", MILLI, EventAnswer::edgeProud),
-            band("pin_crack_use", "", 1, EventAnswer::pinCrackUse),
+            new Key<>("pin_crack_use", "", true, EventAnswer::pinCrackUse),
             band("hottest", "c", 1, EventAnswer::hottestCelsius),
             number("coldest", "c", EventAnswer::coldestCelsius),
             new Key<>(

@@ -56,6 +56,7 @@ final class FitInputs {
             names.put(full.scale().id(), full.scale().name());
             names.put(full.adhesive().id(), full.adhesive().name());
             full.liners().forEach(liner -> names.put(liner.id(), liner.name()));
+            full.bolster().ifPresent(bolster -> names.put(bolster.id(), bolster.name()));
         } else {
             ((TangStackKnife) knife).parts().forEach(part -> names.put(part.id(), part.name()));
         }
@@ -110,6 +111,7 @@ final class FitInputs {
                     knife.liners().get(i).name(),
                     size(build.liners().get(i).thickness()));
         }
+        knife.bolster().ifPresent(bolster -> add("bolster", bolster.name()));
         for (int i = 0; i < build.pins().size(); i++) {
             addOne("pin", i, pin(build.pins().get(i), knife.pinMetals().get(i).name()));
         }

@@ -11,6 +11,7 @@ import hafthold.knife.WorkState;
 import hafthold.knife.WorkState.MeasuredMoisture;
 import hafthold.knife.WorkState.SettledAir;
 import hafthold.simulate.FitYear;
+import hafthold.simulate.FitYear.BolsterYear;
 import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.PlaceYear;
 import hafthold.simulate.FitYear.SideYear;
@@ -111,6 +112,18 @@ public final class FitJson {
         JsonFigures.band(json, "outer_edge_proud_mm", year.outerProud(), MILLI);
         JsonFigures.band(json, "face_hollow_mm", year.domeHollow(), MILLI);
         JsonFigures.band(json, "face_round_mm", year.domeRound(), MILLI);
+        if (year.bow().isPresent()) {
+            JsonFigures.band(json, "bow_hollow_left_mm", year.bow().get().hollowLeft(), MILLI);
+            JsonFigures.band(json, "bow_hollow_right_mm", year.bow().get().hollowRight(), MILLI);
+            json.writeNumberField("bow_month", year.bow().get().month());
+        }
+        if (year.bolster().isPresent()) {
+            BolsterYear bolster = year.bolster().get();
+            JsonFigures.band(json, "bolster_shy_mm", bolster.againstTang().shy(), MILLI);
+            JsonFigures.band(json, "bolster_proud_mm", bolster.againstTang().proud(), MILLI);
+            JsonFigures.band(json, "scale_at_bolster_shy_mm", bolster.scale().shy(), MILLI);
+            JsonFigures.band(json, "scale_at_bolster_proud_mm", bolster.scale().proud(), MILLI);
+        }
         JsonFigures.band(json, "pin_span_mismatch_mm", year.pinSpan(), MILLI);
         JsonFigures.band(json, "set_mm", year.set(), MILLI);
         JsonFigures.band(json, "glue_shear_mpa", year.glueShear(), MEGA);

@@ -129,7 +129,10 @@ public record FitText(BenchStyle style) {
 
     /** Why there is no advice. */
     static String nothingToDo(KnifeFit fit, BenchStyle style) {
-        return style.say(fit.reasons().isEmpty() ? "fit.build-it" : "fit.no-better");
+        if (fit.reasons().isEmpty()) {
+            return style.say("fit.build-it");
+        }
+        return style.say(fit.verdict() == Verdict.UNKNOWN ? "fit.measure-first" : "fit.no-better");
     }
 
     private String foundations(KnifeFit fit) {

@@ -114,10 +114,13 @@ record FullTangReadings(BenchStyle style) {
 
     String stress(FullTangFit fit) {
         StrengthUse worst = StrengthUse.worst(fit, style);
+        boolean isKnown = StrengthUse.isScaleKnown(fit);
         if (worst.worst().value() < HARDLY) {
-            return style.say("stress.none");
+            return isKnown
+                    ? style.say("stress.none")
+                    : style.say("stress.none.glue") + " " + style.say("open.not-drawn");
         }
-        return style.say(
+        String hardest = style.say(
                 "stress.reading",
                 "part",
                 worst.name(),
@@ -129,6 +132,7 @@ record FullTangReadings(BenchStyle style) {
                 style.fixed(100 * worst.worst().low(), 0),
                 "high",
                 style.fixed(100 * worst.worst().high(), 0));
+        return isKnown ? hardest : hardest + " " + style.say("open.not-drawn");
     }
 
     private String length(Band band) {

@@ -21,7 +21,7 @@ record FullTangSections(BenchStyle style, List<FitLimits> limits, FullTangFit fi
         FullTangCharts charts = new FullTangCharts(style, limits);
         page.open("section").element("h2", style.say("heading.edges"));
         frame.chart(charts.section(fit));
-        rows.write(page, Set.of("edges", "faces"));
+        rows.write(page, Set.of("edges", "faces", "bolster", "bow"));
         frame.chart(charts.edgeYear(fit));
         charts.stays(fit).ifPresent(frame::chart);
         sides(page);

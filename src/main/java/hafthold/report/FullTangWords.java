@@ -20,7 +20,6 @@ import java.util.List;
  */
 record FullTangWords(BenchStyle style, FullTangFit fit) {
     private static final double SHOWS = 0.005e-3;
-    private static final double HARDLY = 0.01;
     private static final double CLOSE_TO_EDGE = 1.5;
 
     void write(FitRows rows) {
@@ -39,14 +38,22 @@ record FullTangWords(BenchStyle style, FullTangFit fit) {
                 .ifPresent(settling ->
                         rows.add("timing", style.say("row.timing"), SettlingWords.sentence(style, settling)));
         rows.add("faces", style.say("row.faces"), faces(year));
+        BentWords bent = new BentWords(style);
+        year.bolster().ifPresent(bolster -> rows.add("bolster", style.say("row.bolster"), bent.bolster(bolster)));
+        year.bow()
+                .ifPresent(bow -> rows.add(
+                        "bow",
+                        style.say("row.bow"),
+                        bent.bow(bow, build.scales().length())));
         for (int i = 0; i < year.pins().size(); i++) {
             rows.add(
                     "pins",
                     style.say("row.pin", "number", Integer.toString(i + 1)),
                     pin(build.pins().get(i), year.pins().get(i)));
         }
-        rows.add("strength", style.say("row.glue"), glue(year));
-        rows.add("strength", style.say("row.scale"), scale(year));
+        StrengthWords strength = new StrengthWords(style);
+        rows.add("strength", style.say("row.glue"), strength.glue(year));
+        rows.add("strength", style.say("row.scale"), strength.scale(year));
         rows.add("strength", style.say("row.ends"), ends(year.whole()));
         rows.add("strength", style.say("row.heat"), heat(year));
         rows.add("doubt", style.say("row.doubt"), new DriverWords(style).row(fit.likelihood(), year.drivers(), false));
@@ -190,9 +197,7 @@ record FullTangWords(BenchStyle style, FullTangFit fit) {
                 style.named("pins.fill", pin.fill().name())));
         parts.add(style.say("pins.across", "room", room(year.gapAcross(), year.squeezeAcross())));
         parts.add(style.say("pins.along", "room", room(year.gapAlong(), year.squeezeAlong())));
-        if (year.crackUse().value() > HARDLY) {
-            parts.add(style.say("pins.use", "use", use(year.crackUse())));
-        }
+        new StrengthWords(style).besidePin(year).ifPresent(parts::add);
         if (year.edgeDistance().metres() < CLOSE_TO_EDGE * pin.diameter().metres()) {
             parts.add(style.say("pins.edge", "size", style.size(year.edgeDistance())));
         }
@@ -208,25 +213,6 @@ record FullTangWords(BenchStyle style, FullTangFit fit) {
             parts.add(style.say("pin.gap", "size", length(gap)));
         }
         return parts.isEmpty() ? style.say("pin.snug") : style.joined("comma", parts);
-    }
-
-    private String glue(FitYear year) {
-        return style.say(
-                "strength.glue",
-                "use",
-                use(year.glueUse()),
-                "month",
-                style.month(year.glueMonth()),
-                "shear",
-                megapascals(year.glueShear()),
-                "peel",
-                megapascals(year.gluePeel()));
-    }
-
-    private String scale(FitYear year) {
-        return year.middleUse().value() < HARDLY && year.tearUse().value() < HARDLY
-                ? style.say("strength.scale.none")
-                : style.say("strength.scale", "middle", use(year.middleUse()), "edge", use(year.tearUse()));
     }
 
     private String ends(HandleYear whole) {
@@ -256,31 +242,11 @@ record FullTangWords(BenchStyle style, FullTangFit fit) {
         return new BenchLength(band).hundredths(style);
     }
 
-    /** Those of two opposite movements that show, such as "0.14 mm above the face"; the word for none otherwise. */
     private String either(Band one, String oneKey, Band other, String otherKey, String none) {
-        List<String> parts = new ArrayList<>();
-        if (shows(one)) {
-            parts.add(style.say(oneKey, "size", length(one)));
-        }
-        if (shows(other)) {
-            parts.add(style.say(otherKey, "size", length(other)));
-        }
-        return parts.isEmpty() ? style.say(none) : style.joined("comma", parts);
+        return BentWords.either(style, one, oneKey, other, otherKey, none);
     }
 
     private static boolean shows(Band band) {
         return band.value() > SHOWS;
-    }
-
-    /** A use of strength with its range; never as all of it where it is more. */
-    private String use(Band use) {
-        String value = ReasonWords.use(style, use.value());
-        return use.isExact()
-                ? value
-                : value + " (" + style.fixed(100 * use.low(), 0) + "–" + style.fixed(100 * use.high(), 0) + ")";
-    }
-
-    private String megapascals(Band pascals) {
-        return style.fixed(pascals.value() / 1e6, 1) + Paragraph.HOLD + "MPa";
     }
 }

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** What every JSON of ours is made of: numbers, bands, the figures of a year, and what they rest on. */
 final class JsonFigures {
@@ -35,6 +36,15 @@ final class JsonFigures {
         number(json, "value", factor * band.value());
         number(json, "high", factor * band.high());
         json.writeEndObject();
+    }
+
+    /** Likewise; null where it is not known. */
+    static void band(JsonGenerator json, String key, Optional<Band> band) throws IOException {
+        if (band.isPresent()) {
+            band(json, key, band.get());
+        } else {
+            json.writeNullField(key);
+        }
     }
 
     /** The moisture contents of a year. */

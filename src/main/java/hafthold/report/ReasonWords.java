@@ -2,9 +2,11 @@ package hafthold.report;
 
 import hafthold.decide.Reason;
 import hafthold.knife.FitLimits;
+import hafthold.quantity.Band;
 import hafthold.quantity.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -18,6 +20,9 @@ record ReasonWords(BenchStyle style, boolean toHundredths) {
 
     /** One reason in one clause, such as "pin heads stand 0.1 mm above the face, within what ... work allows". */
     String clause(Reason reason) {
+        if (reason.isOpen()) {
+            return style.joined("semicolon", List.of(style.say(open(reason)), style.say("open.measure")));
+        }
         String what = said("reason", reason, size(reason, toHundredths));
         return limit(reason)
                 .map(limit -> style.say(
@@ -33,6 +38,9 @@ record ReasonWords(BenchStyle style, boolean toHundredths) {
 
     /** One reason for a table cell, such as "pin heads up 0.09 mm; retouch allows 0.15". */
     String brief(Reason reason) {
+        if (reason.isOpen()) {
+            return style.say(open(reason) + ".short");
+        }
         String what = said("brief", reason, size(reason, false));
         return limit(reason)
                 .map(limit -> style.say(
@@ -46,26 +54,34 @@ record ReasonWords(BenchStyle style, boolean toHundredths) {
                 .orElse(what);
     }
 
+    private static String open(Reason reason) {
+        return reason.kind() == Reason.Kind.PIN_CRACK ? "open.pins" : "open.glue";
+    }
+
     private String said(String form, Reason reason, String size) {
         String key = form + "." + style.keyOf(reason.kind());
         return reason.kind() == Reason.Kind.SOFTENING
-                ? style.say(key + (reason.size().value() < 0 ? ".beyond" : ".within"), "size", size)
+                ? style.say(key + (known(reason).value() < 0 ? ".beyond" : ".within"), "size", size)
                 : style.say(key, "size", size);
     }
 
     /** A movement with as many digits as tell it from the limit it is held to; a use in percent; a margin in kelvins. */
     private String size(Reason reason, boolean hundredths) {
-        double value = reason.size().value();
+        double value = known(reason).value();
         if (reason.kind() == Reason.Kind.SOFTENING) {
             return kelvins(style, Math.abs(value));
         }
         if (reason.kind().isUse()) {
             return use(style, value);
         }
-        BenchLength length = new BenchLength(reason.size());
+        BenchLength length = new BenchLength(known(reason));
         return limit(reason)
                 .map(limit -> length.beside(limit, style, hundredths))
                 .orElseGet(() -> hundredths ? length.hundredths(style) : length.text(style));
+    }
+
+    private static Band known(Reason reason) {
+        return reason.size().orElseThrow();
     }
 
     /** A use of strength in percent; what is more than all of it never reads as 100 %. */

@@ -20,19 +20,34 @@ final class SampledFigures {
             return;
         }
         json.writeNumberField("samples", likelihood.samples());
-        json.writeNumberField("probability", AnswerFigures.stable(likelihood.verdictHolds()));
-        json.writeObjectFieldStart("class_probability");
-        for (Likelihood.ClassShare share : likelihood.classes()) {
-            json.writeNumberField(share.limits().name(), AnswerFigures.stable(share.keeps()));
+        if (likelihood.verdictHolds().isPresent()) {
+            json.writeNumberField(
+                    "probability",
+                    AnswerFigures.stable(likelihood.verdictHolds().getAsDouble()));
+        } else {
+            json.writeNullField("probability");
         }
-        json.writeEndObject();
+        classes(json, likelihood.classes());
         json.writeObjectFieldStart("median_mm");
         for (BandKey key : AnswerFigures.MOVEMENTS) {
             if (key.unit().equals("mm")) {
-                double median =
-                        year.quantile(MEDIAN, sample -> key.of().apply(sample).value());
+                double median = year.quantile(
+                        MEDIAN, sample -> key.of().apply(sample).orElseThrow().value());
                 json.writeNumberField(key.name(), AnswerFigures.stable(median));
             }
+        }
+        json.writeEndObject();
+    }
+
+    /** Share of the years that keep each class; null where a limit could not be judged. */
+    private static void classes(JsonGenerator json, List<Likelihood.ClassShare> classes) throws IOException {
+        if (classes.isEmpty()) {
+            json.writeNullField("class_probability");
+            return;
+        }
+        json.writeObjectFieldStart("class_probability");
+        for (Likelihood.ClassShare share : classes) {
+            json.writeNumberField(share.limits().name(), AnswerFigures.stable(share.keeps()));
         }
         json.writeEndObject();
     }

@@ -6,6 +6,7 @@ import hafthold.material.Finish;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
 import hafthold.source.Figure;
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -33,5 +34,12 @@ public record Conditions(
     /** The same at another destination. */
     public Conditions at(Destination other) {
         return new Conditions(handle, madeTemperature, madeHumidity, finish, other, tangExpansion, pinExpansion, bond);
+    }
+
+    /** Temperature above that at final sanding, K, at each sample of the air. */
+    double[] warmer() {
+        double[] warmer = new double[destination.air().size()];
+        Arrays.setAll(warmer, sample -> destination.air().temperatureCelsius(sample) - madeTemperature.celsius());
+        return warmer;
     }
 }

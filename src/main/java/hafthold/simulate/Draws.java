@@ -8,10 +8,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -57,18 +57,27 @@ final class Draws {
     private final Sampling sampling;
     private final double[][] uniformOfOrder;
     private final double[][] ofOrder;
+    private final Optional<ImanConoverPairing> grown;
+    private final Optional<ImanConoverPairing> made;
     private final Map<String, double[][]> ofMaterials = new ConcurrentHashMap<>();
 
     Draws(Sampling sampling) {
         this.sampling = sampling;
         int inputs = Input.OF_ORDER.size();
         this.uniformOfOrder = sampling.hasBands()
-                ? ImanConoverPairing.paired(
-                        LatinHypercube.of(inputs, sampling.samples(), random(ORDER)),
-                        0,
-                        MatrixUtils.createRealIdentityMatrix(inputs))
+                ? new ImanConoverPairing(
+                                new double[0][], sampling.samples(), MatrixUtils.createRealIdentityMatrix(inputs))
+                        .paired(LatinHypercube.of(inputs, sampling.samples(), random(ORDER)))
                 : new double[0][];
         this.ofOrder = positions(uniformOfOrder);
+        this.grown = pairing(true);
+        this.made = pairing(false);
+    }
+
+    private Optional<ImanConoverPairing> pairing(boolean hasGrain) {
+        return sampling.hasBands()
+                ? Optional.of(new ImanConoverPairing(uniformOfOrder, sampling.samples(), correlation(hasGrain)))
+                : Optional.empty();
     }
 
     /** One doubt a sample; none where only values are wanted. */
@@ -83,24 +92,20 @@ final class Draws {
 
     /** Positions of an input of the order, by sample. */
     double[] of(Input input) {
-        return ofOrder[Input.OF_ORDER.indexOf(input)];
+        return ofOrder[input.place()];
     }
 
     /** Positions of an input of a material, by sample. */
     double[] of(Input input, Material material) {
-        if (Input.OF_ORDER.contains(input)) {
-            return of(input);
-        }
-        return ofMaterials.computeIfAbsent(material.id(), id -> draw(material))[Input.OF_MATERIAL.indexOf(input)];
+        return input.isOfOrder()
+                ? of(input)
+                : ofMaterials.computeIfAbsent(material.id(), id -> draw(material))[input.place()];
     }
 
     private double[][] draw(Material material) {
-        int held = Input.OF_ORDER.size();
-        double[][] own = LatinHypercube.of(Input.OF_MATERIAL.size(), sampling.samples(), random(material.id()));
-        double[][] all =
-                Stream.concat(Arrays.stream(uniformOfOrder), Arrays.stream(own)).toArray(double[][]::new);
-        double[][] paired = ImanConoverPairing.paired(all, held, correlation(Input.hasGrain(material)));
-        return positions(Arrays.copyOfRange(paired, held, paired.length));
+        ImanConoverPairing pairing = (Input.hasGrain(material) ? grown : made).orElseThrow();
+        return positions(
+                pairing.paired(LatinHypercube.of(Input.OF_MATERIAL.size(), sampling.samples(), random(material.id()))));
     }
 
     /** Wanted rank correlations of all inputs, those of the order first. */
@@ -122,7 +127,7 @@ final class Draws {
     }
 
     private static int place(Input ofMaterial) {
-        return Input.OF_ORDER.size() + Input.OF_MATERIAL.indexOf(ofMaterial);
+        return Input.OF_ORDER.size() + ofMaterial.place();
     }
 
     private static double[][] positions(double[][] uniform) {

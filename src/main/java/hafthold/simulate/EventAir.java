@@ -49,6 +49,25 @@ final class EventAir {
                 + share * series.relativeHumidityFraction((before + 1) % series.size());
     }
 
+    /** Whole hours of a closed hourly series, both ends included. */
+    static AirSeries slice(AirSeries series, int first, int last) {
+        int count = last - first + 1;
+        double[] temperature = new double[count];
+        double[] humidity = new double[count];
+        for (int i = 0; i < count; i++) {
+            temperature[i] = series.temperatureCelsius((first + i) % series.size());
+            humidity[i] = series.relativeHumidityFraction((first + i) % series.size());
+        }
+        return new AirSeries(series.stepSeconds(), temperature, humidity);
+    }
+
+    /** A straight line from one time of a closed series to another. */
+    static AirSeries between(AirSeries series, double from, double to) {
+        return new AirSeries(to - from, new double[] {at(series, from), at(series, to)}, new double[] {
+            humidityAt(series, from), humidityAt(series, to)
+        });
+    }
+
     /**
      * What surrounds the knife through one phase.
      *

@@ -2,6 +2,7 @@ package hafthold.simulate;
 
 import hafthold.air.Event;
 import hafthold.quantity.Band;
+import java.util.Optional;
 
 /**
  * What one event does to a scale: the worst of all times it happens. Moisture contents are kg/kg, movements metres, both
@@ -15,7 +16,7 @@ import hafthold.quantity.Band;
  * @param meanLoss by how much it falls below that, zero or more
  * @param edgeShy steel proud of the scale, a side
  * @param edgeProud scale proud of the steel, a side
- * @param pinCrackUse tension beside the pins over strength
+ * @param pinCrackUse tension beside the pins over strength; empty where the strength is not known
  * @param hottestCelsius hottest face, by the range of the event's temperature
  * @param coldestCelsius coldest face
  * @param backHours from the start until nine tenths of the change of the mean are gone, hours; infinity where the next event
@@ -33,7 +34,7 @@ public record EventAnswer(
         Band meanLoss,
         Band edgeShy,
         Band edgeProud,
-        Band pinCrackUse,
+        Optional<Band> pinCrackUse,
         Band hottestCelsius,
         double coldestCelsius,
         double backHours,

@@ -4,7 +4,6 @@ import hafthold.air.AirSeries;
 import hafthold.air.CommonYear;
 import hafthold.air.Event;
 import hafthold.air.EventSchedule;
-import hafthold.knife.WorkState;
 import hafthold.material.Cut;
 import hafthold.material.Hybrid;
 import hafthold.material.ScaleMaterial;
@@ -24,7 +23,6 @@ import java.util.function.ToDoubleFunction;
  * at the value of the speed of water in the scale and at both ends of its range.
  */
 public final class EventEngine {
-    private static final double SECONDS_AN_HOUR = 3600;
     /** Tang of a knife of which only the width is known: 4 mm thick (assumed). */
     private static final double USUAL_TANG_METRES = 0.004;
 
@@ -66,18 +64,18 @@ public final class EventEngine {
     public EventYear year(ScaleMaterial material, Cut cut, HandleYear quiet) {
         List<Hybrid.Part> parts = HandleEngine.partsOf(material, cut);
         Optional<GluedSections.Readings> sections = sectionsUnder(parts);
-        List<Passage> passages = new ArrayList<>();
+        List<ScalePassage> passages = new ArrayList<>();
         for (Doubt doubt : SPEEDS) {
             if (doubt.equals(Doubt.NONE)
                     || parts.stream().anyMatch(part -> part.material().water().isPresent())) {
-                passages.add(new Passage(parts, sections, doubt));
+                passages.add(passage(parts, sections, doubt));
             }
         }
         List<EventAnswer> answers =
                 schedule.events().stream().map(event -> answer(event, passages)).toList();
-        Passage value = passages.get(0);
+        ScalePassage value = passages.get(0);
         EventHeat heat = EventHeat.of(parts.stream().map(Hybrid.Part::material).toList(), answers);
-        EventCourse course = value.courses.get(0);
+        EventCourse course = value.leadingCourse();
         int last = course.mean().length - 1;
         double above = 0;
         for (int hour = 0; hour <= last; hour++) {
@@ -94,177 +92,59 @@ public final class EventEngine {
     /** The year of a scale hour by hour and in finer steps about events, everything at its value. */
     public EventTrace trace(ScaleMaterial material, Cut cut) {
         List<Hybrid.Part> parts = HandleEngine.partsOf(material, cut);
-        Passage value = new Passage(parts, sectionsUnder(parts), Doubt.NONE);
-        List<Integer> all = value.all();
+        ScalePassage value = passage(parts, sectionsUnder(parts), Doubt.NONE);
         return new EventTrace(
-                order,
-                value.courses,
-                value.motions(List.of()),
-                value.sections.map(handle -> GluedEdge.offsets(value.motions(List.of()), handle, order.at(repeated()))),
-                value.sections.map(handle -> GluedEdge.offsets(
-                        value.motions(all), handle, order.at(with(EventReading.samples(value.courses.get(0), all))))));
+                order, value.courses(), value.motions(List.of()), value.hourlyOffsets(), value.offsetsAboutEvents());
     }
 
-    /** All parts of a scale under one doubt. */
-    private final class Passage {
-        private final List<Hybrid.Part> parts;
-        private final List<EventCourse> courses;
-        private final Optional<GluedSections.Readings> sections;
-
-        Passage(List<Hybrid.Part> parts, Optional<GluedSections.Readings> sections, Doubt doubt) {
-            this.parts = parts;
-            this.sections = sections;
-            courses = parts.stream()
-                    .map(part -> EventScale.of(
-                                    moisture,
-                                    part.material(),
-                                    part.cut(),
-                                    order.handle(),
-                                    order.finish(),
-                                    USUAL_TANG_METRES,
-                                    doubt)
-                            .map(run::of)
-                            .orElseGet(run::dry))
-                    .toList();
-        }
-
-        /** Motions of all parts over the samples of some windows, then, where none is named, every hour. */
-        List<PartMotion> motions(List<Integer> windows) {
-            List<PartMotion> motions = new ArrayList<>();
-            for (int p = 0; p < parts.size(); p++) {
-                Hybrid.Part part = parts.get(p);
-                EventCourse course = courses.get(p);
-                List<Sample> samples = samples(course, windows);
-                double[] values = windows.isEmpty()
-                        ? course.mean()
-                        : samples.stream().mapToDouble(Sample::mean).toArray();
-                double[] moments = windows.isEmpty()
-                        ? course.moments()
-                        : samples.stream()
-                                .mapToDouble(sample -> EventCourse.moment(sample.layers()))
-                                .toArray();
-                motions.add(PartMotion.of(
-                        part.material(),
-                        part.cut(),
-                        part.share().value(),
-                        moisture.stockFraction(part.material(), made(), Doubt.NONE),
-                        new MoistureCourse(values, moments),
-                        PinCrack.perStrain(part.material(), part.cut()).orElse(0.0),
-                        Doubt.NONE));
-            }
-            return motions;
-        }
-
-        Movement about(List<Integer> windows) {
-            return movement(motions(windows), order.at(with(samples(courses.get(0), windows))));
-        }
-
-        Movement hours() {
-            return movement(motions(List.of()), order.at(repeated()));
-        }
-
-        private Movement movement(List<PartMotion> motions, Conditions conditions) {
-            return new Movement(
-                    FreeMovement.of(motions, conditions),
-                    sections.map(handle -> GluedEdge.of(motions, handle, conditions)));
-        }
-
-        List<Integer> all() {
-            List<Integer> all = new ArrayList<>();
-            for (int i = 0; i < courses.get(0).windows().size(); i++) {
-                all.add(i);
-            }
-            return all;
-        }
-
-        /** Stress over strength about the events: what has lasted for weeks before each has eased, the event has not. */
-        Optional<HandleYear.Load> load() {
-            List<Integer> all = all();
-            return sections.map(handle -> {
-                List<PartMotion> hourly = motions(List.of());
-                double[][] whole = GluedLoad.changes(hourly, order.at(repeated()));
-                double[][] eased = GluedLoad.relaxed(hourly, order.at(repeated()));
-                List<PartMotion> motions = motions(all);
-                List<Sample> samples = samples(courses.get(0), all);
-                double[][] series = GluedLoad.changes(motions, order.at(with(samples)));
-                for (int d = 0; d < series.length; d++) {
-                    int at = 0;
-                    for (EventWindow window : courses.get(0).windows()) {
-                        int hour = (int) (window.startSeconds() / SECONDS_AN_HOUR);
-                        for (int i = 0; i < window.samples().size(); i++) {
-                            series[d][at] -= whole[d][hour] - eased[d][hour];
-                            at++;
-                        }
-                    }
-                }
-                AirSeries tang = new AirSeries(
-                        SECONDS_AN_HOUR,
-                        samples.stream().mapToDouble(Sample::backCelsius).toArray(),
-                        samples.stream().mapToDouble(Sample::airHumidity).toArray());
-                GluedLoad load =
-                        GluedLoad.of(parts, motions, handle, order.bond().orElseThrow(), tang, series);
-                return new HandleYear.Load(Band.exact(load.glue()), load.split().map(Band::exact));
-            });
-        }
+    private ScalePassage passage(List<Hybrid.Part> parts, Optional<GluedSections.Readings> sections, Doubt doubt) {
+        List<EventCourse> courses = parts.stream()
+                .map(part -> EventScale.of(
+                                part.material(), part.cut(), order.handle(), order.finish(), USUAL_TANG_METRES, doubt)
+                        .map(run::of)
+                        .orElseGet(run::dry))
+                .toList();
+        return new ScalePassage(order, schedule.years(), moisture, parts, courses, sections);
     }
 
-    private WorkState made() {
-        return new WorkState.SettledAir(order.madeHumidity(), order.madeTemperature());
-    }
-
-    private static List<Sample> samples(EventCourse course, List<Integer> windows) {
-        return EventWindow.samples(
-                windows.stream().map(i -> course.windows().get(i)).toList());
-    }
-
-    /** The destination with the scale's own temperature for air, sample by sample: what strain is worked out from. */
-    private Destination with(List<Sample> samples) {
-        return order.destination()
-                .in(new AirSeries(
-                        SECONDS_AN_HOUR,
-                        samples.stream().mapToDouble(Sample::meanCelsius).toArray(),
-                        samples.stream().mapToDouble(Sample::airHumidity).toArray()));
-    }
-
-    private Destination repeated() {
-        return order.destination().in(EventTrace.repeated(order.destination().air(), schedule.years()));
-    }
-
-    private EventAnswer answer(Event event, List<Passage> passages) {
-        List<Integer> windows =
-                EventReading.windowsOf(event, passages.get(0).courses.get(0));
+    private EventAnswer answer(Event event, List<ScalePassage> passages) {
+        List<Integer> windows = EventReading.windowsOf(event, passages.get(0).leadingCourse());
         List<Movement> moves =
                 passages.stream().map(passage -> passage.about(windows)).toList();
         return EventReading.answer(
                 event,
-                passages.stream().map(passage -> passage.courses.get(0)).toList(),
+                passages.stream().map(passage -> passage.leadingCourse()).toList(),
                 EventReading.band(moves, Movement::edgeShy),
                 EventReading.band(moves, Movement::edgeProud),
-                EventReading.band(moves, move -> move.free().pinCrackUse()),
+                ScaleStrength.of(passages.get(0).parts())
+                        .besidePins(
+                                EventReading.band(moves, move -> move.free().pinSqueeze()),
+                                EventReading.band(moves, move -> move.free().pinCrackUse())),
                 EventReading.endGrain(
                         event,
-                        passages.get(0).parts.get(0).material(),
+                        passages.get(0).parts().get(0).material(),
                         order.handle(),
                         order.madeTemperature().celsius()));
     }
 
     /** The worse of the year without and with events in every movement. */
-    private HandleYear worse(HandleYear quiet, List<Passage> passages) {
+    private HandleYear worse(HandleYear quiet, List<ScalePassage> passages) {
         List<Integer> all = passages.get(0).all();
         List<Movement> about =
                 passages.stream().map(passage -> passage.about(all)).toList();
-        List<Movement> moves = passages.stream().map(Passage::hours).toList();
+        List<Movement> moves = passages.stream().map(ScalePassage::hours).toList();
         Function<ToDoubleFunction<Movement>, Band> band =
                 of -> EventReading.larger(EventReading.band(about, of), EventReading.band(moves, of));
         Function<ToDoubleFunction<FreeMovement>, Band> free = of -> band.apply(move -> of.applyAsDouble(move.free()));
+        Band squeeze = free.apply(FreeMovement::pinSqueeze);
         EdgeSteps edge = new EdgeSteps(
                 new Step(band.apply(Movement::edgeShy), band.apply(Movement::edgeProud)),
                 new Step(free.apply(FreeMovement::edgeShy), free.apply(FreeMovement::edgeProud)),
                 new Step(band.apply(Movement::tangLineShy), band.apply(Movement::tangLineProud)));
         boolean worst =
                 edge.bonded().larger().value() > quiet.edge().bonded().larger().value();
-        EventCourse course = passages.get(0).courses.get(0);
-        List<Sample> samples = samples(course, all);
+        EventCourse course = passages.get(0).leadingCourse();
+        List<Sample> samples = ScalePassage.samples(course, all);
         Sample at = samples.get(Math.min(samples.size() - 1, about.get(0).worstSample()));
         return new HandleYear(
                 quiet.scale(),
@@ -279,10 +159,11 @@ public final class EventEngine {
                                 band.apply(Movement::endShort),
                                 band.apply(Movement::endLong))),
                 quiet.pins()
-                        .worse(new PinFit(
+                        .worse(new WorstPins(
                                 free.apply(FreeMovement::pinGap),
-                                free.apply(FreeMovement::pinSqueeze),
-                                free.apply(FreeMovement::pinCrackUse),
+                                squeeze,
+                                ScaleStrength.of(passages.get(0).parts())
+                                        .besidePins(squeeze, free.apply(FreeMovement::pinCrackUse)),
                                 band.apply(Movement::pinHeadProud),
                                 band.apply(Movement::pinHeadSunk))),
                 quiet.joint(),
@@ -296,10 +177,7 @@ public final class EventEngine {
     private static HandleYear.Load worse(HandleYear.Load year, Optional<HandleYear.Load> event) {
         return event.map(load -> new HandleYear.Load(
                         EventReading.worse(year.glueUse(), load.glueUse()),
-                        year.splitUse()
-                                .map(use -> load.splitUse()
-                                        .map(other -> EventReading.worse(use, other))
-                                        .orElse(use))))
+                        EventReading.worse(year.splitUse(), load.splitUse())))
                 .orElse(year);
     }
 

@@ -67,7 +67,7 @@ final class EventReading {
             List<EventCourse> bySpeed,
             Band edgeShy,
             Band edgeProud,
-            Band pinCrackUse,
+            Optional<Band> pinCrackUse,
             Band endGrainMetres) {
         EventCourse course = bySpeed.get(0);
         List<Integer> windows = windowsOf(event, course);
@@ -209,6 +209,11 @@ final class EventReading {
                 Math.min(event.low(), low * event.value()),
                 event.value(),
                 Math.max(event.high(), high * event.value()));
+    }
+
+    /** Likewise, of uses of strength; not known where either is not. */
+    static Optional<Band> worse(Optional<Band> year, Optional<Band> event) {
+        return year.flatMap(use -> event.map(other -> worse(use, other)));
     }
 
     /** The larger of both, end by end. */

@@ -38,19 +38,12 @@ record EventScale(Slab slab, WarmScale scale, double finishResistance, double dr
     private static final double USUAL_CONDUCTIVITY = 0.3;
 
     /** A scale; empty for what takes up no water. */
-    static Optional<EventScale> of(
-            LayerMoisture moisture,
-            Material material,
-            Cut cut,
-            Handle handle,
-            Finish finish,
-            double tang,
-            Doubt doubt) {
+    static Optional<EventScale> of(Material material, Cut cut, Handle handle, Finish finish, double tang, Doubt doubt) {
         double exposed = EdgeUptake.exposedAreaRatio(
                 handle.scaleThickness().metres(),
                 handle.tangWidth().metres() / 2,
                 handle.length().metres() / 2);
-        return moisture.scaleSlab(material, cut, handle, finish, doubt)
+        return PartSlab.scale(material, cut, handle, finish, doubt)
                 .map(slab -> of(
                         slab,
                         material,
@@ -64,9 +57,8 @@ record EventScale(Slab slab, WarmScale scale, double finishResistance, double dr
     }
 
     /** A liner, which is warmed and wetted by its edge; empty for what takes up no water. */
-    static Optional<EventScale> ofLiner(
-            LayerMoisture moisture, Material material, double halfWidth, Finish finish, Doubt doubt) {
-        return moisture.linerSlab(material, halfWidth, finish, doubt)
+    static Optional<EventScale> ofLiner(Material material, double halfWidth, Finish finish, Doubt doubt) {
+        return PartSlab.liner(material, halfWidth, finish, doubt)
                 .map(slab -> of(slab, material, finish.resistance().value(), 0, 1e-3));
     }
 

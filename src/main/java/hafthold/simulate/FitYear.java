@@ -4,6 +4,7 @@ import hafthold.material.Cut;
 import hafthold.quantity.Band;
 import hafthold.quantity.Length;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What one full-tang knife does over the customer's year: the worse of its two sides. Movements are the year's worst,
@@ -16,13 +17,16 @@ import java.util.List;
  * @param domeRound face round: its middle above its edges
  * @param endMismatch end of the glued scale against the steel at bolster and butt, either way
  * @param pinSpan change of the distance between the outermost holes against the steel, unglued, either way
+ * @param bow of the whole handle, where its two scales lie differently
+ * @param bolster where bolster, tang and scale meet; empty without a bolster
  * @param glueShear shear in the worst glue line, mean over its last 2 mm
  * @param gluePeel pull in the worst glue line, mean over its last 2 mm
  * @param glueShearLastMillimetre shear over the last 1 mm
  * @param gluePeelLastMillimetre pull over the last 1 mm
  * @param glueUse glue stress over strength at the temperature of the hour
  * @param glueMonth when that is largest, 1 to 12
- * @param middleUse tension across the grain in the middle of the scale over strength
+ * @param middleUse tension across the grain in the middle of the scale over strength; empty, like the next two, where the
+ *     strength is not known
  * @param tearUse pull on the scale beside the glued edge over its strength
  * @param crackUse the largest of middle, tear and pins
  * @param softeningMarginKelvin lowest service or softening temperature less the hottest air
@@ -48,15 +52,17 @@ public record FitYear(
         Band domeRound,
         Band endMismatch,
         Band pinSpan,
+        Optional<BowYear> bow,
+        Optional<BolsterYear> bolster,
         Band glueShear,
         Band gluePeel,
         Band glueShearLastMillimetre,
         Band gluePeelLastMillimetre,
         Band glueUse,
         int glueMonth,
-        Band middleUse,
-        Band tearUse,
-        Band crackUse,
+        Optional<Band> middleUse,
+        Optional<Band> tearUse,
+        Optional<Band> crackUse,
         Band softeningMarginKelvin,
         String softensFirst,
         double hottestCelsius,
@@ -81,6 +87,23 @@ public record FitYear(
     }
 
     /**
+     * Bow of the whole handle, the year's worst over a straight-edge from bolster to butt.
+     *
+     * @param hollowLeft hollow on the left side, m
+     * @param hollowRight hollow on the right side, m
+     * @param month when the larger of both falls, 1 to 12
+     */
+    public record BowYear(Band hollowLeft, Band hollowRight, int month) {}
+
+    /**
+     * Edges at the bolster line, a side, the year's worst since final sanding.
+     *
+     * @param againstTang bolster below and above the tang, by heat alone
+     * @param scale glued scale below and above the bolster, half way up, without bands
+     */
+    public record BolsterYear(Step againstTang, Step scale) {}
+
+    /**
      * One pin through the year.
      *
      * @param diameter of the pin
@@ -91,7 +114,7 @@ public record FitYear(
      * @param squeezeAcross largest overlap across it
      * @param headProud head above the face
      * @param headSunk head below the face
-     * @param crackUse tension beside the hole over the scale's strength across the grain
+     * @param crackUse tension beside the hole over the scale's strength across the grain; empty where that is not known
      */
     public record PinYear(
             Length diameter,
@@ -102,7 +125,22 @@ public record FitYear(
             Band squeezeAcross,
             Band headProud,
             Band headSunk,
-            Band crackUse) {}
+            Optional<Band> crackUse) {
+
+        /** The worse of a year and its events. */
+        PinYear worse(PinYear event) {
+            return new PinYear(
+                    diameter,
+                    edgeDistance,
+                    EventReading.worse(gapAlong, event.gapAlong),
+                    EventReading.worse(gapAcross, event.gapAcross),
+                    EventReading.worse(squeezeAlong, event.squeezeAlong),
+                    EventReading.worse(squeezeAcross, event.squeezeAcross),
+                    EventReading.worse(headProud, event.headProud),
+                    EventReading.worse(headSunk, event.headSunk),
+                    EventReading.worse(crackUse, event.crackUse));
+        }
+    }
 
     /**
      * One scale by itself.
@@ -138,7 +176,8 @@ public record FitYear(
      * @param edge glued edge at mid-thickness, m, positive proud
      * @param freeEdge the same unglued
      * @param glueUse largest use of the glue's strength of the day
-     * @param middleUse largest use of the scale's strength across the grain of the day
+     * @param middleUse largest use of the scale's strength across the grain of the day; no days, as in the next two, where
+     *     that strength is not known
      * @param tearUse the same of the scale's own wood at the glued edge
      * @param pinUse the same beside the pins, the worst of them
      */

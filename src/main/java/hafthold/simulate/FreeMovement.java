@@ -4,7 +4,7 @@ import hafthold.air.AirSeries;
 import java.util.List;
 
 /**
- * The year of an unglued scale against steel, metres: the worst of each kind, and the edge day by day.
+ * The year of an unglued scale against steel, metres: the worst of each kind.
  *
  * <p>Edge offset is half the width times the difference of the scale's and the tang's strain since finish; a hole grows
  * as if it were filled, so its gap per axis is the diameter times the difference of the scale's and the pin's strain,
@@ -21,8 +21,7 @@ import java.util.List;
  * @param pinHeadProud pin head above the face
  * @param pinHeadSunk pin head below the face
  * @param joint worst differences between the parts of a hybrid
- * @param worstSample sample of the year with the largest edge offset, either way
- * @param dailyEdge mean edge offset of each day, positive proud
+ * @param worstSample sample with the largest edge offset, either way
  */
 record FreeMovement(
         double edgeShy,
@@ -36,48 +35,35 @@ record FreeMovement(
         double pinHeadProud,
         double pinHeadSunk,
         JointExtremes joint,
-        int worstSample,
-        double[] dailyEdge) {
+        int worstSample) {
     private static final double DAY_SECONDS = 86400;
 
-    /** Follows all parts of a scale through the year. */
-    static FreeMovement of(List<PartMotion> parts, Conditions conditions) {
-        AirSeries air = conditions.destination().air();
-        double made = conditions.madeTemperature().celsius();
-        double[] widthStrain = new double[air.size()];
-        double[] lengthStrain = new double[air.size()];
+    /**
+     * Follows all parts of a scale.
+     *
+     * @param warmer temperature above that at finish, K, one a sample of the courses of the parts
+     */
+    static FreeMovement of(List<PartMotion> parts, Conditions conditions, double[] warmer) {
+        double[] widthStrain = new double[warmer.length];
+        double[] lengthStrain = new double[warmer.length];
         PartExtremes extremes = new PartExtremes(conditions);
         for (PartMotion part : parts) {
-            extremes.follow(part, widthStrain, lengthStrain);
+            extremes.follow(part, warmer, widthStrain, lengthStrain);
         }
-        double halfWidth = conditions.handle().tangWidth().metres() / 2;
         double tang = conditions.tangExpansion().value();
-        int samplesADay = samplesADay(air);
-        double[] daily = new double[(air.size() + samplesADay - 1) / samplesADay];
-        double shy = 0;
-        double proud = 0;
+        double[] edge = edge(widthStrain, conditions, warmer);
+        Swing edges = Swing.of(edge);
         double shorter = 0;
         double longer = 0;
-        int shySample = 0;
-        int proudSample = 0;
-        for (int i = 0; i < air.size(); i++) {
-            double steel = tang * (air.temperatureCelsius(i) - made);
-            double edge = halfWidth * (widthStrain[i] - steel);
-            daily[i / samplesADay] += edge / samplesADay;
-            if (edge < -shy) {
-                shy = -edge;
-                shySample = i;
-            } else if (edge > proud) {
-                proud = edge;
-                proudSample = i;
-            }
-            shorter = Math.max(shorter, steel - lengthStrain[i]);
-            longer = Math.max(longer, lengthStrain[i] - steel);
+        for (int i = 0; i < warmer.length; i++) {
+            double over = lengthStrain[i] - tang * warmer[i];
+            shorter = Math.max(shorter, -over);
+            longer = Math.max(longer, over);
         }
         double length = conditions.handle().length().metres();
         return new FreeMovement(
-                shy,
-                proud,
+                edges.below(),
+                edges.above(),
                 length * Math.max(shorter, longer),
                 length * shorter / 2,
                 length * longer / 2,
@@ -86,9 +72,46 @@ record FreeMovement(
                 extremes.crackUse(),
                 extremes.headProud(),
                 extremes.headSunk(),
-                JointExtremes.of(parts, air.size(), sample -> air.temperatureCelsius(sample) - made),
-                shy > proud ? shySample : proudSample,
-                daily);
+                JointExtremes.of(parts, warmer),
+                edges.worstHour());
+    }
+
+    /** Edge offset at each sample, positive proud. */
+    static double[] edge(List<PartMotion> parts, Conditions conditions, double[] warmer) {
+        double[] widthStrain = new double[warmer.length];
+        for (PartMotion part : parts) {
+            for (int i = 0; i < warmer.length; i++) {
+                widthStrain[i] += part.share() * part.width().strain(part.moistureChange(i), warmer[i]);
+            }
+        }
+        return edge(widthStrain, conditions, warmer);
+    }
+
+    private static double[] edge(double[] widthStrain, Conditions conditions, double[] warmer) {
+        double halfWidth = conditions.handle().tangWidth().metres() / 2;
+        double tang = conditions.tangExpansion().value();
+        double[] edge = new double[warmer.length];
+        for (int i = 0; i < edge.length; i++) {
+            edge[i] = halfWidth * (widthStrain[i] - tang * warmer[i]);
+        }
+        return edge;
+    }
+
+    /** The same with its sample numbered as in the year it was taken from. */
+    FreeMovement at(int[] numbers) {
+        return new FreeMovement(
+                edgeShy,
+                edgeProud,
+                lengthMismatch,
+                endShort,
+                endLong,
+                pinGap,
+                pinSqueeze,
+                pinCrackUse,
+                pinHeadProud,
+                pinHeadSunk,
+                joint,
+                numbers[worstSample]);
     }
 
     /** Largest edge offset, either way. */

@@ -1,6 +1,5 @@
 package hafthold.simulate;
 
-import hafthold.air.AirSeries;
 import java.util.List;
 
 /**
@@ -13,95 +12,70 @@ import java.util.List;
  * @param mid edge at half the scale's thickness
  * @param end end at bolster and butt at half the scale's thickness, each
  * @param head head of a pin on the centre line above the face
- * @param dailyMid mean of {@code mid} of each day
  */
-record GluedEdge(Swing tangLine, Swing mid, Swing end, Swing head, double[] dailyMid) {
+record GluedEdge(Swing tangLine, Swing mid, Swing end, Swing head) {
 
     /**
-     * Follows a scale through the year.
+     * Follows a scale.
      *
      * @param parts motion of each part of the scale
      * @param handle its sections under a scale of such parts
+     * @param pinPerKelvin thermal expansion of the pins, 1/K
+     * @param warmer temperature above that at finish, K, one a sample of the courses of the parts
      */
-    static GluedEdge of(List<PartMotion> parts, GluedSections.Readings handle, Conditions conditions) {
-        double[] line = handle.tangLine().drive(parts, handle.tangPerKelvin(), handle.gluePerKelvin());
-        double[] mid = handle.mid().drive(parts, handle.tangPerKelvin(), handle.gluePerKelvin());
-        double[] end = handle.end().drive(parts, handle.tangPerKelvin(), handle.gluePerKelvin());
-        double[] face = handle.face().drive(parts, handle.tangPerKelvin(), handle.gluePerKelvin());
-        face[face.length - 1] -=
-                handle.halfThickness() * conditions.pinExpansion().value();
-        AirSeries air = conditions.destination().air();
-        int samplesADay = FreeMovement.samplesADay(air);
-        double[] daily = new double[(air.size() + samplesADay - 1) / samplesADay];
-        Extremes lines = new Extremes();
-        Extremes mids = new Extremes();
-        Extremes ends = new Extremes();
-        Extremes heads = new Extremes();
-        double[] change = new double[mid.length];
-        for (int i = 0; i < air.size(); i++) {
-            change(parts, conditions, i, change);
-            double edge = dot(mid, change);
-            mids.take(edge, i);
-            lines.take(dot(line, change), i);
-            ends.take(dot(end, change), i);
-            heads.take(-dot(face, change), i);
-            daily[i / samplesADay] += edge / samplesADay;
+    static GluedEdge of(List<PartMotion> parts, GluedSections.Readings handle, double pinPerKelvin, double[] warmer) {
+        double[] face = drive(handle.face(), parts, handle);
+        face[face.length - 1] -= handle.halfThickness() * pinPerKelvin;
+        for (int d = 0; d < face.length; d++) {
+            face[d] = -face[d]; // a head stands proud where the face sinks
         }
-        return new GluedEdge(lines.swing(), mids.swing(), ends.swing(), heads.swing(), daily);
+        double[][] series = changes(parts, warmer);
+        return new GluedEdge(
+                swing(drive(handle.tangLine(), parts, handle), series),
+                swing(drive(handle.mid(), parts, handle), series),
+                swing(drive(handle.end(), parts, handle), series),
+                swing(face, series));
     }
 
-    /** The edge at mid-thickness at each sample of the year. */
-    static double[] offsets(List<PartMotion> parts, GluedSections.Readings handle, Conditions conditions) {
-        double[] mid = handle.mid().drive(parts, handle.tangPerKelvin(), handle.gluePerKelvin());
-        double[] change = new double[mid.length];
-        double[] offsets = new double[conditions.destination().air().size()];
-        for (int i = 0; i < offsets.length; i++) {
-            change(parts, conditions, i, change);
-            offsets[i] = dot(mid, change);
-        }
-        return offsets;
+    /** The same with its samples numbered as in the year they were taken from. */
+    GluedEdge at(int[] numbers) {
+        return new GluedEdge(tangLine.at(numbers), mid.at(numbers), end.at(numbers), head.at(numbers));
+    }
+
+    /** The edge at mid-thickness at each sample. */
+    static double[] offsets(List<PartMotion> parts, GluedSections.Readings handle, double[] warmer) {
+        return sum(drive(handle.mid(), parts, handle), changes(parts, warmer));
     }
 
     /** Change of moisture of the half at the tang and of that at the air of each part, then the warming, since finish. */
-    static void change(List<PartMotion> parts, Conditions conditions, int sample, double[] target) {
-        int at = 0;
+    static double[][] changes(List<PartMotion> parts, double[] warmer) {
+        double[][] series = new double[GluedReading.HALVES * parts.size() + 1][];
         for (int p = 0; p < parts.size(); p++) {
-            PartMotion part = parts.get(p);
-            target[at++] = part.moistureChange(false, sample);
-            target[at++] = part.moistureChange(true, sample);
+            series[GluedReading.HALVES * p] = parts.get(p).halfMoistureChanges(false);
+            series[GluedReading.HALVES * p + 1] = parts.get(p).halfMoistureChanges(true);
         }
-        target[at] = conditions.destination().air().temperatureCelsius(sample)
-                - conditions.madeTemperature().celsius();
+        series[series.length - 1] = warmer;
+        return series;
     }
 
-    private static double dot(double[] one, double[] other) {
-        double sum = 0;
-        for (int i = 0; i < one.length; i++) {
-            sum += one[i] * other[i];
+    private static double[] drive(GluedReading reading, List<PartMotion> parts, GluedSections.Readings handle) {
+        return reading.drive(parts, handle.tangPerKelvin(), handle.gluePerKelvin());
+    }
+
+    private static Swing swing(double[] drive, double[][] series) {
+        return Swing.of(sum(drive, series));
+    }
+
+    /** Sample by sample the sum of all series, each times its own number. */
+    static double[] sum(double[] drive, double[][] series) {
+        double[] sum = new double[series[0].length];
+        for (int d = 0; d < drive.length; d++) {
+            double factor = drive[d];
+            double[] values = series[d];
+            for (int i = 0; i < sum.length; i++) {
+                sum[i] += factor * values[i];
+            }
         }
         return sum;
-    }
-
-    /** Least and most so far. */
-    private static final class Extremes {
-        private double least = Double.POSITIVE_INFINITY;
-        private double most = Double.NEGATIVE_INFINITY;
-        private int leastSample;
-        private int mostSample;
-
-        void take(double value, int sample) {
-            if (value < least) {
-                least = value;
-                leastSample = sample;
-            }
-            if (value > most) {
-                most = value;
-                mostSample = sample;
-            }
-        }
-
-        Swing swing() {
-            return new Swing(least, most, leastSample, mostSample);
-        }
     }
 }

@@ -82,7 +82,7 @@ record GluedLoad(double glue, Optional<Double> split) {
     static double[][] relaxed(List<PartMotion> motions, Conditions conditions) {
         AirSeries air = conditions.destination().air();
         int window = FreeStrains.RELAXATION_DAYS * FreeMovement.samplesADay(air);
-        return Stream.of(changes(motions, conditions))
+        return Stream.of(GluedEdge.changes(motions, conditions.warmer()))
                 .map(values -> FreeStrains.relaxed(
                         values,
                         1 - Doubt.NONE.lastingShare(),
@@ -91,30 +91,9 @@ record GluedLoad(double glue, Optional<Double> split) {
                 .toArray(double[][]::new);
     }
 
-    /** Changes since bonding: halves of each part, warming. */
-    static double[][] changes(List<PartMotion> motions, Conditions conditions) {
-        AirSeries air = conditions.destination().air();
-        double[][] series = new double[GluedReading.HALVES * motions.size() + 1][air.size()];
-        double[] change = new double[series.length];
-        for (int i = 0; i < air.size(); i++) {
-            GluedEdge.change(motions, conditions, i, change);
-            for (int k = 0; k < series.length; k++) {
-                series[k][i] = change[k];
-            }
-        }
-        return series;
-    }
-
     private static double[] year(
             GluedReading reading, List<PartMotion> motions, GluedSections.Readings sections, double[][] series) {
-        double[] drive = reading.drive(motions, sections.tangPerKelvin(), sections.gluePerKelvin());
-        double[] year = new double[series[0].length];
-        for (int k = 0; k < drive.length; k++) {
-            for (int i = 0; i < year.length; i++) {
-                year[i] += drive[k] * series[k][i];
-            }
-        }
-        return year;
+        return GluedEdge.sum(reading.drive(motions, sections.tangPerKelvin(), sections.gluePerKelvin()), series);
     }
 
     private static double largest(double[] values) {

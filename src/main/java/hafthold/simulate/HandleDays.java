@@ -2,21 +2,63 @@ package hafthold.simulate;
 
 import hafthold.quantity.Band;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
- * The year day by day; where the knife moves from place to place, the year that repeats.
- *
- * @param edgeOffset mean edge offset of each day, metres, positive proud
- * @param moisture mean moisture content of each day, fraction of dry mass
+ * The year day by day; where the knife moves from place to place, the year that repeats. Worked out when it is asked for:
+ * of a whole rack hardly any are drawn.
  */
-public record HandleDays(List<Band> edgeOffset, List<Double> moisture) {
-
+public final class HandleDays {
     /** No day at all. */
     public static final HandleDays NONE = new HandleDays(List.of(), List.of());
 
-    /** Keeps its own copies. */
-    public HandleDays {
-        edgeOffset = List.copyOf(edgeOffset);
-        moisture = List.copyOf(moisture);
+    private final Supplier<List<Band>> edgeSource;
+    private final Supplier<List<Double>> moistureSource;
+    private List<Band> edgeOffset;
+    private List<Double> moisture;
+
+    /** Days that are known. */
+    public HandleDays(List<Band> edgeOffset, List<Double> moisture) {
+        this(() -> edgeOffset, () -> moisture);
+    }
+
+    /** Days that are worked out at most once. */
+    HandleDays(Supplier<List<Band>> edgeOffset, Supplier<List<Double>> moisture) {
+        this.edgeSource = edgeOffset;
+        this.moistureSource = moisture;
+    }
+
+    /** Mean edge offset of each day, metres, positive proud. */
+    public synchronized List<Band> edgeOffset() {
+        if (edgeOffset == null) {
+            edgeOffset = List.copyOf(edgeSource.get());
+        }
+        return edgeOffset;
+    }
+
+    /** Mean moisture content of each day, fraction of dry mass. */
+    public synchronized List<Double> moisture() {
+        if (moisture == null) {
+            moisture = List.copyOf(moistureSource.get());
+        }
+        return moisture;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof HandleDays days
+                && edgeOffset().equals(days.edgeOffset())
+                && moisture().equals(days.moisture());
+    }
+
+    /** One for all: days are not worked out only to tell them apart. */
+    @Override
+    public int hashCode() {
+        return 1;
+    }
+
+    @Override
+    public String toString() {
+        return "HandleDays[" + edgeOffset().size() + " days]";
     }
 }

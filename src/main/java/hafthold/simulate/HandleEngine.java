@@ -12,10 +12,13 @@ import hafthold.source.Figure;
 import hafthold.source.Finding;
 import hafthold.transport.Resolution;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * One scale material on one handle through the customer's year.
@@ -30,6 +33,7 @@ public final class HandleEngine {
     private final Draws draws;
     private final Conditions conditions;
     private final LayerMoisture moisture;
+    private final YearMean mean;
     private final Optional<GluedSections> glued;
     private final Map<Lay, Double> cracks;
 
@@ -67,6 +71,7 @@ public final class HandleEngine {
         this.draws = draws;
         this.conditions = order.at(order.destination().thinned(Resolution.STANDARD.airStrayFraction()));
         this.moisture = new LayerMoisture(conditions.destination(), made());
+        this.mean = YearMean.of(conditions.destination().repeatingYear());
         this.glued = glued;
         this.cracks = cracks;
     }
@@ -80,13 +85,33 @@ public final class HandleEngine {
     public HandleYear year(ScaleMaterial material, Cut cut) {
         List<Hybrid.Part> parts = partsOf(material, cut);
         Optional<GluedSections.Readings> sections = sectionsUnder(parts);
-        Movement value = movement(parts, sections, Doubt.NONE);
-        Spread<Movement> spread = new Spread<>(
-                value,
-                draws.doubts().stream()
-                        .map(doubt -> movement(parts, sections, doubt))
-                        .toList());
-        return answer(material, cut, parts, spread, load(parts, sections, spread));
+        List<DoubtedMoisture> courses = courses(parts, moisture);
+        double[] warmer = conditions.warmer();
+        List<PartMotion> motions = motions(parts, courses, Doubt.NONE);
+        Movement value = Movement.of(motions, sections, conditions, warmer);
+        Spread<Movement> spread = new Spread<>(value, samples(parts, sections, courses, warmer));
+        return answer(material, cut, parts, sections, courses, motions, spread);
+    }
+
+    /** The year with every input drawn from its range, looked at where it can be at its worst. */
+    private List<Movement> samples(
+            List<Hybrid.Part> parts,
+            Optional<GluedSections.Readings> sections,
+            List<DoubtedMoisture> courses,
+            double[] warmer) {
+        if (!sampling.hasBands()) {
+            return List.of();
+        }
+        int[] telling = TellingSamples.of(courses, warmer);
+        UnaryOperator<double[]> excerpt = series ->
+                Arrays.stream(telling).mapToDouble(sample -> series[sample]).toArray();
+        double[] warmerThen = excerpt.apply(warmer);
+        List<DoubtedMoisture> coursesThen =
+                courses.stream().map(course -> course.mapped(excerpt)).toList();
+        return draws.doubts().stream()
+                .map(doubt -> Movement.of(motions(parts, coursesThen, doubt), sections, conditions, warmerThen)
+                        .at(telling))
+                .toList();
     }
 
     /**
@@ -99,12 +124,17 @@ public final class HandleEngine {
         moisture.prepareMeans(parts, order.handle(), order.finish(), sampling.hasBands());
     }
 
+    /** How soon a change of a material in a cut shows and is over; empty for what takes up no water. */
+    public Optional<Settling> settling(ScaleMaterial material, Cut cut) {
+        return Settling.of(order, material, cut, mean);
+    }
+
     /** The year of a material in a cut hour by hour, everything at its value; of a hybrid, the moisture of its first part. */
     public ScaleTrace trace(ScaleMaterial material, Cut cut) {
         List<Hybrid.Part> parts = partsOf(material, cut);
         Hybrid.Part leading = parts.get(0);
         LayerMoisture hourly = new LayerMoisture(order.destination(), made());
-        List<PartMotion> motions = motions(parts, hourly, Doubt.NONE);
+        List<PartMotion> motions = motions(parts, courses(parts, hourly), Doubt.NONE);
         return new ScaleTrace(
                 order,
                 motions,
@@ -112,29 +142,22 @@ public final class HandleEngine {
                         .water()
                         .map(water ->
                                 hourly.scaleHistory(leading.material(), leading.cut(), order.handle(), order.finish())),
-                sectionsUnder(parts).map(handle -> GluedEdge.offsets(motions, handle, order)));
-    }
-
-    private Movement movement(List<Hybrid.Part> parts, Optional<GluedSections.Readings> sections, Doubt doubt) {
-        List<PartMotion> motions = motions(parts, moisture, doubt);
-        return new Movement(
-                FreeMovement.of(motions, conditions),
-                sections.map(handle -> GluedEdge.of(motions, handle, conditions)));
+                sectionsUnder(parts).map(handle -> GluedEdge.offsets(motions, handle, order.warmer())));
     }
 
     /** What glue and scale bear at the value of every input, with the relative band of the step. */
     private Optional<HandleYear.Load> load(
-            List<Hybrid.Part> parts, Optional<GluedSections.Readings> sections, Spread<Movement> spread) {
-        Band step = spread.of(movement -> Math.max(movement.edgeShy(), movement.edgeProud()));
+            List<Hybrid.Part> parts,
+            List<PartMotion> motions,
+            Optional<GluedSections.Readings> sections,
+            Spread<Movement> spread) {
+        Band step = spread.of(Movement::edgeEither);
         Band share = step.value() > 0 ? step.times(1 / step.value()) : Band.exact(1);
-        return sections.map(handle -> GluedLoad.of(
-                        parts,
-                        motions(parts, moisture, Doubt.NONE),
-                        handle,
-                        conditions.bond().orElseThrow(),
-                        conditions))
+        return sections.map(handle ->
+                        GluedLoad.of(parts, motions, handle, conditions.bond().orElseThrow(), conditions))
                 .map(load -> new HandleYear.Load(
-                        share.times(load.glue()), load.split().map(share::times)));
+                        share.times(load.glue()),
+                        load.split().flatMap(split -> ScaleStrength.of(parts).use(share.times(split)))));
     }
 
     /** The sections under a scale of these parts; solving is what a glued answer costs, so once an answer. */
@@ -146,21 +169,26 @@ public final class HandleEngine {
         return handle.tangWidth().metres() > TOO_NARROW && handle.length().metres() > TOO_NARROW;
     }
 
-    private List<PartMotion> motions(List<Hybrid.Part> parts, LayerMoisture moisture, Doubt doubt) {
+    private List<DoubtedMoisture> courses(List<Hybrid.Part> parts, LayerMoisture moisture) {
         return parts.stream()
-                .map(part -> PartMotion.of(
-                        part.material(),
-                        part.cut(),
-                        part.share().value(),
-                        moisture.stockFraction(part.material(), made(), doubt),
-                        course(part, moisture, doubt),
-                        crackPerStrain(part.material(), part.cut()),
-                        doubt))
+                .map(part -> moisture.scaleMean(part.material(), part.cut(), order.handle(), order.finish()))
                 .toList();
     }
 
-    private MoistureCourse course(Hybrid.Part part, LayerMoisture moisture, Doubt doubt) {
-        return moisture.scaleMean(part.material(), part.cut(), order.handle(), order.finish(), doubt);
+    private List<PartMotion> motions(List<Hybrid.Part> parts, List<DoubtedMoisture> courses, Doubt doubt) {
+        List<PartMotion> motions = new ArrayList<>();
+        for (int p = 0; p < parts.size(); p++) {
+            Hybrid.Part part = parts.get(p);
+            motions.add(PartMotion.of(
+                    part.material(),
+                    part.cut(),
+                    part.share().value(),
+                    moisture.stockFraction(part.material(), made(), doubt),
+                    courses.get(p).course(doubt).mean(),
+                    crackPerStrain(part.material(), part.cut()),
+                    doubt));
+        }
+        return motions;
     }
 
     private WorkState made() {
@@ -187,27 +215,26 @@ public final class HandleEngine {
             ScaleMaterial material,
             Cut cut,
             List<Hybrid.Part> parts,
-            Spread<Movement> spread,
-            Optional<HandleYear.Load> load) {
+            Optional<GluedSections.Readings> sections,
+            List<DoubtedMoisture> courses,
+            List<PartMotion> motions,
+            Spread<Movement> spread) {
         Destination destination = conditions.destination();
-        List<Band> days = new ArrayList<>();
-        for (int day = 0; day < spread.value().dailyEdge().length; day++) {
-            int today = day;
-            days.add(spread.signed(movement -> movement.dailyEdge()[today]));
-        }
         List<Driver> drivers = Drivers.of(draws, parts, spread.inSamples(Movement::edgeEither));
         RestsOn restsOn = RestsOn.of(material.evidence(), parts, drivers);
+        MoistureCourse course = motions.get(0).course();
         Worst worst = new Worst(
                 material,
                 material instanceof Hybrid ? Cut.NONE : cut,
                 moisture.stockFraction(parts.get(0).material(), made(), Doubt.NONE),
-                course(parts.get(0), moisture, Doubt.NONE),
-                load,
+                Swing.of(course.hourly()),
+                load(parts, motions, sections, spread),
+                ScaleStrength.of(parts),
                 restsOn);
         HandleYear year = worst.of(spread, conditions);
         List<Finding> findings = new ArrayList<>(material.findings());
         findings.addAll(PartingFindings.of(
-                material, cut, year.joint(), spread.value().free(), conditions, worst.course(), worst.finish()));
+                material, cut, year.joint(), spread.value().free(), conditions, course, worst.finish()));
         if (glued.isPresent()) {
             findings.addAll(ScaleElasticity.findings(parts));
         } else if (order.bond().isPresent()) {
@@ -216,16 +243,14 @@ public final class HandleEngine {
                     material.id(),
                     "Narrower than 5 mm: too narrow for a section of glue and scale, so it is taken as unglued."));
         }
+        DayByDay days = new DayByDay(parts, sections, courses, motions);
         List<HandleYear> samples = spread.samples().stream()
                 .map(sample -> worst.of(new Spread<>(sample, List.of()), conditions))
                 .toList();
         return year.with(
                 new Grounds(restsOn, findings, drivers, samples),
-                new HandleDays(
-                        destination.calendarYear(days),
-                        destination.calendarYear(
-                                worst.course().dailyMeans(FreeMovement.samplesADay(destination.air())))),
-                StaySpan.of(destination, worst.course(), spread.value().dailyEdge()));
+                days.bands(),
+                StaySpan.of(destination, course, days::value));
     }
 
     /** What the worst of a year is told with, whichever sample it is of. */
@@ -233,15 +258,17 @@ public final class HandleEngine {
             ScaleMaterial material,
             Cut cut,
             double finish,
-            MoistureCourse course,
+            Swing moisture,
             Optional<HandleYear.Load> load,
+            ScaleStrength strength,
             RestsOn restsOn) {
 
         HandleYear of(Spread<Movement> spread, Conditions conditions) {
             Spread<FreeMovement> free = spread.map(Movement::free);
+            Band squeeze = free.of(FreeMovement::pinSqueeze);
             return new HandleYear(
                     ScaleChoice.of(material, cut),
-                    new MoistureSpan(finish, course.least(), course.most()),
+                    new MoistureSpan(finish, moisture.least(), moisture.most()),
                     new EdgeSteps(
                             new Step(spread.of(Movement::edgeShy), spread.of(Movement::edgeProud)),
                             new Step(free.of(FreeMovement::edgeShy), free.of(FreeMovement::edgeProud)),
@@ -250,22 +277,75 @@ public final class HandleEngine {
                             free.of(FreeMovement::lengthMismatch),
                             spread.of(Movement::endShort),
                             spread.of(Movement::endLong)),
-                    new PinFit(
+                    new WorstPins(
                             free.of(FreeMovement::pinGap),
-                            free.of(FreeMovement::pinSqueeze),
-                            free.of(FreeMovement::pinCrackUse),
+                            squeeze,
+                            strength.besidePins(squeeze, free.of(FreeMovement::pinCrackUse)),
                             spread.of(Movement::pinHeadProud),
                             spread.of(Movement::pinHeadSunk)),
                     PartsJoint.of(
                             material,
                             free.map(FreeMovement::joint),
                             conditions.handle().scaleThickness().metres(),
-                            finish - course.least()),
+                            finish - moisture.least()),
                     load,
                     conditions.destination().monthAt(spread.value().worstSample()),
                     new Grounds(restsOn, List.of()),
                     HandleDays.NONE,
                     List.of());
+        }
+    }
+
+    /** The edge day by day, worked out when it is asked for. */
+    private final class DayByDay {
+        private final List<Hybrid.Part> parts;
+        private final Optional<GluedSections.Readings> sections;
+        private final List<DoubtedMoisture> courses;
+        private final List<PartMotion> motions;
+        private final int samplesADay =
+                FreeMovement.samplesADay(conditions.destination().air());
+
+        DayByDay(
+                List<Hybrid.Part> parts,
+                Optional<GluedSections.Readings> sections,
+                List<DoubtedMoisture> courses,
+                List<PartMotion> motions) {
+            this.parts = parts;
+            this.sections = sections;
+            this.courses = courses;
+            this.motions = motions;
+        }
+
+        HandleDays bands() {
+            Destination destination = conditions.destination();
+            return new HandleDays(
+                    () -> destination.calendarYear(edge()),
+                    () -> destination.calendarYear(motions.get(0).course().dailyMeans(samplesADay)));
+        }
+
+        /** Everything at its value, m. */
+        double[] value() {
+            return YearSeries.dailyMean(edge(motions, conditions.warmer()), samplesADay);
+        }
+
+        private List<Band> edge() {
+            UnaryOperator<double[]> daily = series -> YearSeries.dailyMean(series, samplesADay);
+            double[] warmer = daily.apply(conditions.warmer());
+            List<DoubtedMoisture> coursesByDay =
+                    courses.stream().map(course -> course.mapped(daily)).toList();
+            Spread<double[]> spread = new Spread<>(
+                    value(),
+                    draws.doubts().stream()
+                            .map(doubt -> edge(motions(parts, coursesByDay, doubt), warmer))
+                            .toList());
+            return IntStream.range(0, warmer.length)
+                    .mapToObj(day -> spread.signed(days -> days[day]))
+                    .toList();
+        }
+
+        private double[] edge(List<PartMotion> moving, double[] warmer) {
+            return sections.map(handle -> GluedEdge.offsets(moving, handle, warmer))
+                    .orElseGet(() -> FreeMovement.edge(moving, conditions, warmer));
         }
     }
 }

@@ -27,7 +27,7 @@ public record HandleYear(
         MoistureSpan moisture,
         EdgeSteps edge,
         EndSteps ends,
-        PinFit pins,
+        WorstPins pins,
         PartsJoint joint,
         Optional<Load> load,
         int worstMonth,

@@ -4,7 +4,9 @@ import hafthold.material.Cut;
 import hafthold.material.Family;
 import hafthold.material.Material;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /** What an answer rests on and may be in doubt. */
 enum Input {
@@ -61,12 +63,29 @@ enum Input {
     static final List<Input> OF_MATERIAL =
             Arrays.stream(values()).filter(input -> input.reach != Reach.ORDER).toList();
 
+    private static final Map<Input, Integer> PLACES = new EnumMap<>(Input.class);
+
+    static {
+        for (List<Input> inputs : List.of(OF_ORDER, OF_MATERIAL)) {
+            inputs.forEach(input -> PLACES.put(input, inputs.indexOf(input)));
+        }
+    }
+
     private final Reach reach;
     private final String word;
 
     Input(Reach reach, String word) {
         this.reach = reach;
         this.word = word;
+    }
+
+    boolean isOfOrder() {
+        return reach == Reach.ORDER;
+    }
+
+    /** Its number in {@link #OF_ORDER} or in {@link #OF_MATERIAL}. */
+    int place() {
+        return PLACES.get(this);
     }
 
     /** The word used in answers; inputs that one measurement settles share it. */

@@ -1,7 +1,6 @@
 package hafthold.simulate;
 
 import java.util.List;
-import java.util.function.IntToDoubleFunction;
 
 /**
  * The worst differences between the parts of a scale over a year, as if each were free.
@@ -14,14 +13,13 @@ record JointExtremes(double thicknessStrain, double lineStrain) {
     /**
      * Follows the parts; both differences are 0 for a single part.
      *
-     * @param samples number of samples in the year
-     * @param warming temperature above that at finish, K, sample by sample
+     * @param warmth temperature above that at finish, K, by sample
      */
-    static JointExtremes of(List<PartMotion> parts, int samples, IntToDoubleFunction warming) {
+    static JointExtremes of(List<PartMotion> parts, double[] warmth) {
         double through = 0;
         double along = 0;
-        for (int sample = 0; parts.size() > 1 && sample < samples; sample++) {
-            double warmer = warming.applyAsDouble(sample);
+        for (int sample = 0; parts.size() > 1 && sample < warmth.length; sample++) {
+            double warmer = warmth[sample];
             double thickest = Double.NEGATIVE_INFINITY;
             double thinnest = Double.POSITIVE_INFINITY;
             double longest = Double.NEGATIVE_INFINITY;

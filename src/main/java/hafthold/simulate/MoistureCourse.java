@@ -1,10 +1,10 @@
 package hafthold.simulate;
 
+import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
- * Moisture content of a scale hour by hour, its mean and how lopsided it lies.
+ * Moisture content of a scale hour by hour, or at some other samples: its mean and how lopsided it lies.
  *
  * @param hourly mean moisture content of each hour, kg/kg; shared, never written to
  * @param moment first moment of each hour, kg/kg, see {@link hafthold.transport.MoistureHistory}; shared likewise
@@ -16,12 +16,16 @@ record MoistureCourse(double[] hourly, double[] moment) {
     }
 
     /**
-     * Moisture content of the half of the scale at the tang or of that at the air, kg/kg: what two even halves must hold
-     * to have the scale's mean and first moment.
+     * Moisture content at every sample of the half of the scale at the tang or of that at the air, kg/kg, a copy: what two
+     * even halves must hold to have the scale's mean and first moment.
      */
-    double halfFraction(boolean atTheAir, int hour) {
-        double aside = moment[hour] / 3;
-        return fraction(hour) + (atTheAir ? aside : -aside);
+    double[] halfFractions(boolean atTheAir) {
+        double aside = (atTheAir ? 1 : -1) / 3.0;
+        double[] half = new double[hourly.length];
+        for (int i = 0; i < half.length; i++) {
+            half[i] = hourly[i] + aside * moment[i];
+        }
+        return half;
     }
 
     int hours() {
@@ -30,12 +34,12 @@ record MoistureCourse(double[] hourly, double[] moment) {
 
     /** Lowest of the year, kg/kg. */
     double least() {
-        return IntStream.range(0, hours()).mapToDouble(this::fraction).min().orElseThrow();
+        return Swing.of(hourly).least();
     }
 
     /** Highest of the year, kg/kg. */
     double most() {
-        return IntStream.range(0, hours()).mapToDouble(this::fraction).max().orElseThrow();
+        return Swing.of(hourly).most();
     }
 
     /** Mean of each whole day of an hourly course, kg/kg. */
@@ -49,11 +53,6 @@ record MoistureCourse(double[] hourly, double[] moment) {
      * @param samplesADay a divisor of 24
      */
     List<Double> dailyMeans(int samplesADay) {
-        return IntStream.range(0, hours() / samplesADay)
-                .mapToObj(day -> IntStream.range(day * samplesADay, (day + 1) * samplesADay)
-                        .mapToDouble(this::fraction)
-                        .average()
-                        .orElseThrow())
-                .toList();
+        return Arrays.stream(YearSeries.dailyMean(hourly, samplesADay)).boxed().toList();
     }
 }

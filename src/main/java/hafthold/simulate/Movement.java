@@ -1,5 +1,6 @@
 package hafthold.simulate;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
@@ -10,6 +11,20 @@ import java.util.function.ToDoubleFunction;
  * @param glued bonded
  */
 record Movement(FreeMovement free, Optional<GluedEdge> glued) {
+
+    /**
+     * Follows a scale.
+     *
+     * @param sections those under it; empty where it is not glued
+     * @param warmer temperature above that at finish, K, one a sample of the courses of the parts
+     */
+    static Movement of(
+            List<PartMotion> parts, Optional<GluedSections.Readings> sections, Conditions conditions, double[] warmer) {
+        return new Movement(
+                FreeMovement.of(parts, conditions, warmer),
+                sections.map(handle ->
+                        GluedEdge.of(parts, handle, conditions.pinExpansion().value(), warmer)));
+    }
 
     /** Steel proud of the scale at mid-thickness, a side. */
     double edgeShy() {
@@ -61,9 +76,9 @@ record Movement(FreeMovement free, Optional<GluedEdge> glued) {
         return glued.map(edge -> edge.mid().worstHour()).orElse(free.worstSample());
     }
 
-    /** Mean edge offset of each day, positive proud. */
-    double[] dailyEdge() {
-        return glued.map(GluedEdge::dailyMid).orElse(free.dailyEdge());
+    /** The same with its samples numbered as in the year they were taken from. */
+    Movement at(int[] numbers) {
+        return new Movement(free.at(numbers), glued.map(edge -> edge.at(numbers)));
     }
 
     private double glued(ToDoubleFunction<GluedEdge> quantity, double otherwise) {

@@ -1,7 +1,5 @@
 package hafthold.simulate;
 
-import hafthold.air.AirSeries;
-
 /** What the pins find in the year: the worst over all hours and all parts of a scale, as any part may hold a pin. */
 final class PartExtremes {
     private final Conditions conditions;
@@ -15,17 +13,19 @@ final class PartExtremes {
         this.conditions = conditions;
     }
 
-    /** Leads one part through the year and adds its share to the strains of the whole scale. */
-    void follow(PartMotion part, double[] widthStrain, double[] lengthStrain) {
-        AirSeries air = conditions.destination().air();
-        double made = conditions.madeTemperature().celsius();
+    /**
+     * Leads one part through the year and adds its share to the strains of the whole scale.
+     *
+     * @param warmth temperature above that at finish, K, by sample
+     */
+    void follow(PartMotion part, double[] warmth, double[] widthStrain, double[] lengthStrain) {
         double pin = conditions.pinExpansion().value();
         double most = Double.NEGATIVE_INFINITY;
         double least = Double.POSITIVE_INFINITY;
         double thickest = 0;
         double thinnest = 0;
         for (int i = 0; i < widthStrain.length; i++) {
-            double warmer = air.temperatureCelsius(i) - made;
+            double warmer = warmth[i];
             double wetter = part.moistureChange(i);
             double across = part.width().strain(wetter, warmer);
             double along = part.length().strain(wetter, warmer);

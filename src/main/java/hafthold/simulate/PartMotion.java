@@ -37,6 +37,13 @@ record PartMotion(
             return perMoisture * moistureChange + perKelvin * temperatureChange;
         }
 
+        /** Rate in a direction that takes these shares of the principal ones. */
+        static Rate of(Cut.Shares shares, Rate along, Rate across, Rate through) {
+            return new Rate(
+                    shares.mean(along.perMoisture, across.perMoisture, through.perMoisture),
+                    shares.mean(along.perKelvin, across.perKelvin, through.perKelvin));
+        }
+
         /** This rate with a share of it taken from another. */
         Rate mixed(double share, Rate other) {
             return new Rate(
@@ -50,9 +57,13 @@ record PartMotion(
         return Math.min(course.fraction(hour), stillAboveFraction) - finishFraction;
     }
 
-    /** As {@link #moistureChange(int)} of the half of the scale at the tang or of that at the air, kg/kg. */
-    double moistureChange(boolean atTheAir, int hour) {
-        return Math.min(course.halfFraction(atTheAir, hour), stillAboveFraction) - finishFraction;
+    /** As {@link #moistureChange(int)} at every sample of the half of the scale at the tang or of that at the air, kg/kg. */
+    double[] halfMoistureChanges(boolean atTheAir) {
+        double[] changes = course.halfFractions(atTheAir);
+        for (int i = 0; i < changes.length; i++) {
+            changes[i] = Math.min(changes[i], stillAboveFraction) - finishFraction;
+        }
+        return changes;
     }
 
     /**
@@ -75,9 +86,12 @@ record PartMotion(
                 .orElse(Double.POSITIVE_INFINITY);
         double from = Math.min(finishFraction, cap);
         Lie lie = Lie.of(material, cut, doubt);
-        Rate length = rate(material, lie.length(), from, doubt);
-        Rate width = rate(material, lie.width(), from, doubt);
-        Rate thickness = rate(material, lie.thickness(), from, doubt);
+        Rate along = rate(material, Axis.ALONG, from, doubt);
+        Rate across = rate(material, Axis.ACROSS, from, doubt);
+        Rate through = rate(material, Axis.THROUGH, from, doubt);
+        Rate length = Rate.of(lie.length(), along, across, through);
+        Rate width = Rate.of(lie.width(), along, across, through);
+        Rate thickness = Rate.of(lie.thickness(), along, across, through);
         double out = doubt.runOutShare(material, cut);
         boolean endOn = cut == Cut.CROSS;
         Rate grain = endOn ? thickness : length;
@@ -113,15 +127,7 @@ record PartMotion(
         }
     }
 
-    private static Rate rate(Material material, Cut.Shares shares, double from, Doubt doubt) {
-        return new Rate(
-                shares.mean(
-                        doubt.perMoisture(material, Axis.ALONG, from),
-                        doubt.perMoisture(material, Axis.ACROSS, from),
-                        doubt.perMoisture(material, Axis.THROUGH, from)),
-                shares.mean(
-                        doubt.perKelvin(material, Axis.ALONG),
-                        doubt.perKelvin(material, Axis.ACROSS),
-                        doubt.perKelvin(material, Axis.THROUGH)));
+    private static Rate rate(Material material, Axis axis, double from, Doubt doubt) {
+        return new Rate(doubt.perMoisture(material, axis, from), doubt.perKelvin(material, axis));
     }
 }

@@ -35,9 +35,7 @@ final class PinCrack {
         Axis length = leading(cut.length());
         Axis width = leading(cut.width());
         Optional<Double> stiffness = stiffness(material, cut, width);
-        Optional<Double> strength = cut == Cut.BURL
-                ? PinSplit.strength(material, cut, Doubt.NONE)
-                : material.sheet().figure(Property.TENSION_STRENGTH, width).map(Figure::value);
+        Optional<Double> strength = PinSplit.strength(material, cut, Doubt.NONE);
         if (stiffness.isEmpty() || strength.isEmpty()) {
             return Optional.empty();
         }

@@ -71,7 +71,12 @@ final class SectionPlan {
     }
 
     private double tangThicknessAt(Length along) {
-        double share = along.metres() / knife.build().scales().length().metres();
+        return tangThicknessAt(knife, along.metres());
+    }
+
+    /** Thickness of a tang that tapers from bolster to butt, m, at a distance from the bolster, m. */
+    static double tangThicknessAt(FullTangKnife knife, double along) {
+        double share = along / knife.build().scales().length().metres();
         return knife.build().tang().thickness().metres() * (1 - share)
                 + knife.build().tang().buttThickness().metres() * share;
     }

@@ -1,6 +1,5 @@
 package hafthold.simulate;
 
-import hafthold.air.AirSeries;
 import hafthold.air.HylandWexlerSaturationPressure;
 import hafthold.knife.FullTangKnife;
 import hafthold.knife.Handle;
@@ -19,7 +18,8 @@ import java.util.stream.Stream;
  * e-folding time of its moisture at the mean air of the customer's year.
  *
  * <p>After one such time 63 % of a lasting change has come, after three 95 %; the slow end of the band is that of the
- * slowest water (method of {@link SettlingTime}). Seasons go on after that: they are no settling.
+ * slowest water behind the tightest finish of their ranges, the quick end that of the quickest and the loosest (method of
+ * {@link SettlingTime}). Seasons go on after that: they are no settling.
  *
  * @param foldingDays e-folding time, days, more than 0
  */
@@ -55,20 +55,26 @@ public record Settling(Band foldingDays) {
      * @param conditions handle, finish and destination
      */
     public static Optional<Settling> of(Conditions conditions, ScaleMaterial material, Cut cut) {
-        return of(material, cut, conditions.handle(), conditions.finish(), conditions.destination());
+        return of(
+                conditions, material, cut, YearMean.of(conditions.destination().repeatingYear()));
+    }
+
+    /** Likewise, where the mean of the repeating year is known. */
+    static Optional<Settling> of(Conditions conditions, ScaleMaterial material, Cut cut, YearMean mean) {
+        return of(material, cut, conditions.handle(), conditions.finish(), mean);
     }
 
     /** Of the slower scale of a bonded knife; likewise. */
     public static Optional<Settling> of(FullTangKnife knife, Destination destination) {
+        YearMean mean = YearMean.of(destination.repeatingYear());
         return Stream.of(knife.cutLeft(), knife.cutRight())
                 .distinct()
-                .flatMap(cut -> of(knife.scale(), cut, SectionPlan.handle(knife), knife.finish(), destination).stream())
+                .flatMap(cut -> of(knife.scale(), cut, SectionPlan.handle(knife), knife.finish(), mean).stream())
                 .max(SLOWER);
     }
 
-    private static Optional<Settling> of(
-            ScaleMaterial material, Cut cut, Handle handle, Finish finish, Destination destination) {
-        double[] mean = meanAir(destination.repeatingYear());
+    private static Optional<Settling> of(ScaleMaterial material, Cut cut, Handle handle, Finish finish, YearMean mean) {
+        Band coat = finish.resistance().band();
         return HandleEngine.partsOf(material, cut).stream()
                 .filter(part -> part.material().water().isPresent())
                 .map(part -> {
@@ -78,30 +84,22 @@ public record Settling(Band foldingDays) {
                             .diffusivityReference()
                             .band();
                     return new Settling(new Band(
-                            days(part, handle, finish, mean, speed.high() / speed.value()),
+                            days(part, handle, finish.resisting(coat.low()), mean, speed.high() / speed.value()),
                             days(part, handle, finish, mean, 1),
-                            days(part, handle, finish, mean, speed.low() / speed.value())));
+                            days(part, handle, finish.resisting(coat.high()), mean, speed.low() / speed.value())));
                 })
                 .findFirst();
     }
 
-    private static double days(Hybrid.Part part, Handle handle, Finish finish, double[] air, double speedFactor) {
+    private static double days(Hybrid.Part part, Handle handle, Finish finish, YearMean air, double speedFactor) {
         return SettlingTime.eFoldingSeconds(
-                        LayerMoisture.slab(part.material(), part.cut(), handle, finish, speedFactor),
-                        air[0],
-                        air[1],
+                        PartSlab.quicker(
+                                PartSlab.scale(part.material(), part.cut(), handle, finish, Doubt.NONE)
+                                        .orElseThrow(),
+                                speedFactor),
+                        air.celsius(),
+                        air.humidityFraction(),
                         new HylandWexlerSaturationPressure())
                 / SECONDS_A_DAY;
-    }
-
-    /** Mean temperature, degrees Celsius, and mean relative humidity, fraction. */
-    private static double[] meanAir(AirSeries air) {
-        double celsius = 0;
-        double humidity = 0;
-        for (int sample = 0; sample < air.size(); sample++) {
-            celsius += air.temperatureCelsius(sample) / air.size();
-            humidity += air.relativeHumidityFraction(sample) / air.size();
-        }
-        return new double[] {celsius, humidity};
     }
 }

@@ -122,8 +122,7 @@ final class SideRun {
                 Swing.of(middleUse).above(),
                 Swing.of(tearUse).above(),
                 ScaleSet.metres(width, parts, sinceGlueUp, doubt.lastingShare()),
-                JointExtremes.of(
-                        sinceFinish.scale(), air.size(), hour -> sinceFinish.warmer()[hour]),
+                JointExtremes.of(sinceFinish.scale(), sinceFinish.warmer()),
                 pins,
                 new Days(
                         YearSeries.dailyMean(mid),

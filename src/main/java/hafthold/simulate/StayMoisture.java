@@ -24,10 +24,10 @@ final class StayMoisture {
     private final Map<Round, MoistureHistory> rounds;
 
     /** One run through the stays: which slab, from what moisture, on which side of the doubt about the air. */
-    private record Start(Object slab, double startFraction, int side) {}
+    private record Start(Slab slab, double startFraction, int side) {}
 
     /** One year that repeats. */
-    private record Round(Object slab, int side, int samplesAnHour) {}
+    private record Round(Slab slab, int side, int samplesAnHour) {}
 
     StayMoisture(StayChain chain, WorkState made) {
         this(chain, made, new ConcurrentHashMap<>());
@@ -52,28 +52,30 @@ final class StayMoisture {
     /**
      * Layers hour by hour.
      *
-     * @param key tells slabs apart
+     * @param material id, for complaints
      * @param startFraction moisture content at finish, the same at every depth, kg/kg
      * @param side of the doubt about the humidity of the air: -1, 0 or 1
      * @param stepSeconds time between samples, an hour or a part of it; the same in every call
      */
-    LayeredCourse course(Object key, Slab slab, double startFraction, int side, int layers, double stepSeconds) {
+    LayeredCourse course(String material, Slab slab, double startFraction, int side, int layers, double stepSeconds) {
         return courses.computeIfAbsent(
-                new Start(key, startFraction, side),
-                start -> LayeredCourse.of(history(key, slab, startFraction, side, layers, stepSeconds)));
+                new Start(slab, startFraction, side),
+                start -> LayeredCourse.of(history(material, slab, startFraction, side, layers, stepSeconds)));
     }
 
     /**
      * Everything about the moisture.
      *
+     * @param material id, for complaints
      * @param stepSeconds time between samples, an hour or a part of it
      */
-    MoistureHistory history(Object key, Slab slab, double startFraction, int side, int layers, double stepSeconds) {
+    MoistureHistory history(
+            String material, Slab slab, double startFraction, int side, int layers, double stepSeconds) {
         int finer = (int) Math.round(HOUR_SECONDS / stepSeconds);
-        MoistureHistory round = rounds.computeIfAbsent(new Round(key, side, finer), none -> {
+        MoistureHistory round = rounds.computeIfAbsent(new Round(slab, side, finer), none -> {
             PeriodicMoisture year =
                     PeriodicMoisture.of(slab, chain.repeatingAir(side).finer(finer), layers);
-            LayerMoisture.requireSettled(key.toString(), year);
+            SlabYears.requireSettled(material, year);
             return year.history();
         });
         int samples = chain.daysBeforeRepeat() * HOURS_A_DAY * finer + 1;

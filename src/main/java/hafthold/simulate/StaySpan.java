@@ -4,6 +4,7 @@ import hafthold.air.StayChain;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * What a handle does during one stay, everything at its value.
@@ -33,11 +34,12 @@ public record StaySpan(
      * One span a stay, and one for the year that repeats; none where the knife goes to one place.
      *
      * @param course moisture over all days
-     * @param dailyMetres step of each day
+     * @param daily step of each day, m; asked for only where there are stays
      */
-    static List<StaySpan> of(Destination destination, MoistureCourse course, double[] dailyMetres) {
+    static List<StaySpan> of(Destination destination, MoistureCourse course, Supplier<double[]> daily) {
         List<StaySpan> spans = new ArrayList<>();
         destination.stays().ifPresent(chain -> {
+            double[] dailyMetres = daily.get();
             for (int stay = 0; stay < chain.stays().size(); stay++) {
                 int end = stay + 1 < chain.stays().size() ? chain.firstDay(stay + 1) : chain.daysBeforeRepeat();
                 spans.add(span(chain, chain.firstDay(stay), end, course, dailyMetres));

@@ -24,6 +24,11 @@ record Swing(double least, double most, int leastHour, int mostHour) {
         return new Swing(series[low], series[high], low, high);
     }
 
+    /** The same with its hours numbered as in the series it was taken from. */
+    Swing at(int[] numbers) {
+        return new Swing(least, most, numbers[leastHour], numbers[mostHour]);
+    }
+
     /** How far below zero, not negative. */
     double below() {
         return Math.max(0, -least);

@@ -27,6 +27,23 @@ final class YearSeries {
         return days;
     }
 
+    /**
+     * Mean of each whole day of a series that starts at midnight; what is left over at the end is dropped.
+     *
+     * @param samplesADay a divisor of 24
+     */
+    static double[] dailyMean(double[] series, int samplesADay) {
+        double[] means = new double[series.length / samplesADay];
+        for (int day = 0; day < means.length; day++) {
+            double sum = 0;
+            for (int i = day * samplesADay; i < (day + 1) * samplesADay; i++) {
+                sum += series[i];
+            }
+            means[day] = sum / samplesADay;
+        }
+        return means;
+    }
+
     /** Largest of each day, not negative. */
     static double[] dailyMost(double[] hours) {
         double[] days = new double[days(hours)];

@@ -123,13 +123,13 @@ public record KnifeFile(
             for (int i = 0; i < build.pins().size(); i++) {
                 pins.add(at("pins[" + (i + 1) + "].metal", build.pins().get(i).metalId(), library::plain));
             }
-            build.bolsterId().ifPresent(id -> at("bolster.material", id, library::plain));
             return new FullTangKnife(
                     build,
                     at("tang.steel", build.tang().steelId(), library::plain),
                     at("scales.material", build.scales().materialId(), library::find),
                     liners,
                     pins,
+                    build.bolsterId().map(id -> at("bolster.material", id, library::plain)),
                     at("glue.adhesive", build.glue().adhesiveId(), library::plain),
                     finish("scales.finish", build.finishId()));
         }

@@ -11,7 +11,7 @@ final class LeadIn {
     /** e^-12 of a change is still felt after the lead-in: 6e-6. */
     private static final double FOLDS = 12;
     /** About so many samples stand for the year. */
-    private static final int LOOKS = 288;
+    private static final int LOOKS = 96;
 
     private final AirSeries air;
     private final SaturationPressure saturation;

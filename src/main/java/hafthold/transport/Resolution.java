@@ -16,6 +16,8 @@ public record Resolution(
         int gaps, double finestGap, double tolerance, double largestChangeFraction, double airStrayFraction) {
     /** For answers. */
     public static final Resolution STANDARD = new Resolution(9, 0.5, 1e-3, 0.03, 0.0006);
+    /** For years that samples are read from: as the standard one, in longer steps where the air allows it. */
+    public static final Resolution SAMPLED = new Resolution(9, 0.5, 1e-3, 0.03, 0.003);
     /** For proofs, at thirty times the cost. */
     public static final Resolution CONVERGED = new Resolution(60, 0.06, 1e-5, 0.01, 0);
 

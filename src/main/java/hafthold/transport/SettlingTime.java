@@ -58,13 +58,10 @@ public final class SettlingTime {
                 high = beta;
             }
             double next = beta - value / ((1 + biot) * Math.sin(beta) + beta * Math.cos(beta));
-            if (!(next > low && next < high)) {
-                next = 0.5 * (low + high);
-            }
             if (Math.abs(next - beta) <= ROOT_TOLERANCE) {
                 return next;
             }
-            beta = next;
+            beta = next > low && next < high ? next : 0.5 * (low + high);
         }
         return beta;
     }

@@ -80,7 +80,7 @@ final class YearSearch {
     private List<PeriodicMoisture> settle(BundleRun run, double[] years, BundleMemory memory) {
         double[][] start = profiles(run);
         List<MoistureHistory> histories =
-                run.record(track.size(), layers, memory == null ? BundleRun.Watch.NOTHING : memory);
+                run.record(track.size(), layers, memory == null || memory.isFull() ? BundleRun.Watch.NOTHING : memory);
         List<PeriodicMoisture> results = new ArrayList<>();
         List<Integer> again = new ArrayList<>();
         double[][] better = new double[start.length][];
@@ -101,7 +101,8 @@ final class YearSearch {
                 rest.start(i, better[again.get(i)], 0);
                 restYears[i] = years[again.get(i)] + 1;
             }
-            List<PeriodicMoisture> found = settle(rest, restYears, new BundleMemory(rest));
+            List<PeriodicMoisture> found =
+                    settle(rest, restYears, memory == null ? new BundleMemory(rest) : memory.of(again));
             for (int i = 0; i < restYears.length; i++) {
                 results.set(again.get(i), found.get(i));
             }

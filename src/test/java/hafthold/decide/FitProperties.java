@@ -71,7 +71,7 @@ class FitProperties {
                         + year.whole().edge().free().proud().value(),
                 2e-6);
         assertEquals(0, year.glueUse().value(), 0.01);
-        assertEquals(0, year.crackUse().value(), 0.02);
+        assertEquals(0, year.crackUse().orElseThrow().value(), 0.02);
     }
 
     /** Stress counts from glue-up, steps count from sanding. */
@@ -97,7 +97,7 @@ class FitProperties {
                         Sampling.VALUE_ONLY)
                 .yearWithoutBands();
         assertEquals(0, year.glueUse().value(), 0.01);
-        assertEquals(0, year.middleUse().value(), 0.02);
+        assertEquals(0, year.middleUse().orElseThrow().value(), 0.02);
         assertTrue(
                 year.whole().edge().bonded().shy().value() > 0.02e-3,
                 "" + year.whole().edge().bonded().shy());

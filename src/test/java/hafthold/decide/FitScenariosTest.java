@@ -31,7 +31,7 @@ class FitScenariosTest {
         assertHand(0.24, fit.whole().edge().free().shy().value());
         assertHand(0.11, fit.whole().pins().squeeze().value());
         assertTrue(
-                fit.whole().pins().crackUse().value() > 1,
+                fit.whole().pins().crackUse().orElseThrow().value() > 1,
                 "" + fit.whole().pins().crackUse());
         assertEquals(Verdict.CHANGE, fit.verdict());
         assertGluedStaysInside(fit.whole());
@@ -64,7 +64,7 @@ class FitScenariosTest {
         FullTangFit fit = bonded(walnut(55), FitOrders.steady(28, 0.80));
         assertHand(0.20, fit.whole().edge().free().proud().value());
         assertHand(0.09, fit.whole().pins().headSunk().value());
-        assertEquals(0, fit.whole().pins().crackUse().value(), 1e-12);
+        assertEquals(0, fit.whole().pins().crackUse().orElseThrow().value(), 1e-12);
         assertEquals(Verdict.CARE, fit.verdict());
         assertGluedStaysInside(fit.whole());
     }
@@ -121,7 +121,7 @@ class FitScenariosTest {
     void beechNeedsRoomInProportionToItsPins(double diameter, double hand) {
         PinYear pin = beech(diameter, 0.05, "hard-epoxy", 60).year().pins().get(0);
         assertHand(hand, pin.squeezeAcross().value());
-        assertTrue(pin.crackUse().value() > 1, "hard epoxy is no room: " + pin.crackUse());
+        assertTrue(pin.crackUse().orElseThrow().value() > 1, "hard epoxy is no room: " + pin.crackUse());
     }
 
     /** 4. 8 mm at +0.1 mm still closes, 4 mm does not; or dry two points first. */
@@ -129,7 +129,13 @@ class FitScenariosTest {
     void beechIsSafeOnThinPinsWithAFillThatGives() {
         assertTrue(beech(8, 0.1, "flexible", 60).whole().pins().squeeze().value() > 0.03e-3);
         assertEquals(0, beech(4, 0.1, "flexible", 60).whole().pins().squeeze().value(), 1e-9);
-        assertTrue(beech(4, 0.05, "hard-epoxy", 42).whole().pins().crackUse().value() < 1);
+        assertTrue(beech(4, 0.05, "hard-epoxy", 42)
+                        .whole()
+                        .pins()
+                        .crackUse()
+                        .orElseThrow()
+                        .value()
+                < 1);
     }
 
     /** 6. Stack of 100 mm made at 60 %, in a winter of 18 %: leather, burl and fibre move, metals do not. */

@@ -53,8 +53,8 @@ class OrderScenariosTest {
                 "" + year.edge().bonded().shy());
         assertHand(0.11, year.pins().squeeze().value());
         assertTrue(
-                year.pins().crackUse().value() > 1,
-                "crack use " + year.pins().crackUse().value());
+                year.pins().crackUse().orElseThrow().value() > 1,
+                "crack use " + year.pins().crackUse().orElseThrow().value());
         assertEquals(Verdict.CHANGE, JUDGEMENT.verdict(year));
     }
 
@@ -64,7 +64,7 @@ class OrderScenariosTest {
         HandleYear year = year("walnut-black", Cut.FLAT, 8, 0.55, steady(28, 0.80));
         assertHand(0.20, year.edge().free().proud().value());
         assertHand(0.09, year.pins().headSunk().value());
-        assertEquals(0, year.pins().crackUse().value(), 0);
+        assertEquals(0, year.pins().crackUse().orElseThrow().value(), 0);
         assertTrue(JUDGEMENT.verdict(year).compareTo(Verdict.CHANGE) <= 0);
     }
 

@@ -108,7 +108,8 @@ class SampledYearTest {
             assertTrue(share.keeps() >= last && share.keeps() <= 1);
             last = share.keeps();
         }
-        assertTrue(likelihood.verdictHolds() > 0 && likelihood.verdictHolds() <= 1);
+        double holds = likelihood.verdictHolds().orElseThrow();
+        assertTrue(holds > 0 && holds <= 1);
     }
 
     /** Samples read between three stiffnesses: the knife's own band against one whose sections are all solved. */

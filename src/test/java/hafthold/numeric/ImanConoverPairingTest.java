@@ -24,8 +24,9 @@ class ImanConoverPairingTest {
     @Test
     void rankCorrelationsOfAHundredPointsComeWithinThreeHundredthsOfTheWantedOnes() {
         for (int points : new int[] {50, 100, 500}) {
-            RealMatrix got = new SpearmansCorrelation(
-                            new Array2DRowRealMatrix(ImanConoverPairing.paired(columns(points), 0, WANTED)).transpose())
+            RealMatrix got = new SpearmansCorrelation(new Array2DRowRealMatrix(
+                                    new ImanConoverPairing(new double[0][], points, WANTED).paired(columns(points)))
+                            .transpose())
                     .getCorrelationMatrix();
             for (int i = 0; i < 4; i++) {
                 for (int j = 0; j < i; j++) {
@@ -37,16 +38,22 @@ class ImanConoverPairingTest {
     }
 
     @Test
-    void columnsKeepTheirValuesAndHeldOnesTheirOrder() {
-        double[][] before = columns(80);
-        double[][] after = ImanConoverPairing.paired(before, 1, WANTED);
-        assertArrayEquals(before[0], after[0], 0);
-        for (int c = 1; c < 4; c++) {
-            double[] one = before[c].clone();
+    void columnsKeepTheirValuesAndPairWithThoseThatAreHeld() {
+        double[][] before = columns(100);
+        double[][] held = {before[0]};
+        double[][] own = Arrays.copyOfRange(before, 1, 4);
+        double[][] after = new ImanConoverPairing(held, 100, WANTED).paired(own);
+        for (int c = 0; c < 3; c++) {
+            double[] one = own[c].clone();
             double[] other = after[c].clone();
             Arrays.sort(one);
             Arrays.sort(other);
             assertArrayEquals(one, other, 0);
+            assertEquals(
+                    WANTED.getEntry(0, c + 1),
+                    new SpearmansCorrelation().correlation(before[0], after[c]),
+                    0.03,
+                    "" + c);
         }
     }
 
@@ -54,7 +61,7 @@ class ImanConoverPairingTest {
     void tooFewPointsAreRefused() {
         assertThrows(
                 IllegalArgumentException.class,
-                () -> ImanConoverPairing.paired(columns(4), 0, MatrixUtils.createRealIdentityMatrix(4)));
+                () -> new ImanConoverPairing(new double[0][], 4, MatrixUtils.createRealIdentityMatrix(4)));
     }
 
     private static double[][] columns(int points) {

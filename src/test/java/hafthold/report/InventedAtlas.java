@@ -11,7 +11,6 @@ import hafthold.decide.Judgement;
 import hafthold.simulate.HandleYear;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 
 /** An invented atlas of the invented comparisons: for looking at reports only. */
@@ -41,9 +40,7 @@ final class InventedAtlas {
                             answer.year().brief(),
                             answer.verdict(),
                             judgement.seasonalUse(answer.year()),
-                            answer.likelihood().isSampled()
-                                    ? OptionalDouble.of(answer.likelihood().verdictHolds())
-                                    : OptionalDouble.empty()))
+                            answer.likelihood().verdictHolds()))
                     .toList();
             HandleYear first = cells.get(0).year();
             lines.add(new Line(

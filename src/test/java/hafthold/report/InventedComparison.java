@@ -22,10 +22,10 @@ import hafthold.simulate.HandleDays;
 import hafthold.simulate.HandleYear;
 import hafthold.simulate.MoistureSpan;
 import hafthold.simulate.PartsJoint;
-import hafthold.simulate.PinFit;
 import hafthold.simulate.RestsOn;
 import hafthold.simulate.ScaleChoice;
 import hafthold.simulate.Step;
+import hafthold.simulate.WorstPins;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
 import hafthold.source.Finding.Kind;
@@ -33,6 +33,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
@@ -87,7 +88,7 @@ public final class InventedComparison {
         for (FitLimits limits : limits()) {
             classes.add(new Likelihood.ClassShare(limits, 0.25 * (classes.size() + 1)));
         }
-        return new Likelihood(100, 0.98 - 0.01 * rank, classes);
+        return new Likelihood(100, OptionalDouble.of(0.98 - 0.01 * rank), classes);
     }
 
     private static FitLimits limit(String name, double shy, double proud, double head, double gap) {
@@ -314,10 +315,10 @@ public final class InventedComparison {
                         band(Math.max(Math.abs(driest), wettest) * ALONG * LENGTH_METRES * width, doubt),
                         band(-driest * ALONG * LENGTH_METRES * width / 2, doubt),
                         band(wettest * ALONG * LENGTH_METRES * width / 2, doubt)),
-                new PinFit(
+                new WorstPins(
                         band(Math.max(0, wettest * hole), doubt),
                         band(squeeze, doubt),
-                        band(squeeze / PIN_METRES / 0.015, doubt),
+                        Optional.of(band(squeeze / PIN_METRES / 0.015, doubt)),
                         band(-driest * head, doubt),
                         band(wettest * head, doubt)),
                 PartsJoint.NONE,

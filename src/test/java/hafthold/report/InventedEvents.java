@@ -8,6 +8,7 @@ import hafthold.simulate.EventYear;
 import hafthold.table.EventTable;
 import hafthold.table.TableSet;
 import java.util.List;
+import java.util.Optional;
 
 /** What a dishwasher might do to the materials of an invented comparison; every figure is invented. */
 final class InventedEvents {
@@ -37,7 +38,7 @@ final class InventedEvents {
                 Band.exact(0),
                 Band.exact(0),
                 new Band(0.02e-3, 0.043e-3, 0.08e-3),
-                Band.exact(0.1),
+                Optional.of(Band.exact(0.1)),
                 new Band(60, 64.5, 66),
                 12.5,
                 31.25,

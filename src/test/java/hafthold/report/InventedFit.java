@@ -30,11 +30,11 @@ import hafthold.simulate.HandleDays;
 import hafthold.simulate.HandleYear;
 import hafthold.simulate.MoistureSpan;
 import hafthold.simulate.PartsJoint;
-import hafthold.simulate.PinFit;
 import hafthold.simulate.RestsOn;
 import hafthold.simulate.ScaleChoice;
 import hafthold.simulate.SectionPose;
 import hafthold.simulate.Step;
+import hafthold.simulate.WorstPins;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
 import hafthold.table.BuildFile;
@@ -47,6 +47,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** An answer about one knife whose every number is made up, so that a text about it stays when the engine improves. */
 final class InventedFit {
@@ -88,7 +89,7 @@ final class InventedFit {
                 year(),
                 Verdict.CHANGE,
                 reasons,
-                new Likelihood(100, 0.83, List.of()),
+                new Likelihood(100, OptionalDouble.of(0.83), List.of()),
                 List.of(dry, pins),
                 findings);
     }
@@ -103,15 +104,17 @@ final class InventedFit {
                 NONE,
                 mm(0.01, 0.02, 0.02),
                 mm(0.01, 0.02, 0.03),
+                Optional.empty(),
+                Optional.empty(),
                 new Band(3e6, 6.5e6, 13e6),
                 new Band(3e6, 7e6, 14e6),
                 new Band(4e6, 8e6, 16e6),
                 new Band(6e6, 12e6, 24e6),
                 new Band(0.2, 0.5, 1.2),
                 1,
-                new Band(0.5, 1.2, 2.5),
-                new Band(0.6, 1.25, 2.7),
-                new Band(0.6, 1.3, 2.8),
+                Optional.of(new Band(0.5, 1.2, 2.5)),
+                Optional.of(new Band(0.6, 1.25, 2.7)),
+                Optional.of(new Band(0.6, 1.3, 2.8)),
                 new Band(24, 34, 59),
                 "two-part epoxy, slow",
                 21,
@@ -126,7 +129,7 @@ final class InventedFit {
                         mm(0.08, 0.11, 0.14),
                         mm(0.1, 0.14, 0.18),
                         NONE,
-                        new Band(0.6, 1.3, 2.8))),
+                        Optional.of(new Band(0.6, 1.3, 2.8)))),
                 List.of(new SideYear(
                         "both", Cut.FLAT, mm(0.11, 0.15, 0.2), NONE, mm(0.18, 0.24, 0.3), NONE, pose, pose)),
                 List.of(new PlaceYear(new Length(0), Length.ofMillimetres(26), 0.15e-3, 0)),
@@ -149,7 +152,12 @@ final class InventedFit {
                         new Step(mm(0.18, 0.24, 0.3), NONE),
                         new Step(mm(0.04, 0.06, 0.08), NONE)),
                 new EndSteps(mm(0.02, 0.04, 0.06), mm(0.01, 0.02, 0.02), NONE),
-                new PinFit(mm(0, 0.01, 0.02), mm(0.08, 0.11, 0.14), new Band(0.6, 1.3, 2.8), mm(0.1, 0.14, 0.18), NONE),
+                new WorstPins(
+                        mm(0, 0.01, 0.02),
+                        mm(0.08, 0.11, 0.14),
+                        Optional.of(new Band(0.6, 1.3, 2.8)),
+                        mm(0.1, 0.14, 0.18),
+                        NONE),
                 PartsJoint.NONE,
                 Optional.empty(),
                 1,

@@ -23,6 +23,7 @@ import hafthold.table.MaterialLibrary;
 import hafthold.table.TableSet;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Scales through a year of steady room air with events. */
@@ -57,7 +58,7 @@ class EventRunTest {
         AirSeries swing = swinging();
         EventSchedule schedule =
                 new EventSchedule(List.of(new EventOccurrence(nothing, 50.4 * 24 * HOUR, 9 * 24 * HOUR, 30)), 1);
-        EventCourse course = new EventRun(swing, swing, schedule, 300).of(scale("walnut-black", "bare", swing));
+        EventCourse course = new EventRun(swing, swing, schedule, 300).of(scale("walnut-black", "bare"));
         double largest = 0;
         for (int hour = 0; hour < course.mean().length; hour++) {
             largest = Math.max(largest, Math.abs(course.above(hour)));
@@ -138,7 +139,7 @@ class EventRunTest {
     void gelInTheBagTakesItsFillFromTheWood() {
         EventCourse course = run("parcel-gel from 03-01", "walnut-black", "bare");
         EventAnswer answer = answer("parcel-gel", course);
-        EventScale scale = scale("walnut-black", "bare", ROOM);
+        EventScale scale = scale("walnut-black", "bare");
         double taken = answer.meanLoss().value() * scale.dryKilograms();
         double humidity = course.windows().get(0).samples().stream()
                 .filter(sample -> sample.seconds() == 504 * HOUR)
@@ -184,7 +185,7 @@ class EventRunTest {
     }
 
     private static EventCourse run(String words, String material, String finish) {
-        return new EventRun(ROOM, ROOM, schedule(words), 300).of(scale(material, finish, ROOM));
+        return new EventRun(ROOM, ROOM, schedule(words), 300).of(scale(material, finish));
     }
 
     private static EventSchedule schedule(String words) {
@@ -193,20 +194,13 @@ class EventRunTest {
 
     private static EventAnswer answer(String event, EventCourse course) {
         Band none = Band.exact(0);
-        return EventReading.answer(EVENTS.find(event), List.of(course), none, none, none, none);
+        return EventReading.answer(EVENTS.find(event), List.of(course), none, none, Optional.of(none), none);
     }
 
-    private static EventScale scale(String id, String finish, AirSeries air) {
-        Destination place = Destination.recorded("x", "x", hafthold.air.Outdoors.usual(), air, 0.03);
+    private static EventScale scale(String id, String finish) {
         Material material = (Material) LIBRARY.find(id);
         return EventScale.of(
-                        new LayerMoisture(place),
-                        material,
-                        Cut.FLAT,
-                        HANDLE,
-                        FinishTable.read(TABLES).find(finish),
-                        0.004,
-                        Doubt.NONE)
+                        material, Cut.FLAT, HANDLE, FinishTable.read(TABLES).find(finish), 0.004, Doubt.NONE)
                 .orElseThrow();
     }
 

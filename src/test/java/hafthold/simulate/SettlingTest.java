@@ -48,7 +48,8 @@ class SettlingTest {
         double start = material.water().orElseThrow().isotherm().moistureFraction(from, 20);
         double end = material.water().orElseThrow().isotherm().moistureFraction(to, 20);
         MoistureHistory course = TransientMoisture.from(
-                LayerMoisture.slab(material, cut, order.handle(), order.finish(), 1),
+                PartSlab.scale(material, cut, order.handle(), order.finish(), Doubt.NONE)
+                        .orElseThrow(),
                 new double[] {start},
                 steady(3 * seconds / (SAMPLES - 1), SAMPLES, to),
                 0);
@@ -62,6 +63,15 @@ class SettlingTest {
         FinishTable.read(TABLES).all().stream()
                 .filter(finish -> finish.resistance().value() > 0)
                 .forEach(finish -> assertTrue(days(order(finish.id(), 0.5)) > bare, finish.id()));
+    }
+
+    /** Behind a tight film the film alone counts, and how tight it may be says how long: 18, 54 and 81 in the table. */
+    @Test
+    void behindATightFinishTheBandIsThatOfTheFinish() {
+        Settling coated = Settling.of(order("epoxy-clear", 0.5), LIBRARY.find("walnut-black"), Cut.FLAT)
+                .orElseThrow();
+        assertEquals(18.0 / 54, coated.showsDays().low() / coated.showsDays().value(), 0.05);
+        assertEquals(81.0 / 54, coated.showsDays().high() / coated.showsDays().value(), 0.05);
     }
 
     @Test

@@ -28,6 +28,7 @@ class LaminateAbsorptionTest {
             "G-10", "glass-epoxy-g10");
     private static final double WIDTH = 25.4e-3;
     private static final double LENGTH = 76.2e-3;
+    private static final double SQUARE = 50e-3;
     private static final double DAY = 86_400;
     private static final double CELSIUS = 23;
     private static final double HUGE = 1e6;
@@ -45,6 +46,31 @@ class LaminateAbsorptionTest {
                 () -> assertEquals(1, percent(grade, 1.59e-3, WIDTH, LENGTH) / thin, FITTED, "thin"),
                 () -> assertEquals(middle, percent(grade, 3.18e-3, WIDTH, LENGTH), FORETOLD * middle + HALF_DIGIT),
                 () -> assertEquals(1, percent(grade, 12.7e-3, WIDTH, LENGTH) / thick, FITTED, "thick"));
+    }
+
+    /**
+     * Square plates of another size and four thicknesses, one thinner and one thicker than any that served to find the
+     * figures: between what a maker calls typical and the largest he allows (source stands above the data file).
+     */
+    @ParameterizedTest
+    @CsvFileSource(
+            resources = "/hafthold/transport/plate-absorption-x.csv",
+            commentCharacter = '#',
+            useHeadersInDisplayName = true)
+    void squarePlatesOfAMakerDrinkBetweenHisTypicalAndHisLargest(
+            double thicknessMillimetres, double typical, double largest) {
+        double thickness = 1e-3 * thicknessMillimetres;
+        double grams = SQUARE
+                * SQUARE
+                * thickness
+                * 1e3
+                * LIBRARY.plain("paper-phenolic-x")
+                        .water()
+                        .orElseThrow()
+                        .dryDensity()
+                        .value();
+        double milligrams = 1e3 * grams * percent("X", thickness, SQUARE, SQUARE) / 100;
+        assertTrue(milligrams > typical && milligrams < largest, thicknessMillimetres + " mm: " + milligrams + " mg");
     }
 
     /** The same figures on a plate that drinks through its faces alone miss the thick plate by a third or more. */

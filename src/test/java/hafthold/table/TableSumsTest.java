@@ -13,8 +13,8 @@ class TableSumsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "properties.csv, 1555, 347252.3294, 369127.3966, 394417.3658",
-        "alternatives.csv, 29, 455.0300, 589.5110, 709.6500",
+        "properties.csv, 1561, 347395.6094, 369286.3666, 394591.4758",
+        "alternatives.csv, 42, 674.4317, 816.5127, 944.2517",
         "treatments.csv, 32, 410.0100, 617.6300, 901.8100",
         "hybrids.csv, 16, 5.0700, 8.0000, 10.9300",
         "finishes.csv, 23, 126.3000, 378.4500, 580.1300",

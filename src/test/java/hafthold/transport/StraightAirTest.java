@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Leaving out samples that lie on straight lines must not show. */
 class StraightAirTest {
     private static final int HOURS = 8760;
+    private static final double DAY_SECONDS = 86_400;
     private static final double STRAY = Resolution.STANDARD.airStrayFraction();
 
     static Stream<Slab> slabs() {
@@ -40,14 +41,14 @@ class StraightAirTest {
     @Test
     void airThatSwingsByTheHourIsKeptWhole() {
         AirSeries rough = RoughYear.hourly(1);
-        assertEquals(1, StraightAir.stride(rough, STRAY));
+        assertEquals(1, StraightAir.stride(rough, STRAY, DAY_SECONDS));
         assertSame(rough, StraightAir.thinned(rough, 1));
     }
 
     @Test
     void oneSampleOffTheLineIsEnoughToKeepThemAll() {
-        assertTrue(StraightAir.stride(room(0), STRAY) >= 4);
-        assertEquals(1, StraightAir.stride(room(0.01), STRAY));
+        assertTrue(StraightAir.stride(room(0), STRAY, DAY_SECONDS) >= 4);
+        assertEquals(1, StraightAir.stride(room(0.01), STRAY, DAY_SECONDS));
     }
 
     /** A heated room: seasons, and weather that comes through the walls over days; one hour may be off. */
