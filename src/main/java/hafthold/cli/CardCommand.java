@@ -104,7 +104,7 @@ final class CardCommand implements Runnable {
         CardOrder cardOrder = new CardOrder(
                 Optional.ofNullable(customer),
                 Optional.ofNullable(town)
-                        .or(() -> order.isOfLogger()
+                        .or(() -> order.where().isOfLogger()
                                 ? Optional.of(style.words().say("card.home-town"))
                                 : Optional.empty()),
                 Optional.ofNullable(knife),

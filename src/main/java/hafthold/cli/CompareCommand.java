@@ -69,7 +69,8 @@ final class CompareCommand implements Runnable {
                             case JSON -> ComparisonJson.of(answer);
                             case CSV -> ComparisonCsv.of(answer);
                         });
-        String command = TypedCommand.of(spec.commandLine().getParseResult(), order.stays());
+        String command = TypedCommand.of(
+                spec.commandLine().getParseResult(), order.where().stays());
         output.folder()
                 .ifPresent(folder ->
                         spec.commandLine().getErr().println("report: " + run.write(folder, answer, style, command)));

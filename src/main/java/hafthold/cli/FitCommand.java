@@ -41,6 +41,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -78,17 +79,8 @@ final class FitCommand implements Callable<Integer> {
             description = "prints a commented file that this command accepts: full-tang (usual) or stack")
     private String example;
 
-    @Option(names = "--place", paramLabel = "PLACE", description = "another place than the file's")
-    private String place;
-
-    @Option(names = "--climate", paramLabel = "FILE", description = "recorded air instead of a place")
-    private Path climate;
-
-    @Option(names = "--setting", paramLabel = "SETTING", description = "another setting than the file's")
-    private String setting;
-
     @Mixin
-    private AirOptions air;
+    private WhereOptions where;
 
     @Mixin
     private SamplingOptions sampling;
@@ -125,7 +117,7 @@ final class FitCommand implements Callable<Integer> {
         CompletableFuture<MaterialLibrary> shelf = CompletableFuture.supplyAsync(() -> MaterialLibrary.read(set));
         BuildFile build = BuildFile.read(file);
         MaterialLibrary library = of(shelf);
-        KnifeFile read = KnifeFile.of(build, file, set, library, air.reading());
+        KnifeFile read = KnifeFile.of(build, file, set, library, where.reading());
         List<Finding> findings = new ArrayList<>(read.findings());
         Destination destination = destination(read, set, findings);
         findings.addAll(FitFindings.of(read.knife(), destination));
@@ -179,7 +171,7 @@ final class FitCommand implements Callable<Integer> {
 
     /** Writes page, pictures, text and figures, whole or not at all; returns the page. */
     private Path write(Path folder, EventFit fit, BenchStyle style, List<FitLimits> limits, List<Finding> cautions) {
-        String command = TypedCommand.of(spec.commandLine().getParseResult(), air.stays());
+        String command = TypedCommand.of(spec.commandLine().getParseResult(), where.stays());
         try {
             OutputOptions.write(
                     folder, new FitReport(style, limits, cautions, Files.readString(file), command).files(fit));
@@ -198,52 +190,32 @@ final class FitCommand implements Callable<Integer> {
     }
 
     private Destination destination(KnifeFile read, TableSet set, List<Finding> findings) {
-        if (place != null && climate != null) {
-            throw new WrongUsageException("--place and --climate exclude each other: name one of them");
-        }
-        Optional<Destination> through =
-                air.stays(PlaceTable.read(set), place != null || climate != null || setting != null);
-        if (through.isPresent()) {
-            findings.addAll(air.findings());
-            return through.get();
-        }
-        Setting lives = air.fitted(settingOf(read, findings));
-        if (place != null) {
-            return Destination.of(PlaceTable.read(set).find(place), lives);
-        }
-        if (climate != null) {
-            HourlyFile recorded = air.recorded(climate);
-            if (setting == null && read.setting().isEmpty()) {
-                air.takenAsOutdoors(climate);
-            }
-            findings.addAll(air.findings());
-            return recorded(recorded, lives);
+        Supplier<Setting> usual = () -> settingOf(read, findings);
+        Optional<Destination> named =
+                where.destination(PlaceTable.read(set), usual, read.setting().isPresent());
+        findings.addAll(where.findings());
+        if (named.isPresent()) {
+            return named.get();
         }
         if (read.place().isPresent()) {
-            return Destination.of(read.place().get(), lives);
+            return Destination.of(read.place().get(), where.lives(usual));
         }
         HourlyFile recorded = read.climate()
                 .orElseThrow(
                         () -> new WrongUsageException("where does the knife go? The file names no place: add place ="
                                 + " \"...\" under [knife], or give --place or --climate"));
         findings.addAll(recorded.findings());
-        return recorded(recorded, lives);
+        return WhereOptions.recorded(recorded, where.lives(usual));
     }
 
-    private Setting settingOf(KnifeFile read, List<Finding> findings) {
-        return setting != null
-                ? OrderOptions.settingOf(setting)
-                : read.setting().orElseGet(() -> {
-                    findings.add(new Finding(
-                            Finding.Kind.DEFAULT,
-                            "knife.setting",
-                            "The file says nothing of where the knife lives there, so heated-home is taken."));
-                    return HeatedHome.usual();
-                });
-    }
-
-    private static Destination recorded(HourlyFile air, Setting lives) {
-        return Destination.recorded(air.name(), air.name(), lives, air.air(), AirOptions.FILE_HUMIDITY_DOUBT);
+    private static Setting settingOf(KnifeFile read, List<Finding> findings) {
+        return read.setting().orElseGet(() -> {
+            findings.add(new Finding(
+                    Finding.Kind.DEFAULT,
+                    "knife.setting",
+                    "The file says nothing of where the knife lives there, so heated-home is taken."));
+            return HeatedHome.usual();
+        });
     }
 
     /** What the shop could use instead: the same wood treated, sheet that stands still, glues that give. */
