@@ -44,7 +44,8 @@ public class MoistureBenchmark {
                 standard.finestGap(),
                 standard.tolerance(),
                 standard.largestChangeFraction(),
-                standard.airStrayFraction());
+                standard.airStrayFraction(),
+                standard.longestStepHours());
     }
 
     /** Years of 4 mm of hardwood, lead-in included. */

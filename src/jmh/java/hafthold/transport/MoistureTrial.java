@@ -53,7 +53,8 @@ public final class MoistureTrial {
                 standard.finestGap(),
                 standard.tolerance(),
                 standard.largestChangeFraction(),
-                standard.airStrayFraction());
+                standard.airStrayFraction(),
+                standard.longestStepHours());
         List<Slab> slabs = alike(slab, BUNDLE);
         ThreadMXBean clock = (ThreadMXBean) ManagementFactory.getThreadMXBean();
         double best = Double.POSITIVE_INFINITY;

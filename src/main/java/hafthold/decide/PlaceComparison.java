@@ -76,7 +76,7 @@ public final class PlaceComparison {
                                 candidate.cut(),
                                 engine.year(candidate.material(), candidate.cut())),
                         engine.settling(candidate.material(), candidate.cut())))
-                .sorted(Comparator.comparingDouble(answer -> judgement.seasonalUse(answer.year())))
+                .sorted(Comparator.comparing(EventAnswer::year, judgement.bestFirstWithEvents()))
                 .toList();
         List<Comparison.Ranked> ranked = new ArrayList<>();
         for (EventAnswer answer : answers) {
@@ -129,7 +129,7 @@ public final class PlaceComparison {
                 .toList();
         List<Comparison.Ranked> ranked = new ArrayList<>();
         judged.stream()
-                .sorted(Comparator.comparingDouble(answer -> judgement.seasonalUse(answer.year())))
+                .sorted(Comparator.comparing(Comparison.Ranked::year, judgement.bestFirst()))
                 .forEach(answer -> ranked.add(answer.at(ranked.size() + 1)));
         return ranked;
     }

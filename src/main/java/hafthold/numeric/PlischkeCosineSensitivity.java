@@ -1,8 +1,6 @@
 package hafthold.numeric;
 
 import hafthold.source.PublishedModel;
-import java.util.Comparator;
-import java.util.stream.IntStream;
 
 /**
  * First-order share of an input in the variance of an answer, V(E[Y|X])/V(Y), read from a sample that was drawn for
@@ -24,27 +22,40 @@ import java.util.stream.IntStream;
         validity =
                 "answers that follow the input in few waves; inputs may be correlated, the share is then that of E[Y|X]")
 public final class PlischkeCosineSensitivity {
-    private PlischkeCosineSensitivity() {}
+    private final double[][] wave;
+
+    /**
+     * For answers at so many points.
+     *
+     * @param points n
+     * @param waves cosine waves kept, m: 4 do for what rises, falls or bends once
+     */
+    public PlischkeCosineSensitivity(int points, int waves) {
+        if (waves < 1 || waves >= points - 1) {
+            throw new IllegalArgumentException(
+                    "needs more answers than waves and at least one wave, got " + points + " and " + waves);
+        }
+        wave = new double[waves][points];
+        for (int k = 0; k < waves; k++) {
+            for (int j = 0; j < points; j++) {
+                wave[k][j] = Math.cos(Math.PI * (k + 1) * (2 * j + 1) / (2.0 * points));
+            }
+        }
+    }
 
     /**
      * The share of one input.
      *
      * @param input its value at each point
      * @param answers the answer at each point
-     * @param waves cosine waves kept, m: 4 do for what rises, falls or bends once
      * @return 0 for none to 1 for all, a little below 0 by chance; 0 where the answer does not vary
      */
-    public static double share(double[] input, double[] answers, int waves) {
+    public double share(double[] input, double[] answers) {
         int n = answers.length;
-        if (input.length != n || waves < 1 || waves >= n - 1) {
-            throw new IllegalArgumentException("needs as many inputs as answers and fewer waves than answers, got "
-                    + input.length + ", " + n + " and " + waves);
+        if (n != wave[0].length) {
+            throw new IllegalArgumentException("made for " + wave[0].length + " points, got " + n);
         }
-        int[] order = IntStream.range(0, n)
-                .boxed()
-                .sorted(Comparator.comparingDouble(i -> input[i]))
-                .mapToInt(Integer::intValue)
-                .toArray();
+        int[] place = Ranks.of(input);
         double mean = 0;
         for (double answer : answers) {
             mean += answer / n;
@@ -57,14 +68,14 @@ public final class PlischkeCosineSensitivity {
             return 0;
         }
         double held = 0;
-        for (int k = 1; k <= waves; k++) {
+        for (double[] cosine : wave) {
             double c = 0;
-            for (int j = 0; j < n; j++) {
-                c += (answers[order[j]] - mean) * Math.cos(Math.PI * k * (2 * j + 1) / (2.0 * n));
+            for (int i = 0; i < n; i++) {
+                c += (answers[i] - mean) * cosine[place[i]];
             }
             held += 2.0 / n * c * c;
         }
-        double chance = waves / (n - 1.0);
+        double chance = wave.length / (n - 1.0);
         return (held / total - chance) / (1 - chance);
     }
 

@@ -57,10 +57,10 @@ final class BondedAnswer {
         SideMovement side = side(spread.value());
         Step outer = bands.step(SideMovement::outer);
         Step dome = bands.step(SideMovement::dome);
-        List<Driver> drivers = Drivers.of(
-                setup.draws(),
-                movers(),
-                spread.inSamples(run -> run.largest(one -> one.mid().either())));
+        List<Driver> drivers = new Drivers(setup.draws())
+                .of(
+                        movers(),
+                        spread.inSamples(run -> run.largest(one -> one.mid().either())));
         return new FitYear(
                 whole(drivers, samples.stream().map(FitYear::whole).toList()),
                 outer.shy(),

@@ -31,18 +31,26 @@ public final class BurlGrain {
     private static final double ALIKE = 1e-6;
 
     private static final double ALONG_IN_A_POOR_SAMPLE = 1 / 6.0;
+    private static final Shares POOR_SAMPLE =
+            new Shares(ALONG_IN_A_POOR_SAMPLE, (1 - ALONG_IN_A_POOR_SAMPLE) / 2, (1 - ALONG_IN_A_POOR_SAMPLE) / 2);
 
-    private BurlGrain() {}
+    private final Shares value;
+    private final Shares held;
+
+    /** A burl of a wood. */
+    BurlGrain(Material material) {
+        RosenHashinAggregate grain = new RosenHashinAggregate(ScaleElasticity.grain(material, Doubt.NONE));
+        value = grain.embedded();
+        held = grain.held();
+    }
 
     /**
      * Shares of the strains along, across and through.
      *
      * @param lean -1 for the low end of the movement, 0 for the value, 1 for the high end; on a straight line between
      */
-    static Shares shares(Material material, double lean) {
-        RosenHashinAggregate grain = new RosenHashinAggregate(ScaleElasticity.grain(material, Doubt.NONE));
-        Shares value = grain.embedded();
-        return lean < 0 ? between(value, grain.held(), -lean) : between(value, poorSample(), lean);
+    Shares shares(double lean) {
+        return lean < 0 ? between(value, held, -lean) : between(value, POOR_SAMPLE, lean);
     }
 
     /** How far a burl moves against its grain, were each bit of it free; empty for straight grain and what takes up no water. */
@@ -52,12 +60,13 @@ public final class BurlGrain {
         }
         Swelling swelling = material.water().get().swelling();
         double free = moves(new Shares(1 / 3.0, 1 / 3.0, 1 / 3.0), swelling);
-        double value = moves(shares(material, 0), swelling) / free;
+        BurlGrain grain = new BurlGrain(material);
+        double value = moves(grain.shares(0), swelling) / free;
         if (Math.abs(value - 1) < ALIKE) {
             return Optional.empty();
         }
-        double held = moves(shares(material, -1), swelling) / free;
-        double loose = moves(shares(material, 1), swelling) / free;
+        double held = moves(grain.shares(-1), swelling) / free;
+        double loose = moves(grain.shares(1), swelling) / free;
         Band share = new Band(Math.min(held, value), value, Math.max(loose, value));
         return Optional.of(PartingFindings.estimate(
                 material.id(),
@@ -77,11 +86,6 @@ public final class BurlGrain {
                 swelling.perMoisture(Axis.ALONG, 0),
                 swelling.perMoisture(Axis.ACROSS, 0),
                 swelling.perMoisture(Axis.THROUGH, 0));
-    }
-
-    private static Shares poorSample() {
-        double rest = (1 - ALONG_IN_A_POOR_SAMPLE) / 2;
-        return new Shares(ALONG_IN_A_POOR_SAMPLE, rest, rest);
     }
 
     private static Shares between(Shares one, Shares other, double share) {

@@ -80,6 +80,11 @@ final class Draws {
                 : Optional.empty();
     }
 
+    /** How many samples there are; 0 where only values are wanted. */
+    int samples() {
+        return sampling.hasBands() ? sampling.samples() : 0;
+    }
+
     /** One doubt a sample; none where only values are wanted. */
     List<Doubt> doubts() {
         return sampling.hasBands()

@@ -2,12 +2,12 @@ package hafthold.simulate;
 
 import hafthold.material.Hybrid;
 import hafthold.numeric.PlischkeCosineSensitivity;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.math3.stat.correlation.SpearmansCorrelation;
 
@@ -21,24 +21,32 @@ final class Drivers {
     /** Shares below so many standard deviations of chance are not told. */
     private static final double OVER_CHANCE = 3;
 
-    private Drivers() {}
+    private final Draws draws;
+    private final Optional<PlischkeCosineSensitivity> sensitivity;
+
+    /** Of answers to these draws. */
+    Drivers(Draws draws) {
+        this.draws = draws;
+        this.sensitivity = draws.samples() == 0
+                ? Optional.empty()
+                : Optional.of(new PlischkeCosineSensitivity(draws.samples(), WAVES));
+    }
 
     /**
      * Inputs by share, largest first, those that chance might have made left out. Of inputs that one measurement settles,
      * such as tangential and radial movement of one material, the larger share counts; those of several materials add.
      *
-     * @param draws where the inputs lie
      * @param parts what the answer is about
      * @param answers the answer in each sample; empty for no samples
      */
-    static List<Driver> of(Draws draws, List<Hybrid.Part> parts, double[] answers) {
+    List<Driver> of(List<Hybrid.Part> parts, double[] answers) {
         if (answers.length == 0) {
             return List.of();
         }
         Map<String, Driver> byWord = new HashMap<>();
         for (Input input : Input.OF_ORDER) {
             if (parts.stream().anyMatch(part -> input.matters(part.material(), part.cut()))) {
-                byWord.merge(input.word(), driver(input, draws.of(input), answers), Drivers::larger);
+                take(input, draws.of(input), answers, byWord);
             }
         }
         Set<String> seen = new HashSet<>();
@@ -46,29 +54,23 @@ final class Drivers {
             Map<String, Driver> own = new HashMap<>();
             for (Input input : Input.OF_MATERIAL) {
                 if (input.matters(part.material(), part.cut())) {
-                    own.merge(input.word(), driver(input, draws.of(input, part.material()), answers), Drivers::larger);
+                    take(input, draws.of(input, part.material()), answers, own);
                 }
             }
-            own.values().stream()
-                    .filter(driver -> isOverChance(driver, answers.length))
-                    .forEach(driver -> byWord.merge(driver.input(), driver, Drivers::together));
+            own.values().forEach(driver -> byWord.merge(driver.input(), driver, Drivers::together));
         });
         return byWord.values().stream()
-                .filter(driver -> isOverChance(driver, answers.length))
                 .sorted(Comparator.comparingDouble(Driver::share).reversed().thenComparing(Driver::input))
                 .toList();
     }
 
-    private static boolean isOverChance(Driver driver, int samples) {
-        return driver.share() > OVER_CHANCE * PlischkeCosineSensitivity.chance(samples, WAVES);
-    }
-
-    private static Driver driver(Input input, double[] positions, double[] answers) {
-        boolean still = Arrays.stream(answers).allMatch(answer -> answer == answers[0]);
-        return new Driver(
-                input.word(),
-                Math.min(1, PlischkeCosineSensitivity.share(positions, answers, WAVES)),
-                still ? 0 : new SpearmansCorrelation().correlation(positions, answers));
+    /** Adds an input unless chance might have made its share. */
+    private void take(Input input, double[] positions, double[] answers, Map<String, Driver> byWord) {
+        double share = Math.min(1, sensitivity.orElseThrow().share(positions, answers));
+        if (share > OVER_CHANCE * PlischkeCosineSensitivity.chance(answers.length, WAVES)) {
+            double correlation = new SpearmansCorrelation().correlation(positions, answers);
+            byWord.merge(input.word(), new Driver(input.word(), share, correlation), Drivers::larger);
+        }
     }
 
     private static Driver larger(Driver one, Driver other) {

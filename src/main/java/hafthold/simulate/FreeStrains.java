@@ -68,8 +68,8 @@ record FreeStrains(
             Hybrid.Part part = parts.get(p);
             LayeredCourse course = scaleCourses.get(p);
             double from = moisture.stockFraction(part.material(), state, doubt);
-            PartMotion motion =
-                    PartMotion.of(part.material(), part.cut(), part.share().value(), from, course.mean(), 0, doubt);
+            PartMotion motion = PartMotion.of(
+                    new GrainLie(part.material(), part.cut()), part.share().value(), from, course.mean(), 0, doubt);
             scale.add(motion);
             for (int k = 0; k < LayerMoisture.LAYERS; k++) {
                 series.add(change(course, k, motion));
@@ -79,7 +79,7 @@ record FreeStrains(
             Material liner = knife.liners().get(l);
             LayeredCourse course = linerCourses.get(l);
             double from = moisture.stockFraction(liner, state, doubt);
-            PartMotion motion = PartMotion.of(liner, Cut.NONE, 1, from, course.mean(), 0, doubt);
+            PartMotion motion = PartMotion.of(new GrainLie(liner, Cut.NONE), 1, from, course.mean(), 0, doubt);
             liners.add(motion);
             series.add(change(course, 0, motion));
         }

@@ -12,13 +12,10 @@ import hafthold.source.Figure;
 import hafthold.source.Finding;
 import hafthold.transport.Resolution;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.UnaryOperator;
-import java.util.stream.IntStream;
 
 /**
  * One scale material on one handle through the customer's year.
@@ -31,6 +28,7 @@ public final class HandleEngine {
     private final Conditions order;
     private final Sampling sampling;
     private final Draws draws;
+    private final Drivers drivers;
     private final Conditions conditions;
     private final LayerMoisture moisture;
     private final YearMean mean;
@@ -69,6 +67,7 @@ public final class HandleEngine {
         this.order = order;
         this.sampling = sampling;
         this.draws = draws;
+        this.drivers = new Drivers(draws);
         this.conditions = order.at(order.destination().thinned(Resolution.STANDARD.airStrayFraction()));
         this.moisture = new LayerMoisture(conditions.destination(), made());
         this.mean = YearMean.of(conditions.destination().repeatingYear());
@@ -84,34 +83,22 @@ public final class HandleEngine {
     /** The year of a material in a cut; for a hybrid the cut of each part is its own. */
     public HandleYear year(ScaleMaterial material, Cut cut) {
         List<Hybrid.Part> parts = partsOf(material, cut);
-        Optional<GluedSections.Readings> sections = sectionsUnder(parts);
-        List<DoubtedMoisture> courses = courses(parts, moisture);
-        double[] warmer = conditions.warmer();
-        List<PartMotion> motions = motions(parts, courses, Doubt.NONE);
-        Movement value = Movement.of(motions, sections, conditions, warmer);
-        Spread<Movement> spread = new Spread<>(value, samples(parts, sections, courses, warmer));
-        return answer(material, cut, parts, sections, courses, motions, spread);
+        MovingScale scale = moving(parts, conditions, moisture);
+        return answer(material, cut, parts, scale, scale.year(draws.doubts()));
     }
 
-    /** The year with every input drawn from its range, looked at where it can be at its worst. */
-    private List<Movement> samples(
-            List<Hybrid.Part> parts,
-            Optional<GluedSections.Readings> sections,
-            List<DoubtedMoisture> courses,
-            double[] warmer) {
-        if (!sampling.hasBands()) {
-            return List.of();
-        }
-        int[] telling = TellingSamples.of(courses, warmer);
-        UnaryOperator<double[]> excerpt = series ->
-                Arrays.stream(telling).mapToDouble(sample -> series[sample]).toArray();
-        double[] warmerThen = excerpt.apply(warmer);
-        List<DoubtedMoisture> coursesThen =
-                courses.stream().map(course -> course.mapped(excerpt)).toList();
-        return draws.doubts().stream()
-                .map(doubt -> Movement.of(motions(parts, coursesThen, doubt), sections, conditions, warmerThen)
-                        .at(telling))
-                .toList();
+    private MovingScale moving(List<Hybrid.Part> parts, Conditions there, LayerMoisture water) {
+        return new MovingScale(
+                there,
+                parts.stream()
+                        .map(part -> new MovingScale.Part(
+                                part.share().value(),
+                                new GrainLie(part.material(), part.cut()),
+                                doubt -> water.stockFraction(part.material(), made(), doubt),
+                                crackPerStrain(part.material(), part.cut()),
+                                water.scaleMean(part.material(), part.cut(), order.handle(), order.finish())))
+                        .toList(),
+                sectionsUnder(parts));
     }
 
     /**
@@ -134,30 +121,15 @@ public final class HandleEngine {
         List<Hybrid.Part> parts = partsOf(material, cut);
         Hybrid.Part leading = parts.get(0);
         LayerMoisture hourly = new LayerMoisture(order.destination(), made());
-        List<PartMotion> motions = motions(parts, courses(parts, hourly), Doubt.NONE);
+        MovingScale scale = moving(parts, order, hourly);
         return new ScaleTrace(
                 order,
-                motions,
+                scale.motions(),
                 leading.material()
                         .water()
                         .map(water ->
                                 hourly.scaleHistory(leading.material(), leading.cut(), order.handle(), order.finish())),
-                sectionsUnder(parts).map(handle -> GluedEdge.offsets(motions, handle, order.warmer())));
-    }
-
-    /** What glue and scale bear at the value of every input, with the relative band of the step. */
-    private Optional<HandleYear.Load> load(
-            List<Hybrid.Part> parts,
-            List<PartMotion> motions,
-            Optional<GluedSections.Readings> sections,
-            Spread<Movement> spread) {
-        Band step = spread.of(Movement::edgeEither);
-        Band share = step.value() > 0 ? step.times(1 / step.value()) : Band.exact(1);
-        return sections.map(handle ->
-                        GluedLoad.of(parts, motions, handle, conditions.bond().orElseThrow(), conditions))
-                .map(load -> new HandleYear.Load(
-                        share.times(load.glue()),
-                        load.split().flatMap(split -> ScaleStrength.of(parts).use(share.times(split)))));
+                glued.map(handle -> scale.edge()));
     }
 
     /** The sections under a scale of these parts; solving is what a glued answer costs, so once an answer. */
@@ -167,28 +139,6 @@ public final class HandleEngine {
 
     static boolean isWideEnough(Handle handle) {
         return handle.tangWidth().metres() > TOO_NARROW && handle.length().metres() > TOO_NARROW;
-    }
-
-    private List<DoubtedMoisture> courses(List<Hybrid.Part> parts, LayerMoisture moisture) {
-        return parts.stream()
-                .map(part -> moisture.scaleMean(part.material(), part.cut(), order.handle(), order.finish()))
-                .toList();
-    }
-
-    private List<PartMotion> motions(List<Hybrid.Part> parts, List<DoubtedMoisture> courses, Doubt doubt) {
-        List<PartMotion> motions = new ArrayList<>();
-        for (int p = 0; p < parts.size(); p++) {
-            Hybrid.Part part = parts.get(p);
-            motions.add(PartMotion.of(
-                    part.material(),
-                    part.cut(),
-                    part.share().value(),
-                    moisture.stockFraction(part.material(), made(), doubt),
-                    courses.get(p).course(doubt).mean(),
-                    crackPerStrain(part.material(), part.cut()),
-                    doubt));
-        }
-        return motions;
     }
 
     private WorkState made() {
@@ -212,23 +162,17 @@ public final class HandleEngine {
     }
 
     private HandleYear answer(
-            ScaleMaterial material,
-            Cut cut,
-            List<Hybrid.Part> parts,
-            Optional<GluedSections.Readings> sections,
-            List<DoubtedMoisture> courses,
-            List<PartMotion> motions,
-            Spread<Movement> spread) {
+            ScaleMaterial material, Cut cut, List<Hybrid.Part> parts, MovingScale scale, Spread<Movement> spread) {
         Destination destination = conditions.destination();
-        List<Driver> drivers = Drivers.of(draws, parts, spread.inSamples(Movement::edgeEither));
-        RestsOn restsOn = RestsOn.of(material.evidence(), parts, drivers);
-        MoistureCourse course = motions.get(0).course();
+        List<Driver> moved = drivers.of(parts, spread.inSamples(Movement::edgeEither));
+        RestsOn restsOn = RestsOn.of(material.evidence(), parts, moved);
+        MoistureCourse course = scale.motions().get(0).course();
         Worst worst = new Worst(
                 material,
                 material instanceof Hybrid ? Cut.NONE : cut,
                 moisture.stockFraction(parts.get(0).material(), made(), Doubt.NONE),
                 Swing.of(course.hourly()),
-                load(parts, motions, sections, spread),
+                scale.load(parts, spread),
                 ScaleStrength.of(parts),
                 restsOn);
         HandleYear year = worst.of(spread, conditions);
@@ -243,14 +187,13 @@ public final class HandleEngine {
                     material.id(),
                     "Narrower than 5 mm: too narrow for a section of glue and scale, so it is taken as unglued."));
         }
-        DayByDay days = new DayByDay(parts, sections, courses, motions);
         List<HandleYear> samples = spread.samples().stream()
                 .map(sample -> worst.of(new Spread<>(sample, List.of()), conditions))
                 .toList();
         return year.with(
-                new Grounds(restsOn, findings, drivers, samples),
-                days.bands(),
-                StaySpan.of(destination, course, days::value));
+                new Grounds(restsOn, findings, moved, samples),
+                scale.days(draws.doubts()),
+                StaySpan.of(destination, course, scale::dailyEdge));
     }
 
     /** What the worst of a year is told with, whichever sample it is of. */
@@ -293,59 +236,6 @@ public final class HandleEngine {
                     new Grounds(restsOn, List.of()),
                     HandleDays.NONE,
                     List.of());
-        }
-    }
-
-    /** The edge day by day, worked out when it is asked for. */
-    private final class DayByDay {
-        private final List<Hybrid.Part> parts;
-        private final Optional<GluedSections.Readings> sections;
-        private final List<DoubtedMoisture> courses;
-        private final List<PartMotion> motions;
-        private final int samplesADay =
-                FreeMovement.samplesADay(conditions.destination().air());
-
-        DayByDay(
-                List<Hybrid.Part> parts,
-                Optional<GluedSections.Readings> sections,
-                List<DoubtedMoisture> courses,
-                List<PartMotion> motions) {
-            this.parts = parts;
-            this.sections = sections;
-            this.courses = courses;
-            this.motions = motions;
-        }
-
-        HandleDays bands() {
-            Destination destination = conditions.destination();
-            return new HandleDays(
-                    () -> destination.calendarYear(edge()),
-                    () -> destination.calendarYear(motions.get(0).course().dailyMeans(samplesADay)));
-        }
-
-        /** Everything at its value, m. */
-        double[] value() {
-            return YearSeries.dailyMean(edge(motions, conditions.warmer()), samplesADay);
-        }
-
-        private List<Band> edge() {
-            UnaryOperator<double[]> daily = series -> YearSeries.dailyMean(series, samplesADay);
-            double[] warmer = daily.apply(conditions.warmer());
-            List<DoubtedMoisture> coursesByDay =
-                    courses.stream().map(course -> course.mapped(daily)).toList();
-            Spread<double[]> spread = new Spread<>(
-                    value(),
-                    draws.doubts().stream()
-                            .map(doubt -> edge(motions(parts, coursesByDay, doubt), warmer))
-                            .toList());
-            return IntStream.range(0, warmer.length)
-                    .mapToObj(day -> spread.signed(days -> days[day]))
-                    .toList();
-        }
-
-        private double[] edge(List<PartMotion> moving, double[] warmer) {
-            return sections.map(handle -> GluedEdge.offsets(moving, handle, warmer))
-                    .orElseGet(() -> FreeMovement.edge(moving, conditions, warmer));
         }
     }
 }

@@ -69,29 +69,32 @@ record PartMotion(
     /**
      * The motion of a material in a cut.
      *
+     * @param lie how it lies
+     * @param share fraction of the width and length that it takes
      * @param finishFraction moisture content at finish, kg/kg
      * @param course moisture content hour by hour
      * @param crackPerStrain use of strength per squeeze strain on a pin
      */
     static PartMotion of(
-            Material material,
-            Cut cut,
+            GrainLie lie,
             double share,
             double finishFraction,
             MoistureCourse course,
             double crackPerStrain,
             Doubt doubt) {
+        Material material = lie.material();
+        Cut cut = lie.cut();
         double cap = material.water()
                 .map(water -> water.swelling().stillAboveFraction())
                 .orElse(Double.POSITIVE_INFINITY);
         double from = Math.min(finishFraction, cap);
-        Lie lie = Lie.of(material, cut, doubt);
+        GrainLie.Directions directions = lie.under(doubt);
         Rate along = rate(material, Axis.ALONG, from, doubt);
         Rate across = rate(material, Axis.ACROSS, from, doubt);
         Rate through = rate(material, Axis.THROUGH, from, doubt);
-        Rate length = Rate.of(lie.length(), along, across, through);
-        Rate width = Rate.of(lie.width(), along, across, through);
-        Rate thickness = Rate.of(lie.thickness(), along, across, through);
+        Rate length = Rate.of(directions.length(), along, across, through);
+        Rate width = Rate.of(directions.width(), along, across, through);
+        Rate thickness = Rate.of(directions.thickness(), along, across, through);
         double out = doubt.runOutShare(material, cut);
         boolean endOn = cut == Cut.CROSS;
         Rate grain = endOn ? thickness : length;
@@ -109,22 +112,6 @@ record PartMotion(
                 course,
                 from,
                 cap);
-    }
-
-    /** Shares of the principal strains in each direction of the handle. */
-    private record Lie(Cut.Shares length, Cut.Shares width, Cut.Shares thickness) {
-
-        static Lie of(Material material, Cut cut, Doubt doubt) {
-            if (cut == Cut.BURL) {
-                Cut.Shares any = BurlGrain.shares(material, doubt.grainLean(material));
-                return new Lie(any, any, any);
-            }
-            double turn = doubt.ringTurnRadians(material, cut);
-            return new Lie(
-                    cut.length().turned(-turn),
-                    cut.width().turned(turn),
-                    cut.thickness().turned(-turn));
-        }
     }
 
     private static Rate rate(Material material, Axis axis, double from, Doubt doubt) {

@@ -89,8 +89,7 @@ final class ScalePassage {
                             .mapToDouble(sample -> EventCourse.moment(sample.layers()))
                             .toArray();
             motions.add(PartMotion.of(
-                    part.material(),
-                    part.cut(),
+                    new GrainLie(part.material(), part.cut()),
                     part.share().value(),
                     moisture.stockFraction(part.material(), made(), Doubt.NONE),
                     new MoistureCourse(values, moments),

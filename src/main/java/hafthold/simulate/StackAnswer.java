@@ -50,8 +50,8 @@ record StackAnswer(
                     .filter(finding -> !findings.contains(finding))
                     .forEach(findings::add);
         }
-        List<Driver> drivers =
-                Drivers.of(draws, movers(), spread.inSamples(run -> run.length().either()));
+        List<Driver> drivers = new Drivers(draws)
+                .of(movers(), spread.inSamples(run -> run.length().either()));
         return new StackYear(
                 whole(
                         most,

@@ -138,8 +138,7 @@ record StackRun(
             for (Hybrid.Part part : HandleEngine.partsOf(material, cut)) {
                 LayeredCourse course = moisture.block(part.material(), part.cut(), half, knife.finish(), doubt);
                 PartMotion motion = PartMotion.of(
-                        part.material(),
-                        part.cut(),
+                        new GrainLie(part.material(), part.cut()),
                         part.share().value(),
                         moisture.stockFraction(part.material(), knife.build().made(), doubt),
                         course.mean(),

@@ -18,8 +18,7 @@ public record PeriodicMoisture(MoistureHistory history, double spinUpYears, doub
     /** A year counts as repeating when its start is known this well, kg/kg. */
     public static final double REPEATS_FRACTION = 1e-5;
 
-    /** Five days: between samples further apart moisture would not lie on a straight line, even where air does. */
-    private static final double LONGEST_STEP_SECONDS = 5 * 86_400;
+    private static final double HOUR_SECONDS = 3600;
 
     /** The year at standard resolution, without layers. */
     public static PeriodicMoisture of(Slab slab, AirSeries air) {
@@ -73,7 +72,8 @@ public record PeriodicMoisture(MoistureHistory history, double spinUpYears, doub
      */
     public static List<PeriodicMoisture> ofAll(
             List<Slab> slabs, AirSeries air, int layers, SaturationPressure saturation, Resolution resolution) {
-        int stride = StraightAir.stride(air, resolution.airStrayFraction(), LONGEST_STEP_SECONDS);
+        int stride =
+                StraightAir.stride(air, resolution.airStrayFraction(), HOUR_SECONDS * resolution.longestStepHours());
         AirSeries thinned = StraightAir.thinned(air, stride);
         List<PeriodicMoisture> coarse = new SlabSorter(slabs, thinned, saturation, resolution).years(layers);
         return coarse.stream()

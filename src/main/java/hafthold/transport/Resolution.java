@@ -11,15 +11,22 @@ package hafthold.transport;
  *     how the flux lags behind a steep rise or fall of the air
  * @param airStrayFraction how far air may stray from a straight line and still be passed in one step, fraction of relative
  *     humidity, zero or more
+ * @param longestStepHours longest step in such air, h, positive: between moments further apart moisture would not lie on a
+ *     straight line even where air does
  */
 public record Resolution(
-        int gaps, double finestGap, double tolerance, double largestChangeFraction, double airStrayFraction) {
+        int gaps,
+        double finestGap,
+        double tolerance,
+        double largestChangeFraction,
+        double airStrayFraction,
+        double longestStepHours) {
     /** For answers. */
-    public static final Resolution STANDARD = new Resolution(9, 0.5, 1e-3, 0.03, 0.0006);
+    public static final Resolution STANDARD = new Resolution(9, 0.5, 1e-3, 0.03, 0.0006, 40);
     /** For years that samples are read from: as the standard one, in longer steps where the air allows it. */
-    public static final Resolution SAMPLED = new Resolution(9, 0.5, 1e-3, 0.03, 0.003);
+    public static final Resolution SAMPLED = new Resolution(9, 0.5, 1e-3, 0.03, 0.003, 120);
     /** For proofs, at thirty times the cost. */
-    public static final Resolution CONVERGED = new Resolution(60, 0.06, 1e-5, 0.01, 0);
+    public static final Resolution CONVERGED = new Resolution(60, 0.06, 1e-5, 0.01, 0, 1);
 
     /** Rejects numbers out of range. */
     public Resolution {
@@ -27,7 +34,8 @@ public record Resolution(
                 || !(finestGap > 0)
                 || !(tolerance > 0)
                 || !(largestChangeFraction > 0)
-                || !(airStrayFraction >= 0)) {
+                || !(airStrayFraction >= 0)
+                || !(longestStepHours > 0)) {
             throw new IllegalArgumentException(
                     "a resolution needs 4 gaps or more and positive finest gap, tolerance and"
                             + " largest change, got " + gaps + ", " + finestGap + ", " + tolerance + ", "

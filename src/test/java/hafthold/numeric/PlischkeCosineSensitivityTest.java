@@ -36,9 +36,9 @@ class PlischkeCosineSensitivityTest {
             double sine = Math.sin(angle(x[0][i]));
             answers[i] = sine + A * Math.pow(Math.sin(angle(x[1][i])), 2) + B * Math.pow(angle(x[2][i]), 4) * sine;
         }
-        assertEquals(0.3139, PlischkeCosineSensitivity.share(x[0], answers, 6), 0.01);
-        assertEquals(0.4424, PlischkeCosineSensitivity.share(x[1], answers, 6), 0.01);
-        assertEquals(0, PlischkeCosineSensitivity.share(x[2], answers, 6), 0.005);
+        assertEquals(0.3139, new PlischkeCosineSensitivity(answers.length, 6).share(x[0], answers), 0.01);
+        assertEquals(0.4424, new PlischkeCosineSensitivity(answers.length, 6).share(x[1], answers), 0.01);
+        assertEquals(0, new PlischkeCosineSensitivity(answers.length, 6).share(x[2], answers), 0.005);
     }
 
     private static double lineInFourWaves() {
@@ -80,7 +80,7 @@ class PlischkeCosineSensitivityTest {
         for (int c = 0; c < 4; c++) {
             assertEquals(
                     LINE_IN_FOUR_WAVES * coefficients[c] * coefficients[c] / 14.0,
-                    PlischkeCosineSensitivity.share(x[c], answers, 4),
+                    new PlischkeCosineSensitivity(answers.length, 4).share(x[c], answers),
                     0.02,
                     "input " + c);
         }
@@ -95,7 +95,8 @@ class PlischkeCosineSensitivityTest {
         for (int i = 0; i < n; i++) {
             answers[i] = 0.8 * x[0][i] + 0.6 * x[1][i];
         }
-        assertEquals(LINE_IN_FOUR_WAVES * 0.64, PlischkeCosineSensitivity.share(x[0], answers, 4), 0.02);
+        assertEquals(
+                LINE_IN_FOUR_WAVES * 0.64, new PlischkeCosineSensitivity(answers.length, 4).share(x[0], answers), 0.02);
     }
 
     /** Chance alone: a hundred points, 4 waves, 2000 trials about zero with the standard deviation that is claimed. */
@@ -108,7 +109,7 @@ class PlischkeCosineSensitivityTest {
         for (int t = 0; t < trials; t++) {
             double[] input = random.doubles(100).toArray();
             double[] answers = random.doubles(100).toArray();
-            double share = PlischkeCosineSensitivity.share(input, answers, 4);
+            double share = new PlischkeCosineSensitivity(answers.length, 4).share(input, answers);
             sum += share / trials;
             squares += share * share / trials;
         }
@@ -118,7 +119,7 @@ class PlischkeCosineSensitivityTest {
 
     @Test
     void anAnswerThatStandsStillHasNoShares() {
-        assertTrue(PlischkeCosineSensitivity.share(new double[] {1, 2, 3, 4, 5, 6, 7}, new double[7], 4) == 0);
+        assertTrue(new PlischkeCosineSensitivity(7, 4).share(new double[] {1, 2, 3, 4, 5, 6, 7}, new double[7]) == 0);
     }
 
     private static double[][] normal(double[][] uniform) {

@@ -34,7 +34,8 @@ class BurlGrainTest {
 
     private static double swelling(Material burl, double lean) {
         Swelling swelling = burl.water().orElseThrow().swelling();
-        return BurlGrain.shares(burl, lean)
+        return new BurlGrain(burl)
+                .shares(lean)
                 .mean(
                         swelling.perMoisture(Axis.ALONG, 0),
                         swelling.perMoisture(Axis.ACROSS, 0),

@@ -91,8 +91,7 @@ class TellingSamplesTest {
     private static FreeMovement movement(
             Material material, DoubtedMoisture course, Doubt doubt, Conditions conditions, double[] warmer) {
         PartMotion motion = PartMotion.of(
-                material,
-                material.usualCut(),
+                new GrainLie(material, material.usualCut()),
                 1,
                 material.water()
                         .map(water -> water.isotherm().moistureFraction(0.45, 20))

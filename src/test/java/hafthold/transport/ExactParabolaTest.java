@@ -27,7 +27,7 @@ class ExactParabolaTest {
     private static final double D0 = 1.6e-11;
     private static final double HENRY = 0.3;
     /** Fine enough in depth that the error of the steps shows alone. */
-    private static final Resolution PARABOLA = new Resolution(14, 0.3, 1e-3, 0.03, 0);
+    private static final Resolution PARABOLA = new Resolution(14, 0.3, 1e-3, 0.03, 0, 1);
 
     private static final double SECONDS = 10 * 86400;
     private static final Slab SLAB =

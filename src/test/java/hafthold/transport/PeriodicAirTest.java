@@ -15,7 +15,7 @@ class PeriodicAirTest {
     private static final double MIDDLE = 0.5;
     private static final double SWING = 0.4;
     private static final double TOLERANCE = 1e-3;
-    private static final Resolution RESOLUTION = new Resolution(60, 0.02, 1e-5, 0.02, 0);
+    private static final Resolution RESOLUTION = new Resolution(60, 0.02, 1e-5, 0.02, 0, 1);
 
     @ParameterizedTest
     @CsvFileSource(resources = "periodic-plate.csv", commentCharacter = '#', useHeadersInDisplayName = true)

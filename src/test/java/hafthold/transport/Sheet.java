@@ -21,7 +21,7 @@ final class Sheet {
 
     static final SaturationPressure SATURATION = new HylandWexlerSaturationPressure();
     /** Deep enough to see the scheme's own error vanish; air is constant, so an hour's depth is no guide to it. */
-    static final Resolution FINE = new Resolution(80, 0.01, 1e-7, 0.05, 0);
+    static final Resolution FINE = new Resolution(80, 0.01, 1e-7, 0.05, 0, 1);
 
     private Sheet() {}
 
