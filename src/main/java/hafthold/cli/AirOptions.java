@@ -87,6 +87,11 @@ final class AirOptions {
         return air;
     }
 
+    /** The table of stays, where one was named. */
+    Optional<Path> stays() {
+        return Optional.ofNullable(stays);
+    }
+
     /** The last of several stays, where a table of them was named. */
     Optional<Destination> stays(PlaceTable places, boolean elsewhere) {
         if (stays == null) {

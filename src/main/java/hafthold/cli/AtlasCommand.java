@@ -5,10 +5,13 @@ import hafthold.decide.AtlasSurvey;
 import hafthold.decide.Judgement;
 import hafthold.decide.PlaceComparison.Candidate;
 import hafthold.knife.FitLimits;
+import hafthold.material.ScaleMaterial;
 import hafthold.report.AtlasCsv;
 import hafthold.report.AtlasJson;
 import hafthold.report.AtlasReport;
 import hafthold.report.AtlasText;
+import hafthold.report.BenchStyle;
+import hafthold.report.CautionLines;
 import hafthold.simulate.Sampling;
 import hafthold.source.Finding;
 import hafthold.table.CautionTable;
@@ -20,9 +23,7 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -49,21 +50,14 @@ final class AtlasCommand implements Runnable {
     @Mixin
     private TableOptions tables;
 
-    @Option(
-            names = "--samples",
-            paramLabel = "N",
-            defaultValue = "1",
-            description =
-                    "how often each year is run with figures drawn from their ranges: 1 for values without a band,"
-                            + " which is quick, else 30 to 10000 (default: ${DEFAULT-VALUE})")
-    private int samples;
+    @Mixin
+    private SamplingOptions samplings;
 
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            defaultValue = "1",
-            description = "number the draws start from; the same one gives the same answer (default: ${DEFAULT-VALUE})")
-    private long seed;
+    @Mixin
+    private StyleOptions styles;
+
+    @Mixin
+    private OutputOptions output;
 
     @Option(
             names = "--threads",
@@ -71,24 +65,10 @@ final class AtlasCommand implements Runnable {
             description = "places worked out at once; the answer does not depend on it (default: one a processor)")
     private int threads = Runtime.getRuntime().availableProcessors();
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORM",
-            defaultValue = "text",
-            description = "text, json or csv, which has one row a material and place (default: ${DEFAULT-VALUE})")
-    private OutputFormat format;
-
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "also write a report into this folder: page, pictures, text and figures, all or none")
-    private Path folder;
-
     @Override
     public void run() {
-        if (format == OutputFormat.MARKDOWN) {
-            throw new WrongUsageException("atlas answers as text, json or csv, not as markdown");
-        }
+        OutputFormat form = output.form("atlas", OutputFormat.TEXT, OutputFormat.JSON, OutputFormat.CSV);
+        BenchStyle style = styles.style();
         if (threads < 1) {
             throw new WrongUsageException("--threads: 1 or more, got " + threads);
         }
@@ -96,8 +76,10 @@ final class AtlasCommand implements Runnable {
         MaterialLibrary library = MaterialLibrary.read(set);
         Tour tour = order.tour(set, library);
         List<Candidate> candidates = rack.candidates(library);
-        Sampling sampling = sampling();
-        Set<Finding> cautions = cautions(CautionTable.read(set), candidates);
+        Sampling sampling = samplings.sampling(1);
+        List<ScaleMaterial> materials =
+                candidates.stream().map(Candidate::material).distinct().toList();
+        List<Finding> cautions = CautionTable.read(set).with(materials);
         List<FitLimits> limits = LimitTable.read(set);
         PrintWriter err = spec.commandLine().getErr();
         Atlas atlas = new AtlasSurvey(new Judgement(limits), sampling, threads)
@@ -109,22 +91,12 @@ final class AtlasCommand implements Runnable {
                         findings(tour, sampling, cautions),
                         new ProgressLine(err, tour.sites().size()));
         boolean named = rack.firstNamed(library).isPresent();
-        print(atlas, named);
-        if (folder != null) {
-            err.println("report: " + write(atlas, named, limits));
-        }
-        cautions.forEach(caution -> err.println("mind: " + caution.text()));
+        print(atlas, form, style, named);
+        output.folder().ifPresent(folder -> err.println("report: " + write(atlas, folder, style, named, limits)));
+        CautionLines.of(style, cautions, materials).forEach(err::println);
     }
 
-    private Sampling sampling() {
-        try {
-            return new Sampling(samples, seed);
-        } catch (IllegalArgumentException e) {
-            throw new WrongUsageException("--samples: " + e.getMessage());
-        }
-    }
-
-    private List<Finding> findings(Tour tour, Sampling sampling, Set<Finding> cautions) {
+    private List<Finding> findings(Tour tour, Sampling sampling, List<Finding> cautions) {
         List<Finding> findings = new ArrayList<>();
         findings.add(tour.order().destination().setting().finding());
         if (sampling.samples() == 1) {
@@ -139,18 +111,11 @@ final class AtlasCommand implements Runnable {
         return findings;
     }
 
-    /** What can hurt, each sentence once. */
-    private static Set<Finding> cautions(CautionTable table, List<Candidate> candidates) {
-        Set<Finding> cautions = new LinkedHashSet<>(table.general());
-        candidates.forEach(candidate -> cautions.addAll(table.about(candidate.material())));
-        return cautions;
-    }
-
-    private void print(Atlas atlas, boolean named) {
+    private void print(Atlas atlas, OutputFormat form, BenchStyle style, boolean named) {
         PrintWriter out = spec.commandLine().getOut();
         try {
-            switch (format) {
-                case TEXT -> out.print(new AtlasText(named).of(atlas));
+            switch (form) {
+                case TEXT -> out.print(new AtlasText(style, named).of(atlas));
                 case JSON -> AtlasJson.write(atlas, out);
                 case CSV -> AtlasCsv.write(atlas, out);
                 case MARKDOWN -> throw new IllegalStateException("refused before");
@@ -161,11 +126,10 @@ final class AtlasCommand implements Runnable {
         out.flush();
     }
 
-    private Path write(Atlas atlas, boolean named, List<FitLimits> limits) {
-        String command = "hafthold "
-                + String.join(" ", spec.commandLine().getParseResult().originalArgs());
+    private Path write(Atlas atlas, Path folder, BenchStyle style, boolean named, List<FitLimits> limits) {
+        String command = TypedCommand.of(spec.commandLine().getParseResult());
         try {
-            return new AtlasReport(named, limits, command).write(atlas, folder);
+            return new AtlasReport(style, named, limits, command).write(atlas, folder);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

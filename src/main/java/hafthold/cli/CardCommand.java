@@ -5,20 +5,15 @@ import hafthold.decide.PlaceComparison.Candidate;
 import hafthold.knife.Workshop;
 import hafthold.material.Family;
 import hafthold.material.ScaleMaterial;
+import hafthold.report.BenchStyle;
 import hafthold.report.CardOrder;
-import hafthold.report.CardUnits;
 import hafthold.report.CustomerCard;
-import hafthold.report.ReportFolder;
-import hafthold.report.Wording;
 import hafthold.simulate.Conditions;
 import hafthold.simulate.Sampling;
 import hafthold.table.LimitTable;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.TableSet;
-import hafthold.table.UnknownIdException;
 import hafthold.table.WorkshopFile;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -79,32 +74,11 @@ final class CardCommand implements Runnable {
                     + " black walnut, plain and stabilised)")
     private boolean quote;
 
-    @Option(
-            names = "--language",
-            paramLabel = "CODE",
-            defaultValue = "en",
-            description = "language of the card (default: ${DEFAULT-VALUE}, the only one so far)")
-    private String language;
+    @Mixin
+    private StyleOptions styles;
 
-    @Option(
-            names = "--units",
-            paramLabel = "UNITS",
-            defaultValue = "mm",
-            description = "mm, thou or both (default: ${DEFAULT-VALUE})")
-    private CardUnits units;
-
-    @Option(
-            names = "--format",
-            paramLabel = "FORM",
-            defaultValue = "text",
-            description = "text, markdown or json (default: ${DEFAULT-VALUE})")
-    private OutputFormat format;
-
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "also write the card into this folder, as a page to print, markdown, text and figures")
-    private Path folder;
+    @Mixin
+    private OutputOptions output;
 
     @Mixin
     private OrderOptions order;
@@ -121,37 +95,35 @@ final class CardCommand implements Runnable {
             spec.commandLine().getOut().print(WorkshopFile.example());
             return;
         }
-        if (format == OutputFormat.CSV) {
-            throw new WrongUsageException("a card is written as text, markdown or json, not as csv");
-        }
-        Wording wording = Wording.of(language)
-                .orElseThrow(() -> new UnknownIdException(
-                        "language", language, List.of("en"), "a language is a file messages_CODE.properties"));
+        OutputFormat form = output.form("card", OutputFormat.TEXT, OutputFormat.MARKDOWN, OutputFormat.JSON);
+        BenchStyle style = styles.style();
         Workshop workshop = shop == null ? Workshop.UNNAMED : WorkshopFile.read(shop);
         TableSet set = tables.open();
         MaterialLibrary library = MaterialLibrary.read(set);
         Conditions conditions = order.conditions(set, library);
         CardOrder cardOrder = new CardOrder(
                 Optional.ofNullable(customer),
-                Optional.ofNullable(town),
+                Optional.ofNullable(town)
+                        .or(() -> order.where().isOfLogger()
+                                ? Optional.of(style.words().say("card.home-town"))
+                                : Optional.empty()),
                 Optional.ofNullable(knife),
                 Optional.ofNullable(date),
                 workshop,
                 LimitTable.read(set),
-                units,
-                wording);
+                style.units(),
+                style.words());
         CustomerCard card = of(cardOrder, set, library, conditions, candidates(library));
         spec.commandLine()
                 .getOut()
                 .print(
-                        switch (format) {
+                        switch (form) {
                             case TEXT -> card.text();
                             case MARKDOWN -> card.markdown();
                             case JSON, CSV -> card.json();
                         });
-        if (folder != null) {
-            spec.commandLine().getErr().println("card: " + write(card, folder, "card"));
-        }
+        output.folder()
+                .ifPresent(folder -> spec.commandLine().getErr().println("card: " + write(card, folder, "card")));
     }
 
     /**
@@ -182,11 +154,7 @@ final class CardCommand implements Runnable {
 
     /** Writes every form of a card, whole or not at all; returns the page. */
     static Path write(CustomerCard card, Path folder, String name) {
-        try {
-            new ReportFolder(folder).write(card.files(name));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        OutputOptions.write(folder, card.files(name));
         return folder.resolve(name + ".html");
     }
 

@@ -1,20 +1,17 @@
 package hafthold.cli;
 
-import hafthold.decide.Comparison;
 import hafthold.decide.EventComparison;
+import hafthold.report.BenchStyle;
 import hafthold.report.ComparisonCsv;
 import hafthold.report.ComparisonJson;
 import hafthold.report.ComparisonMarkdown;
 import hafthold.report.ComparisonText;
-import hafthold.report.LengthUnits;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.TableSet;
-import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Ranks materials for one place. */
@@ -42,28 +39,16 @@ final class CompareCommand implements Runnable {
     @Mixin
     private TableOptions tables;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORM",
-            defaultValue = "text",
-            description = "${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE})")
-    private OutputFormat format;
+    @Mixin
+    private StyleOptions styles;
 
-    @Option(
-            names = "--units",
-            paramLabel = "UNITS",
-            defaultValue = "mm",
-            description = "mm, or inch for mm and thou (default: ${DEFAULT-VALUE})")
-    private LengthUnits units;
-
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "also write a report into this folder: page, pictures, text and figures")
-    private Path folder;
+    @Mixin
+    private OutputOptions output;
 
     @Override
     public void run() {
+        OutputFormat form = output.form("compare", OutputFormat.values());
+        BenchStyle style = styles.style();
         TableSet set = tables.open();
         MaterialLibrary library = MaterialLibrary.read(set);
         Optional<String> named = rack.firstNamed(library);
@@ -75,20 +60,20 @@ final class CompareCommand implements Runnable {
                 named,
                 sampling.sampling());
         EventComparison answer = run.comparison(events.schedule(set));
-        Comparison comparison = answer.comparison();
         spec.commandLine()
                 .getOut()
                 .print(
-                        switch (format) {
-                            case TEXT -> new ComparisonText(units, named).of(answer);
-                            case MARKDOWN -> ComparisonMarkdown.of(comparison, units, named);
+                        switch (form) {
+                            case TEXT -> new ComparisonText(style, named).of(answer);
+                            case MARKDOWN -> ComparisonMarkdown.of(answer, style, named);
                             case JSON -> ComparisonJson.of(answer);
-                            case CSV -> ComparisonCsv.of(comparison);
+                            case CSV -> ComparisonCsv.of(answer);
                         });
-        if (folder != null) {
-            String command = TypedCommand.of(spec.commandLine().getParseResult());
-            spec.commandLine().getErr().println("report: " + run.write(folder, answer, units, command));
-        }
-        run.warn(spec.commandLine().getErr(), comparison);
+        String command = TypedCommand.of(
+                spec.commandLine().getParseResult(), order.where().stays());
+        output.folder()
+                .ifPresent(folder ->
+                        spec.commandLine().getErr().println("report: " + run.write(folder, answer, style, command)));
+        run.warn(spec.commandLine().getErr(), style, answer.comparison());
     }
 }

@@ -6,9 +6,10 @@ import hafthold.decide.EventComparison;
 import hafthold.decide.Judgement;
 import hafthold.decide.PlaceComparison;
 import hafthold.decide.PlaceComparison.Candidate;
+import hafthold.material.ScaleMaterial;
+import hafthold.report.BenchStyle;
+import hafthold.report.CautionLines;
 import hafthold.report.ComparisonReport;
-import hafthold.report.LengthUnits;
-import hafthold.report.ReportFolder;
 import hafthold.simulate.Conditions;
 import hafthold.simulate.Sampling;
 import hafthold.source.Evidence;
@@ -16,15 +17,11 @@ import hafthold.source.Finding;
 import hafthold.table.CautionTable;
 import hafthold.table.LimitTable;
 import hafthold.table.TableSet;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * One comparison from tables to report.
@@ -58,32 +55,25 @@ record ComparisonRun(
         findings.addAll(defaults);
         findings.add(SamplingOptions.finding(sampling));
         findings.addAll(EventOptions.findings(schedule));
-        findings.addAll(cautions());
+        findings.addAll(CautionTable.read(tables).with(materials()));
         PlaceComparison places = new PlaceComparison(new Judgement(LimitTable.read(tables)), sampling);
         return schedule.isEmpty()
                 ? EventComparison.quiet(places.compare(conditions, candidates, findings))
                 : places.compare(conditions, schedule, candidates, findings);
     }
 
-    /** What can hurt, each sentence once. */
-    Set<Finding> cautions() {
-        CautionTable table = CautionTable.read(tables);
-        Set<Finding> cautions = new LinkedHashSet<>(table.general());
-        candidates.forEach(candidate -> cautions.addAll(table.about(candidate.material())));
-        return cautions;
-    }
-
     /** Says on the error stream what stands in for what is not known, and what can hurt. */
-    void warn(PrintWriter err, Comparison comparison) {
-        candidates.stream()
-                .map(Candidate::material)
+    void warn(PrintWriter err, BenchStyle style, Comparison comparison) {
+        materials().stream()
                 .filter(material -> material.evidence() == Evidence.UNKNOWN)
                 .flatMap(material -> material.findings().stream())
                 .distinct()
                 .forEach(finding -> err.println("note: " + finding.text()));
-        comparison.findings().stream()
-                .filter(finding -> finding.kind() == Finding.Kind.CAUTION)
-                .forEach(caution -> err.println("mind: " + caution.text()));
+        CautionLines.of(style, comparison.findings(), materials()).forEach(err::println);
+    }
+
+    private List<ScaleMaterial> materials() {
+        return candidates.stream().map(Candidate::material).distinct().toList();
     }
 
     /**
@@ -91,18 +81,9 @@ record ComparisonRun(
      *
      * @return the page
      */
-    Path write(Path folder, Comparison comparison, LengthUnits units, String command) {
-        return write(folder, EventComparison.quiet(comparison), units, command);
-    }
-
-    /** Likewise, with what each event does. */
-    Path write(Path folder, EventComparison comparison, LengthUnits units, String command) {
-        try {
-            new ReportFolder(folder)
-                    .write(new ComparisonReport(units, named, LimitTable.read(tables), command).files(comparison));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    Path write(Path folder, EventComparison comparison, BenchStyle style, String command) {
+        OutputOptions.write(
+                folder, new ComparisonReport(style, named, LimitTable.read(tables), command).files(comparison));
         return folder.resolve(PAGE);
     }
 }

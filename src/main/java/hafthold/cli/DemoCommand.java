@@ -2,6 +2,7 @@ package hafthold.cli;
 
 import hafthold.air.Setting;
 import hafthold.decide.Comparison;
+import hafthold.decide.EventComparison;
 import hafthold.decide.PlaceComparison.Candidate;
 import hafthold.knife.Handle;
 import hafthold.knife.Workshop;
@@ -10,8 +11,8 @@ import hafthold.material.Cut;
 import hafthold.quantity.Length;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
+import hafthold.report.BenchStyle;
 import hafthold.report.CardOrder;
-import hafthold.report.CardUnits;
 import hafthold.report.ComparisonText;
 import hafthold.report.CustomerCard;
 import hafthold.report.LengthUnits;
@@ -79,8 +80,8 @@ final class DemoCommand implements Runnable {
         out.println(
                 "An invented order: plain walnut is asked for, the knife goes to a home without cooling in Singapore.");
         out.println();
-        out.print(new ComparisonText(LengthUnits.MM, run.named()).of(comparison));
-        Path page = run.write(folder, comparison, LengthUnits.MM, "hafthold demo");
+        out.print(new ComparisonText(BenchStyle.ENGLISH, run.named()).of(comparison));
+        Path page = run.write(folder, EventComparison.quiet(comparison), BenchStyle.ENGLISH, "hafthold demo");
         spec.commandLine().getErr().println("report: " + page);
         Candidate asked = run.candidates().get(0);
         spec.commandLine()
@@ -89,7 +90,7 @@ final class DemoCommand implements Runnable {
                         + CardCommand.write(card(run, library, List.of(asked)), folder, "card")
                         + ", "
                         + CardCommand.write(card(run, library, CardCommand.beside(asked, library)), folder, "quote"));
-        run.warn(spec.commandLine().getErr(), comparison);
+        run.warn(spec.commandLine().getErr(), BenchStyle.ENGLISH, comparison);
     }
 
     private static CustomerCard card(ComparisonRun run, MaterialLibrary library, List<Candidate> handles) {
@@ -100,7 +101,7 @@ final class DemoCommand implements Runnable {
                 Optional.empty(),
                 Workshop.UNNAMED,
                 LimitTable.read(run.tables()),
-                CardUnits.MM,
+                LengthUnits.MM,
                 Wording.english());
         return CardCommand.of(order, run.tables(), library, run.conditions(), handles);
     }

@@ -85,7 +85,9 @@ final class EventOptions {
     /** Events are told of one place; on the way there they are not. */
     static void requireOnePlace(EventSchedule schedule, Destination destination) {
         if (!schedule.isEmpty() && !destination.repeatsFromStart()) {
-            throw new WrongUsageException("--event and several stays do not go together: ask for one of the places");
+            throw new WrongUsageException(
+                    "--event and --stays do not go together, for events are worked out in one place:"
+                            + " name it with --place or --climate and its --setting, instead of --stays");
         }
     }
 

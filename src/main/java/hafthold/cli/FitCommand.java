@@ -15,12 +15,12 @@ import hafthold.knife.TangStackKnife;
 import hafthold.material.Family;
 import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
+import hafthold.report.BenchStyle;
+import hafthold.report.CautionLines;
 import hafthold.report.FitJson;
 import hafthold.report.FitMarkdown;
 import hafthold.report.FitReport;
 import hafthold.report.FitText;
-import hafthold.report.LengthUnits;
-import hafthold.report.ReportFolder;
 import hafthold.simulate.Destination;
 import hafthold.source.Finding;
 import hafthold.table.BuildFile;
@@ -41,6 +41,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -78,17 +79,8 @@ final class FitCommand implements Callable<Integer> {
             description = "prints a commented file that this command accepts: full-tang (usual) or stack")
     private String example;
 
-    @Option(names = "--place", paramLabel = "PLACE", description = "another place than the file's")
-    private String place;
-
-    @Option(names = "--climate", paramLabel = "FILE", description = "recorded air instead of a place")
-    private Path climate;
-
-    @Option(names = "--setting", paramLabel = "SETTING", description = "another setting than the file's")
-    private String setting;
-
     @Mixin
-    private AirOptions air;
+    private WhereOptions where;
 
     @Mixin
     private SamplingOptions sampling;
@@ -99,25 +91,11 @@ final class FitCommand implements Callable<Integer> {
     @Mixin
     private TableOptions tables;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORM",
-            defaultValue = "text",
-            description = "text, markdown or json (default: ${DEFAULT-VALUE})")
-    private OutputFormat format;
+    @Mixin
+    private StyleOptions styles;
 
-    @Option(
-            names = "--units",
-            paramLabel = "UNITS",
-            defaultValue = "mm",
-            description = "mm, or inch for mm and thou (default: ${DEFAULT-VALUE})")
-    private LengthUnits units;
-
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "also write a report into this folder: page, pictures, text and figures")
-    private Path folder;
+    @Mixin
+    private OutputOptions output;
 
     @Option(names = "--check", description = "exit with 4 when the verdict is change or refuse")
     private boolean check;
@@ -132,15 +110,14 @@ final class FitCommand implements Callable<Integer> {
             throw new WrongUsageException(
                     "which knife? Name its file; 'hafthold fit --example' prints one to start from");
         }
-        if (format == OutputFormat.CSV) {
-            throw new WrongUsageException("fit answers as text, markdown or json, not as csv");
-        }
+        OutputFormat form = output.form("fit", OutputFormat.TEXT, OutputFormat.MARKDOWN, OutputFormat.JSON);
+        BenchStyle style = styles.style();
         TableSet set = tables.open();
         // The library is the longer read; a fault of the knife's own file is told first all the same.
         CompletableFuture<MaterialLibrary> shelf = CompletableFuture.supplyAsync(() -> MaterialLibrary.read(set));
         BuildFile build = BuildFile.read(file);
         MaterialLibrary library = of(shelf);
-        KnifeFile read = KnifeFile.of(build, file, set, library, air.reading());
+        KnifeFile read = KnifeFile.of(build, file, set, library, where.reading());
         List<Finding> findings = new ArrayList<>(read.findings());
         Destination destination = destination(read, set, findings);
         findings.addAll(FitFindings.of(read.knife(), destination));
@@ -150,18 +127,20 @@ final class FitCommand implements Callable<Integer> {
         spec.commandLine()
                 .getOut()
                 .print(
-                        switch (format) {
-                            case MARKDOWN -> FitMarkdown.of(fit, units);
+                        switch (form) {
+                            case MARKDOWN -> FitMarkdown.of(answer, style);
                             case JSON -> FitJson.of(answer);
-                            case TEXT, CSV -> new FitText(units).of(answer);
+                            case TEXT, CSV -> new FitText(style).of(answer);
                         });
-        List<Finding> cautions = List.copyOf(FitFindings.cautions(read.knife(), CautionTable.read(set)));
-        if (folder != null) {
-            spec.commandLine().getErr().println("report: " + write(answer, LimitTable.read(set), cautions));
-        }
-        EventOptions.cautions(events.schedule(set))
-                .forEach(caution -> spec.commandLine().getErr().println("mind: " + caution.text()));
-        cautions.forEach(caution -> spec.commandLine().getErr().println("mind: " + caution.text()));
+        List<Finding> cautions = CautionTable.read(set).with(FitFindings.materials(read.knife()));
+        output.folder()
+                .ifPresent(folder -> spec.commandLine()
+                        .getErr()
+                        .println("report: " + write(folder, answer, style, LimitTable.read(set), cautions)));
+        List<Finding> minded = new ArrayList<>(EventOptions.cautions(events.schedule(set)));
+        minded.addAll(cautions);
+        CautionLines.of(style, minded, FitFindings.materials(read.knife()))
+                .forEach(spec.commandLine().getErr()::println);
         boolean adverse = fit.verdict() == Verdict.CHANGE || fit.verdict() == Verdict.REFUSE;
         return check && adverse ? ExitCode.ADVERSE_VERDICT : ExitCode.DONE;
     }
@@ -179,7 +158,7 @@ final class FitCommand implements Callable<Integer> {
             return judge.fit(full, destination, schedule, findings);
         }
         throw new WrongUsageException("events are worked out for full-tang knives; for the parts of a stack ask"
-                + " 'hafthold compare --event' with their materials");
+                + " 'hafthold compare --place PLACE --material PART,PART --event ...'");
     }
 
     private static MaterialLibrary of(CompletableFuture<MaterialLibrary> shelf) {
@@ -191,11 +170,11 @@ final class FitCommand implements Callable<Integer> {
     }
 
     /** Writes page, pictures, text and figures, whole or not at all; returns the page. */
-    private Path write(EventFit fit, List<FitLimits> limits, List<Finding> cautions) {
-        String command = TypedCommand.of(spec.commandLine().getParseResult());
+    private Path write(Path folder, EventFit fit, BenchStyle style, List<FitLimits> limits, List<Finding> cautions) {
+        String command = TypedCommand.of(spec.commandLine().getParseResult(), where.stays());
         try {
-            new ReportFolder(folder)
-                    .write(new FitReport(units, limits, cautions, Files.readString(file), command).files(fit));
+            OutputOptions.write(
+                    folder, new FitReport(style, limits, cautions, Files.readString(file), command).files(fit));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -211,52 +190,32 @@ final class FitCommand implements Callable<Integer> {
     }
 
     private Destination destination(KnifeFile read, TableSet set, List<Finding> findings) {
-        if (place != null && climate != null) {
-            throw new WrongUsageException("--place and --climate exclude each other: name one of them");
-        }
-        Optional<Destination> through =
-                air.stays(PlaceTable.read(set), place != null || climate != null || setting != null);
-        if (through.isPresent()) {
-            findings.addAll(air.findings());
-            return through.get();
-        }
-        Setting lives = air.fitted(settingOf(read, findings));
-        if (place != null) {
-            return Destination.of(PlaceTable.read(set).find(place), lives);
-        }
-        if (climate != null) {
-            HourlyFile recorded = air.recorded(climate);
-            if (setting == null && read.setting().isEmpty()) {
-                air.takenAsOutdoors(climate);
-            }
-            findings.addAll(air.findings());
-            return recorded(recorded, lives);
+        Supplier<Setting> usual = () -> settingOf(read, findings);
+        Optional<Destination> named =
+                where.destination(PlaceTable.read(set), usual, read.setting().isPresent());
+        findings.addAll(where.findings());
+        if (named.isPresent()) {
+            return named.get();
         }
         if (read.place().isPresent()) {
-            return Destination.of(read.place().get(), lives);
+            return Destination.of(read.place().get(), where.lives(usual));
         }
         HourlyFile recorded = read.climate()
                 .orElseThrow(
                         () -> new WrongUsageException("where does the knife go? The file names no place: add place ="
                                 + " \"...\" under [knife], or give --place or --climate"));
         findings.addAll(recorded.findings());
-        return recorded(recorded, lives);
+        return WhereOptions.recorded(recorded, where.lives(usual));
     }
 
-    private Setting settingOf(KnifeFile read, List<Finding> findings) {
-        return setting != null
-                ? OrderOptions.settingOf(setting)
-                : read.setting().orElseGet(() -> {
-                    findings.add(new Finding(
-                            Finding.Kind.DEFAULT,
-                            "knife.setting",
-                            "The file says nothing of where the knife lives there, so heated-home is taken."));
-                    return HeatedHome.usual();
-                });
-    }
-
-    private static Destination recorded(HourlyFile air, Setting lives) {
-        return Destination.recorded(air.name(), air.name(), lives, air.air(), AirOptions.FILE_HUMIDITY_DOUBT);
+    private static Setting settingOf(KnifeFile read, List<Finding> findings) {
+        return read.setting().orElseGet(() -> {
+            findings.add(new Finding(
+                    Finding.Kind.DEFAULT,
+                    "knife.setting",
+                    "The file says nothing of where the knife lives there, so heated-home is taken."));
+            return HeatedHome.usual();
+        });
     }
 
     /** What the shop could use instead: the same wood treated, sheet that stands still, glues that give. */

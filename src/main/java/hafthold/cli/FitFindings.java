@@ -7,13 +7,11 @@ import hafthold.knife.Pin;
 import hafthold.knife.TangStackKnife;
 import hafthold.material.Cut;
 import hafthold.material.Hybrid;
+import hafthold.material.ScaleMaterial;
 import hafthold.simulate.Destination;
 import hafthold.source.Finding;
-import hafthold.table.CautionTable;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 
 /** What a note about one knife says of its own grounds, and what can hurt. */
 final class FitFindings {
@@ -21,17 +19,14 @@ final class FitFindings {
 
     private FitFindings() {}
 
-    /** What can hurt with the materials of a knife, each sentence once. */
-    static Set<Finding> cautions(Knife knife, CautionTable table) {
-        Set<Finding> cautions = new LinkedHashSet<>(table.general());
+    /** Everything in a knife that can hurt. */
+    static List<ScaleMaterial> materials(Knife knife) {
         if (knife instanceof FullTangKnife full) {
-            cautions.addAll(table.about(full.scale()));
-            cautions.addAll(table.about(full.adhesive()));
-            full.liners().forEach(liner -> cautions.addAll(table.about(liner)));
-        } else {
-            ((TangStackKnife) knife).parts().forEach(part -> cautions.addAll(table.about(part)));
+            List<ScaleMaterial> materials = new ArrayList<>(List.of(full.scale(), full.adhesive()));
+            materials.addAll(full.liners());
+            return materials;
         }
-        return cautions;
+        return ((TangStackKnife) knife).parts();
     }
 
     /** Grounds of the answer, and what this knife has to mind in this place. */

@@ -10,15 +10,11 @@ import hafthold.simulate.Destination;
 import hafthold.source.Figure;
 import hafthold.source.Finding;
 import hafthold.table.FinishTable;
-import hafthold.table.HourlyFile;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.PlaceTable;
 import hafthold.table.TableSet;
-import hafthold.table.UnknownIdException;
 import hafthold.table.UsualBuild;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,23 +33,8 @@ final class OrderOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
-    @Option(names = "--place", paramLabel = "PLACE", description = "where the knife goes; 'hafthold places' lists ids")
-    private String place;
-
-    @Option(
-            names = "--climate",
-            paramLabel = "FILE",
-            description = "instead of a place, a year of recorded outdoor air: EPW, or a logger's CSV with hour or"
-                    + " time, temperature_c (or _f), rh_percent")
-    private Path climate;
-
-    @Option(
-            names = "--setting",
-            paramLabel = "SETTING",
-            defaultValue = "heated-home",
-            description = "where it lives there: outdoors, heated-home, uncooled-home, air-conditioned, kitchen, shed,"
-                    + " boat, vehicle, sheath, display-case (default: ${DEFAULT-VALUE})")
-    private String setting;
+    @Mixin
+    private WhereOptions where;
 
     @Option(
             names = "--made-rh",
@@ -79,9 +60,6 @@ final class OrderOptions {
     @Mixin
     private HandleOptions handle;
 
-    @Mixin
-    private AirOptions air;
-
     /** The order in the engine's words. */
     Conditions conditions(TableSet tables, MaterialLibrary library) {
         return conditions(tables, library, destination(tables));
@@ -101,24 +79,18 @@ final class OrderOptions {
 
     /** The same order for many places: those named, the air of a file, or all places of the tables. */
     Tour tour(TableSet tables, MaterialLibrary library) {
-        if (climate != null) {
+        if (where.isRecorded()) {
             Conditions order = conditions(tables, library);
             return new Tour(
                     order,
                     List.of(Tour.siteOf(order.destination())),
                     Map.of(order.destination().id(), order::destination));
         }
-        if (isGiven("--stays")) {
+        if (where.stays().isPresent()) {
             throw new WrongUsageException("an atlas is of places, each in the same setting; --stays goes with compare");
         }
-        PlaceTable table = PlaceTable.read(tables);
-        List<Place> places = place == null
-                ? table.all()
-                : Arrays.stream(place.split(",", -1))
-                        .map(id -> table.find(id.strip()))
-                        .distinct()
-                        .toList();
-        Setting lives = air.fitted(settingOf(setting));
+        List<Place> places = where.places(PlaceTable.read(tables));
+        Setting lives = where.lives(OrderOptions::usualSetting);
         Conditions order = conditions(tables, library, Destination.of(places.get(0), lives));
         Map<String, Supplier<Destination>> destinations = new HashMap<>();
         places.forEach(stop -> destinations.put(stop.id(), () -> Destination.of(stop, lives)));
@@ -127,7 +99,7 @@ final class OrderOptions {
 
     /** What was taken for want of a word, and what was done to recorded air; asked for after the conditions. */
     List<Finding> defaults() {
-        List<Finding> defaults = new ArrayList<>(air.findings());
+        List<Finding> defaults = new ArrayList<>(where.findings());
         for (String name : List.of(
                 "--setting",
                 "--made-rh",
@@ -139,11 +111,8 @@ final class OrderOptions {
                 "--tang",
                 "--pin",
                 "--clearance")) {
-            if (!isGiven(name) && !(name.equals("--setting") && isGiven("--stays"))) {
-                defaults.add(new Finding(
-                        Finding.Kind.DEFAULT,
-                        name,
-                        "Not given, so " + spec.findOption(name).defaultValue() + " was taken."));
+            if (!isGiven(name) && !(name.equals("--setting") && where.stays().isPresent())) {
+                defaults.add(new Finding(Finding.Kind.DEFAULT, name, "Not given, so " + usual(name) + " was taken."));
             }
         }
         defaults.add(new Finding(
@@ -159,48 +128,35 @@ final class OrderOptions {
         return defaults;
     }
 
+    /** Where the knife goes. */
+    WhereOptions where() {
+        return where;
+    }
+
+    private String usual(String name) {
+        return name.equals("--setting")
+                ? WhereOptions.USUAL_SETTING
+                : spec.findOption(name).defaultValue();
+    }
+
+    private static Setting usualSetting() {
+        return WhereOptions.settingOf(WhereOptions.USUAL_SETTING);
+    }
+
     private boolean isGiven(String name) {
         return spec.commandLine().getParseResult().hasMatchedOption(name);
     }
 
     /** What was done to recorded air; asked for after the conditions. */
     List<Finding> notes() {
-        return air.findings();
+        return where.findings();
     }
 
     private Destination destination(TableSet tables) {
-        Optional<Destination> through =
-                air.stays(PlaceTable.read(tables), place != null || climate != null || isGiven("--setting"));
-        if (through.isPresent()) {
-            return through.get();
-        }
-        Setting lives = air.fitted(settingOf(setting));
-        if (place != null && climate != null) {
-            throw new WrongUsageException("--place and --climate exclude each other: name one of them");
-        }
-        if (climate != null) {
-            HourlyFile file = air.recorded(climate);
-            if (!isGiven("--setting")) {
-                air.takenAsOutdoors(climate);
-            }
-            return Destination.recorded(file.name(), file.name(), lives, file.air(), AirOptions.FILE_HUMIDITY_DOUBT);
-        }
-        if (place == null) {
-            throw new WrongUsageException(
-                    "where does the knife go? Name a --place (hafthold places lists them), a --climate file or a"
-                            + " table of --stays");
-        }
-        return Destination.of(PlaceTable.read(tables).find(place), lives);
-    }
-
-    /** The setting of an id. */
-    static Setting settingOf(String id) {
-        return Setting.find(id)
-                .orElseThrow(() -> new UnknownIdException(
-                        "setting",
-                        id,
-                        Setting.all().stream().map(Setting::id).toList(),
-                        "hafthold compare --help lists them all"));
+        return where.destination(PlaceTable.read(tables), OrderOptions::usualSetting, false)
+                .orElseThrow(() -> new WrongUsageException(
+                        "where does the knife go? Name a --place (hafthold places lists them), a --climate file or a"
+                                + " table of --stays"));
     }
 
     private static Figure expansion(MaterialLibrary library, String metal) {

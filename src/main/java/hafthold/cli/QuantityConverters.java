@@ -6,6 +6,7 @@ import hafthold.quantity.QuantityFormatException;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
 import hafthold.quantity.VapourPressure;
+import hafthold.report.LengthUnits;
 import java.util.Arrays;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -23,6 +24,7 @@ final class QuantityConverters {
         commandLine.registerConverter(Temperature.class, reading(Temperature::parse));
         commandLine.registerConverter(RelativeHumidity.class, reading(RelativeHumidity::parse));
         commandLine.registerConverter(VapourPressure.class, reading(VapourPressure::parse));
+        commandLine.registerConverter(LengthUnits.class, QuantityConverters::units);
         commandLine.registerConverter(Cut.class, QuantityConverters::cut);
     }
 
@@ -34,6 +36,18 @@ final class QuantityConverters {
                 throw new TypeConversionException(e.getMessage());
             }
         };
+    }
+
+    /** Reads units; inch, as both were called before, is still understood. */
+    private static LengthUnits units(String typed) {
+        if (typed.equalsIgnoreCase("inch")) {
+            return LengthUnits.BOTH;
+        }
+        return Arrays.stream(LengthUnits.values())
+                .filter(units -> units.name().equalsIgnoreCase(typed))
+                .findFirst()
+                .orElseThrow(() -> new TypeConversionException(
+                        "'" + typed + "' are no units of movements; expected mm, thou or both"));
     }
 
     private static Cut cut(String typed) {

@@ -9,10 +9,9 @@ final class SamplingOptions {
     @Option(
             names = "--samples",
             paramLabel = "N",
-            defaultValue = "100",
-            description = "how often the year is run with figures drawn from their ranges; 1 for none, which leaves no"
-                    + " band, else 30 to 10000 (default: ${DEFAULT-VALUE})")
-    private int samples;
+            description = "how often each year is run with figures drawn from their ranges; 1 for none, which is quick"
+                    + " and leaves no band, else 30 to 10000 (default: 100; atlas: 1)")
+    private Integer samples;
 
     @Option(
             names = "--seed",
@@ -34,10 +33,15 @@ final class SamplingOptions {
                                 + " points; the value is the year with every figure at its value.");
     }
 
-    /** The sampling asked for. */
+    /** The sampling asked for, as often as is usual where nobody said how often. */
     Sampling sampling() {
+        return sampling(Sampling.USUAL.samples());
+    }
+
+    /** Likewise, for a command with another usual number. */
+    Sampling sampling(int usual) {
         try {
-            return new Sampling(samples, seed);
+            return new Sampling(samples == null ? usual : samples, seed);
         } catch (IllegalArgumentException e) {
             throw new WrongUsageException("--samples: " + e.getMessage());
         }

@@ -3,101 +3,89 @@ package hafthold.report;
 import hafthold.decide.Advice;
 import hafthold.decide.Change;
 import hafthold.decide.Reason;
-import hafthold.knife.Pin;
-import hafthold.material.Cut;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 
-/** Changes of a build and what they do, in the bench's words. */
-final class AdviceWords {
+/**
+ * Changes of a build and what they do, in the bench's words.
+ *
+ * @param style language and units
+ */
+record AdviceWords(BenchStyle style) {
     private static final double SAME = 0.005e-3;
     private static final double SAME_USE = 0.01;
     private static final double HALF = 0.5;
 
-    private static final Wording WORDS = Wording.english();
-
-    private AdviceWords() {}
-
     /** What to do, as a sentence begins. */
-    static String toDo(Change change) {
-        String text = clause(change);
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    String toDo(Change change) {
+        return BenchStyle.capital(clause(change));
     }
 
-    private static String clause(Change change) {
+    private String clause(Change change) {
         if (change instanceof Change.Condition condition) {
-            return WORDS.say(
+            return style.say(
                     !condition.atLimit()
-                            ? "bench.do.condition"
-                            : condition.humidity().fraction() < HALF
-                                    ? "bench.do.condition.driest"
-                                    : "bench.do.condition.dampest",
+                            ? "do.condition"
+                            : condition.humidity().fraction() < HALF ? "do.condition.driest" : "do.condition.dampest",
                     "humidity",
-                    AnswerWords.plain(condition.humidity().percent()),
+                    style.plain(condition.humidity().percent()),
                     "moisture",
-                    AnswerWords.percent(condition.moistureFraction()));
+                    style.percent(condition.moistureFraction()));
         }
         if (change instanceof Change.Recut recut) {
             return switch (recut.cut()) {
-                case QUARTER -> WORDS.say("bench.do.quarter");
-                case FLAT -> WORDS.say("bench.do.flat");
-                default -> WORDS.say("bench.do.recut", "cut", recut.cut().word());
+                case QUARTER -> style.say("do.quarter");
+                case FLAT -> style.say("do.flat");
+                default -> style.say("do.recut", "cut", style.shortCut(recut.cut()));
             };
         }
         if (change instanceof Change.Pins pins) {
-            return WORDS.say(
-                    "bench.do.pins",
+            return style.say(
+                    "do.pins",
                     "pin",
-                    millimetres(pins.diameter().millimetres()),
+                    Paragraph.held(style.size(pins.diameter())),
                     "hole",
-                    millimetres(pins.hole().millimetres()),
+                    Paragraph.held(style.size(pins.hole())),
                     "fill",
-                    fill(pins.fill()));
+                    style.named("fill", pins.fill().name()));
         }
         if (change instanceof Change.BondLine line) {
-            return WORDS.say(
-                    "bench.do.bond-line",
-                    "thickness",
-                    millimetres(line.thickness().millimetres()));
+            return style.say("do.bond-line", "thickness", Paragraph.held(style.size(line.thickness())));
         }
         if (change instanceof Change.Glue glue) {
-            return WORDS.say("bench.do.glue", "glue", glue.name());
+            return style.say("do.glue", "glue", glue.name());
         }
         if (change instanceof Change.Material material) {
-            return WORDS.say("bench.do.material", "material", material.name());
+            return style.say("do.material", "material", material.name());
         }
         if (change instanceof Change.Part part) {
-            return WORDS.say("bench.do.part", "place", Integer.toString(part.place()), "material", part.name());
+            return style.say("do.part", "place", Integer.toString(part.place()), "material", part.name());
         }
         if (change instanceof Change.Preload preload) {
-            return WORDS.say("bench.do.preload", "newtons", Long.toString(Math.round(preload.newtons())));
+            return style.say("do.preload", "newtons", Long.toString(Math.round(preload.newtons())));
         }
         List<Change> all = ((Change.Together) change).changes();
-        return all.stream().map(AdviceWords::clause).collect(Collectors.joining(WORDS.say("bench.do.and")));
-    }
-
-    private static String fill(Pin.Fill fill) {
-        return WORDS.say("bench.fill." + fill.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return style.joined("do.and", all.stream().map(this::clause).toList());
     }
 
     /** What came of it, such as "edge 0.16 to 0.08 mm shy; then it moves with the seasons ...". */
-    static String effect(Advice advice) {
+    String effect(Advice advice) {
         String effects = effects(advice);
-        return WORDS.say(
-                effects.isEmpty() ? "bench.effect.verdict" : "bench.effect.and-verdict",
+        return style.say(
+                effects.isEmpty() ? "effect.verdict" : "effect.and-verdict",
                 "effects",
                 effects,
                 "verdict",
-                advice.verdict().word());
+                style.verdict(advice.verdict()));
     }
 
     /** What it does to each thing that shows a difference; empty where nothing does. */
-    static String effects(Advice advice) {
-        return advice.effects().stream()
-                .filter(AdviceWords::shows)
-                .map(AdviceWords::words)
-                .collect(Collectors.joining(", "));
+    String effects(Advice advice) {
+        return style.joined(
+                "comma",
+                advice.effects().stream()
+                        .filter(AdviceWords::shows)
+                        .map(this::words)
+                        .toList());
     }
 
     private static boolean shows(Advice.Effect effect) {
@@ -105,23 +93,21 @@ final class AdviceWords {
         return Math.abs(effect.after() - effect.before()) >= same;
     }
 
-    private static String words(Advice.Effect effect) {
-        return name(effect.kind()) + " "
-                + (effect.kind().isUse()
-                        ? String.format(Locale.ROOT, "%.0f to %.0f %%", 100 * effect.before(), 100 * effect.after())
-                        : String.format(Locale.ROOT, "%.2f to %.2f mm", 1000 * effect.before(), 1000 * effect.after()));
+    private String words(Advice.Effect effect) {
+        boolean isUse = effect.kind().isUse();
+        return style.say(
+                "effect.change",
+                "what",
+                name(effect.kind()),
+                "before",
+                isUse ? style.fixed(100 * effect.before(), 0) : style.hundredths(effect.before()),
+                "after",
+                isUse ? style.fixed(100 * effect.after(), 0) : style.hundredths(effect.after()),
+                "unit",
+                isUse ? "%" : style.unit());
     }
 
-    private static String name(Reason.Kind kind) {
-        return WORDS.say("bench.effect." + kind.name().toLowerCase(Locale.ROOT).replace('_', '-'));
-    }
-
-    private static String millimetres(double millimetres) {
-        return AnswerWords.plain(millimetres) + Paragraph.HOLD + "mm";
-    }
-
-    /** A cut as an adjective. */
-    static String cutWord(Cut cut) {
-        return WORDS.say("bench.cut." + cut.name().toLowerCase(Locale.ROOT));
+    private String name(Reason.Kind kind) {
+        return style.say("effect." + style.keyOf(kind));
     }
 }

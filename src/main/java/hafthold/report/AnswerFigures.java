@@ -1,14 +1,11 @@
 package hafthold.report;
 
-import com.fasterxml.jackson.core.JsonGenerator;
 import hafthold.quantity.Band;
 import hafthold.simulate.HandleYear;
-import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 
 /** The figures of one answer under the keys that scripts read, shared by JSON and CSV so that both carry the same. */
 final class AnswerFigures {
@@ -66,32 +63,6 @@ final class AnswerFigures {
             new BandKey("pin_crack_use", "", year -> year.pins().crackUse()));
 
     private AnswerFigures() {}
-
-    /** Low, value and high as three cells; empty ones where it is not known. */
-    static List<String> cells(Optional<Band> band) {
-        return band.map(known -> Stream.of(known.low(), known.value(), known.high())
-                        .map(number -> Double.toString(stable(number)))
-                        .toList())
-                .orElse(List.of("", "", ""));
-    }
-
-    /** An object with low, value and high. */
-    static void write(JsonGenerator json, String key, Band band, double factor) throws IOException {
-        json.writeObjectFieldStart(key);
-        json.writeNumberField("low", stable(factor * band.low()));
-        json.writeNumberField("value", stable(factor * band.value()));
-        json.writeNumberField("high", stable(factor * band.high()));
-        json.writeEndObject();
-    }
-
-    /** Likewise; null where it is not known. */
-    static void write(JsonGenerator json, String key, Optional<Band> band, double factor) throws IOException {
-        if (band.isPresent()) {
-            write(json, key, band.get(), factor);
-        } else {
-            json.writeNullField(key);
-        }
-    }
 
     /** A number on a grid of 1e-9, without a negative zero, so that equal runs give equal bytes. */
     static double stable(double number) {

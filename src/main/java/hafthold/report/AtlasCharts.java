@@ -13,19 +13,22 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 
-/** The pictures of an atlas: how verdicts divide by family and by climate. */
-final class AtlasCharts {
-    private AtlasCharts() {}
+/**
+ * The pictures of an atlas: how verdicts divide by family and by climate.
+ *
+ * @param style language and units
+ */
+record AtlasCharts(BenchStyle style) {
 
-    static List<ReportChart> of(Atlas atlas) {
+    List<ReportChart> of(Atlas atlas) {
+        AtlasWords words = new AtlasWords(style);
         Map<String, Tally> families = new LinkedHashMap<>();
         for (Family family : atlas.families()) {
             families.put(
-                    AtlasWords.heading(family),
+                    words.heading(family),
                     Tally.of(atlas.linesOf(family).stream()
                             .flatMap(line -> line.cells().stream())
                             .toList()));
@@ -33,50 +36,60 @@ final class AtlasCharts {
         Map<String, Tally> climates = new LinkedHashMap<>();
         for (ClimateGroup climate : atlas.climates()) {
             Stream<Cell> cells = atlas.lines().stream().flatMap(line -> atlas.cells(line, climate).stream());
-            climates.put(climate.words(), Tally.of(cells.toList()));
+            climates.put(words.climate(climate), Tally.of(cells.toList()));
         }
-        return List.of(
-                chart("atlas-families", "How the families fare", "family", families),
-                chart("atlas-climates", "How the climates fare", "climate", climates));
+        return List.of(chart("families", families), chart("climates", climates));
     }
 
-    private static ReportChart chart(String id, String title, String what, Map<String, Tally> tallies) {
+    private ReportChart chart(String what, Map<String, Tally> tallies) {
         VerdictChart chart = new VerdictChart(
-                id,
-                title,
+                "atlas-" + what,
+                style.say(what + ".title"),
                 tallies.entrySet().stream()
                         .map(entry -> new VerdictBar(entry.getKey(), shares(entry.getValue())))
-                        .toList());
-        return ReportChart.of(id, title, reading(tallies), chart::svg, chart.fileSvg(), numbers(what, tallies));
+                        .toList(),
+                Arrays.stream(Verdict.values()).map(style::verdict).toList());
+        return ReportChart.of(
+                chart.id(), chart.title(), reading(tallies), chart::svg, chart.fileSvg(), numbers(what, tallies));
     }
 
     private static List<Double> shares(Tally tally) {
         return Arrays.stream(Verdict.values()).map(tally::share).toList();
     }
 
-    private static String reading(Map<String, Tally> tallies) {
+    private String reading(Map<String, Tally> tallies) {
         Comparator<Map.Entry<String, Tally>> byStaying =
                 Comparator.comparingDouble(entry -> entry.getValue().share(Verdict.STAYS));
         Map.Entry<String, Tally> best =
                 tallies.entrySet().stream().max(byStaying).orElseThrow();
         Map.Entry<String, Tally> worst =
                 tallies.entrySet().stream().min(byStaying).orElseThrow();
-        String most = best.getKey() + ": " + percent(best.getValue()) + " of the pairs of material and place stay";
-        return tallies.size() == 1 ? most + "." : most + "; " + worst.getKey() + ": " + percent(worst.getValue()) + ".";
+        return tallies.size() == 1
+                ? style.say("fares.one", "name", best.getKey(), "percent", percent(best.getValue()))
+                : style.say(
+                        "fares.many",
+                        "name",
+                        best.getKey(),
+                        "percent",
+                        percent(best.getValue()),
+                        "other",
+                        worst.getKey(),
+                        "least",
+                        percent(worst.getValue()));
     }
 
     private static String percent(Tally tally) {
-        return Math.round(100 * tally.share(Verdict.STAYS)) + " %";
+        return Long.toString(Math.round(100 * tally.share(Verdict.STAYS)));
     }
 
-    private static NumbersTable numbers(String what, Map<String, Tally> tallies) {
-        List<String> head = new ArrayList<>(List.of(what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1)));
-        Arrays.stream(Verdict.values()).forEach(verdict -> head.add(verdict.word()));
+    private NumbersTable numbers(String what, Map<String, Tally> tallies) {
+        List<String> head = new ArrayList<>(List.of(style.say(what + ".head")));
+        Arrays.stream(Verdict.values()).forEach(verdict -> head.add(style.verdict(verdict)));
         List<List<String>> rows = new ArrayList<>();
         tallies.forEach((label, tally) -> rows.add(Stream.concat(
                         Stream.of(label),
                         Arrays.stream(Verdict.values()).map(verdict -> Integer.toString(tally.of(verdict))))
                 .toList()));
-        return new NumbersTable("Pairs of material and place by " + what + " and verdict", head, rows);
+        return new NumbersTable(style.say(what + ".caption"), head, rows);
     }
 }

@@ -9,14 +9,9 @@ import hafthold.decide.Atlas.Cell;
 import hafthold.decide.Atlas.Line;
 import hafthold.decide.Atlas.Site;
 import hafthold.decide.Verdict;
-import hafthold.report.AnswerFigures.BandKey;
-import hafthold.report.AnswerFigures.NumberKey;
 import hafthold.simulate.HandleYear;
-import hafthold.source.Finding;
 import java.io.IOException;
 import java.io.Writer;
-import java.util.List;
-import java.util.Locale;
 
 /**
  * An atlas as one JSON object, one line a place, a material and a result: numbers unformatted, units at the end of the
@@ -33,8 +28,8 @@ public final class AtlasJson {
             json.writeStartObject();
             json.writeStringField("setting", atlas.setting());
             json.writeObjectFieldStart("made");
-            number(json, "temperature_c", atlas.madeTemperature().celsius());
-            number(json, "rh_percent", atlas.madeHumidity().percent());
+            JsonFigures.number(json, "temperature_c", atlas.madeTemperature().celsius());
+            JsonFigures.number(json, "rh_percent", atlas.madeHumidity().percent());
             json.writeEndObject();
             climates(json, atlas);
             places(json, atlas);
@@ -46,7 +41,7 @@ public final class AtlasJson {
                 }
             }
             json.writeEndArray();
-            findings(json, atlas.findings());
+            JsonFigures.findings(json, atlas.findings());
             json.writeEndObject();
         }
         writer.write('\n');
@@ -94,8 +89,8 @@ public final class AtlasJson {
                 }
                 json.writeEndArray();
             }
-            json.writeStringField("where", Paragraph.plain(new WhereItStays(atlas).sentence(line)));
-            findings(json, line.findings());
+            json.writeStringField("where", Paragraph.plain(new WhereItStays(atlas, BenchStyle.ENGLISH).sentence(line)));
+            JsonFigures.findings(json, line.findings());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -111,37 +106,17 @@ public final class AtlasJson {
         json.writeStringField("name", year.scale().name());
         json.writeStringField("family", year.scale().family().word());
         json.writeStringField("cut", year.scale().cut().word());
-        for (NumberKey key : AnswerFigures.MOISTURE) {
-            number(json, key.key(), key.of().applyAsDouble(year));
-        }
-        for (BandKey key : AnswerFigures.MOVEMENTS) {
-            AnswerFigures.write(json, key.key(), key.of().apply(year), 1);
-        }
-        number(json, "limit_use", cell.use());
+        JsonFigures.moisture(json, year);
+        JsonFigures.movements(json, year);
+        JsonFigures.number(json, "limit_use", cell.use());
         json.writeNumberField("worst_month", year.worstMonth());
         json.writeStringField("verdict", cell.verdict().word());
         json.writeStringField("evidence", year.grounds().evidence().grade());
         json.writeBooleanField("bonded", EdgeStep.isBonded(year));
         if (cell.holds().isPresent()) {
-            number(json, "probability", cell.holds().getAsDouble());
+            JsonFigures.number(json, "probability", cell.holds().getAsDouble());
         }
         json.writeEndObject();
-    }
-
-    private static void number(JsonGenerator json, String key, double number) throws IOException {
-        json.writeNumberField(key, AnswerFigures.stable(number));
-    }
-
-    private static void findings(JsonGenerator json, List<Finding> findings) throws IOException {
-        json.writeArrayFieldStart("findings");
-        for (Finding finding : findings) {
-            json.writeStartObject();
-            json.writeStringField("kind", finding.kind().name().toLowerCase(Locale.ROOT));
-            json.writeStringField("subject", finding.subject());
-            json.writeStringField("text", finding.text());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
     }
 
     /** Nothing between tokens but a line feed before each element of an array. */

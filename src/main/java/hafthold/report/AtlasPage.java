@@ -19,10 +19,11 @@ import java.util.Map;
 /**
  * An atlas as a page of its own: nothing fetched, readable without its script, which only hides what is not wanted.
  *
+ * @param style language and units
  * @param limits classes of work, strictest first
  * @param command the command that repeats the run
  */
-public record AtlasPage(List<FitLimits> limits, String command) {
+public record AtlasPage(BenchStyle style, List<FitLimits> limits, String command) {
     private static final String SCRIPT = PageFrame.resource("atlas.js");
 
     /** Keeps its own copy. */
@@ -32,69 +33,70 @@ public record AtlasPage(List<FitLimits> limits, String command) {
 
     /** The whole page as HTML. */
     public String of(Atlas atlas) {
-        PageFrame frame = new PageFrame(AtlasWords.title(atlas), SCRIPT);
+        PageFrame frame = new PageFrame(style, new AtlasWords(style).title(atlas), SCRIPT);
         Markup page = frame.page();
-        page.element("p", AtlasWords.lead(atlas), "class", "lead");
+        page.element("p", new AtlasWords(style).lead(atlas), "class", "lead");
         situation(page, atlas);
         surprises(page, atlas);
         map(page, atlas);
-        page.open("section").element("h2", "How they divide");
-        AtlasCharts.of(atlas).forEach(frame::chart);
+        page.open("section").element("h2", style.say("heading.divide"));
+        new AtlasCharts(style).of(atlas).forEach(frame::chart);
         page.close("section");
         words(page, atlas);
         places(page, atlas);
         grouping(page, atlas);
-        Foundations.write(page, digests(atlas), limits, "good-new");
-        page.open("section").element("h2", "To run this again");
-        page.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", "Command")
-                .open("pre")
-                .verbatim(command)
-                .close("pre")
-                .close("div");
-        page.close("section");
+        new Foundations(style, limits).write(page, digests(atlas));
+        frame.again(command);
         return frame.html();
     }
 
-    private static void situation(Markup page, Atlas atlas) {
-        page.open("dl", "class", "situation");
+    private void situation(Markup page, Atlas atlas) {
+        SituationWords words = new SituationWords(style);
         Map<String, String> inputs = new LinkedHashMap<>();
-        inputs.put("Live", SituationWords.lives(atlas.setting(), atlas.settingRule()));
-        inputs.put("Made at", SituationWords.made(atlas.madeTemperature(), atlas.madeHumidity(), atlas.finishName()));
-        inputs.put("Handle", SituationWords.handle(atlas.handle(), LengthUnits.MM));
-        inputs.forEach((term, words) -> page.element("dt", term).element("dd", words));
-        page.close("dl");
+        inputs.put(style.say("row.live"), words.lives(atlas.setting(), atlas.settingRule()));
+        inputs.put(
+                style.say("row.made-at"),
+                words.made(atlas.madeTemperature(), atlas.madeHumidity(), atlas.finishName()));
+        inputs.put(style.say("row.handle"), words.handle(atlas.handle()));
+        PageFrame.situation(page, inputs);
     }
 
-    private static void surprises(Markup page, Atlas atlas) {
+    private void surprises(Markup page, Atlas atlas) {
         List<AtlasSurprise> surprises = AtlasSurprises.of(atlas);
         if (!surprises.isEmpty()) {
-            page.open("section")
-                    .element("h2", "What one might not have guessed")
-                    .open("ul");
-            surprises.forEach(surprise -> page.element("li", AtlasWords.sentence(surprise)));
+            page.open("section").element("h2", style.say("heading.surprises")).open("ul");
+            surprises.forEach(surprise -> page.element("li", new SurpriseWords(style).sentence(surprise)));
             page.close("ul").close("section");
         }
     }
 
     /** Materials against climates: the verdict that more than half of the places give, and in how many it stays. */
-    private static void map(Markup page, Atlas atlas) {
-        page.open("section", "id", "map").element("h2", "The map");
-        page.element(
-                "p",
-                "A cell tells what more than half of a climate's places give a material, and below it in how many of them"
-                        + " it stays. The darker, the worse: " + VerdictSign.key()
-                        + ". In every family the material that"
-                        + " moves least stands first.");
-        page.open("div", "id", "filter").close("div");
+    private void map(Markup page, Atlas atlas) {
+        page.open("section", "id", "map").element("h2", style.say("heading.map"));
+        page.element("p", style.say("atlas.map", "signs", new VerdictSign(style).key()));
+        page.open(
+                        "div",
+                        "id",
+                        "filter",
+                        "data-label-family",
+                        style.say("filter.family"),
+                        "data-label-climate",
+                        style.say("filter.climate"),
+                        "data-label-all",
+                        style.say("filter.all"))
+                .close("div");
         for (Family family : atlas.families()) {
             page.open("div", "class", "map", "data-family", family.word()).open("table");
-            page.element("caption", AtlasWords.heading(family)).open("thead").open("tr");
+            page.element("caption", new AtlasWords(style).heading(family))
+                    .open("thead")
+                    .open("tr");
             page.element("td", "");
             for (ClimateGroup climate : atlas.climates()) {
                 page.open("th", "scope", "col", "data-climate", climate.id())
                         .element(
                                 "span",
-                                climate.words() + " (" + atlas.placesOf(climate).size() + ")")
+                                new AtlasWords(style).climate(climate) + " ("
+                                        + atlas.placesOf(climate).size() + ")")
                         .close("th");
             }
             page.close("tr").close("thead").open("tbody");
@@ -103,7 +105,7 @@ public record AtlasPage(List<FitLimits> limits, String command) {
                 for (ClimateGroup climate : atlas.climates()) {
                     Tally tally = Tally.of(atlas.cells(line, climate));
                     page.open("td", "class", "v-" + tally.usual().word(), "data-climate", climate.id())
-                            .element("b", VerdictSign.of(tally.usual()))
+                            .element("b", new VerdictSign(style).of(tally.usual()))
                             .text(Integer.toString(tally.of(Verdict.STAYS)))
                             .close("td");
                 }
@@ -115,23 +117,23 @@ public record AtlasPage(List<FitLimits> limits, String command) {
     }
 
     /** Where each material stays, in words. */
-    private static void words(Markup page, Atlas atlas) {
-        page.open("section").element("h2", "Where each stays");
-        WhereItStays where = new WhereItStays(atlas);
+    private void words(Markup page, Atlas atlas) {
+        page.open("section").element("h2", style.say("heading.where-each"));
+        WhereItStays where = new WhereItStays(atlas, style);
         for (Family family : atlas.families()) {
             List<Line> lines = atlas.linesOf(family);
-            page.open("div", "data-family", family.word()).element("h3", AtlasWords.heading(family));
+            page.open("div", "data-family", family.word()).element("h3", new AtlasWords(style).heading(family));
             PageFrame.openTable(
                     page,
-                    AtlasWords.heading(family) + ": where it stays; edge steps over all places, mm a side",
-                    List.of("Material", "Stays", "Needs care", "Wants another build", "Does not belong", "Edge"),
+                    style.say("caption.where", "family", new AtlasWords(style).heading(family), "unit", style.unit()),
+                    style.heads("material", "stays", "care", "change", "refuse", "edge"),
                     lines.size());
             for (Line line : lines) {
                 page.open("tr").element("th", heading(line), "scope", "row");
                 for (Verdict verdict : List.of(Verdict.STAYS, Verdict.CARE, Verdict.CHANGE, Verdict.REFUSE)) {
                     page.element("td", where.where(line, verdict), "class", "where");
                 }
-                page.element("td", WhereItStays.edgeRange(line.cells()), "class", "held")
+                page.element("td", where.edgeRange(line.cells()), "class", "held")
                         .close("tr");
             }
             PageFrame.closeTable(page);
@@ -141,18 +143,14 @@ public record AtlasPage(List<FitLimits> limits, String command) {
     }
 
     /** Every pair, a table a climate, folded away. */
-    private static void places(Markup page, Atlas atlas) {
-        page.open("section").element("h2", "Place by place");
-        page.element(
-                "p",
-                "Verdict and the year's larger edge step in hundredths of a millimetre a side, − shy, + proud. The"
-                        + " verdict counts pins, heads and ends as well.");
+    private void places(Markup page, Atlas atlas) {
+        page.open("section").element("h2", style.say("heading.places"));
+        page.element("p", style.say(style.isThou() ? "atlas.pairs.thou" : "atlas.pairs"));
+        WhereItStays where = new WhereItStays(atlas, style);
         for (ClimateGroup climate : atlas.climates()) {
             List<Integer> places = atlas.placesOf(climate);
             page.open("details", "data-climate", climate.id())
-                    .element(
-                            "summary",
-                            climate.words() + ", " + places.size() + (places.size() == 1 ? " place" : " places"));
+                    .element("summary", new AtlasWords(style).places(atlas, climate));
             page.open(
                             "div",
                             "class",
@@ -162,9 +160,9 @@ public record AtlasPage(List<FitLimits> limits, String command) {
                             "role",
                             "region",
                             "aria-label",
-                            "Place by place: " + climate.words())
+                            style.say("label.places", "climate", new AtlasWords(style).climate(climate)))
                     .open("table")
-                    .element("caption", "Verdicts and edge steps: " + climate.words())
+                    .element("caption", style.say("caption.places", "climate", new AtlasWords(style).climate(climate)))
                     .open("thead")
                     .open("tr")
                     .element("td", "");
@@ -176,7 +174,7 @@ public record AtlasPage(List<FitLimits> limits, String command) {
             page.close("tr").close("thead");
             for (Family family : atlas.families()) {
                 page.open("tbody", "data-family", family.word());
-                atlas.linesOf(family).forEach(line -> pairs(page, line, places));
+                atlas.linesOf(family).forEach(line -> pairs(page, where, line, places));
                 page.close("tbody");
             }
             page.close("table").close("div").close("details");
@@ -184,23 +182,26 @@ public record AtlasPage(List<FitLimits> limits, String command) {
         page.close("section");
     }
 
-    private static void pairs(Markup page, Line line, List<Integer> places) {
+    private void pairs(Markup page, WhereItStays where, Line line, List<Integer> places) {
         page.open("tr").element("th", heading(line), "scope", "row");
         for (int place : places) {
             Cell cell = line.cells().get(place);
             page.open("td", "class", "v-" + cell.verdict().word())
-                    .text(VerdictSign.of(cell.verdict()) + Paragraph.HOLD + WhereItStays.signedHundredths(cell))
+                    .text(new VerdictSign(style).of(cell.verdict()) + Paragraph.HOLD + where.signed(cell))
                     .close("td");
         }
         page.close("tr");
     }
 
-    private static void grouping(Markup page, Atlas atlas) {
-        page.open("section").element("h2", "How places are grouped");
-        page.element("p", AtlasWords.basis());
-        PageFrame.openTable(page, "Climates and their places", List.of("Climate", "What it takes", "Places"));
+    private void grouping(Markup page, Atlas atlas) {
+        page.open("section").element("h2", style.say("heading.grouping"));
+        AtlasWords words = new AtlasWords(style);
+        page.element("p", style.say("atlas.basis"));
+        PageFrame.openTable(page, style.say("caption.grouping"), style.heads("climate", "rule", "places"));
         for (ClimateGroup climate : atlas.climates()) {
-            page.open("tr").element("th", climate.words(), "scope", "row").element("td", climate.rule());
+            page.open("tr")
+                    .element("th", words.climate(climate), "scope", "row")
+                    .element("td", words.rule(climate));
             page.element(
                             "td",
                             String.join(
@@ -215,8 +216,8 @@ public record AtlasPage(List<FitLimits> limits, String command) {
         page.close("section");
     }
 
-    private static String heading(Line line) {
-        return AnswerWords.nameOf(line.cells().get(0).year());
+    private String heading(Line line) {
+        return new AnswerWords(style).nameOf(line.cells().get(0).year());
     }
 
     private static List<FindingDigest> digests(Atlas atlas) {

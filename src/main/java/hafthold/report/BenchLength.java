@@ -1,9 +1,9 @@
 package hafthold.report;
 
 import hafthold.quantity.Band;
+import hafthold.quantity.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 
 /**
  * A movement as it is read at the bench: with no more digits than its band deserves.
@@ -19,57 +19,95 @@ record BenchLength(Band metres) {
     private static final double SLACK = 1e-9;
     private static final double MILLIMETRES_PER_THOU = 0.0254;
 
-    /** The value in millimetres, such as "0.2". */
-    String millimetres() {
-        return rounded().toPlainString();
+    /** The value in millimetres as a plain number. */
+    BigDecimal millimetres() {
+        return rounded();
     }
 
-    /** Both ends in millimetres, such as "0.15–0.35"; empty where they print as the value itself. */
-    String range() {
-        String low = low().toPlainString();
-        String high = high().toPlainString();
+    /** The value without its unit, such as "0.2". */
+    String number(BenchStyle style) {
+        return style.isThou() ? style.number(thou()) : style.number(rounded().toPlainString());
+    }
+
+    /** Both ends without their unit, such as "0.15–0.35"; empty where they print as the value itself. */
+    String range(BenchStyle style) {
+        String low = style.isThou() ? Long.toString(thou(metres.low())) : style.number(low().toPlainString());
+        String high = high(style);
         return low.equals(high) ? "" : low + "–" + high;
     }
 
-    /** Upper end in millimetres. */
-    String highMillimetres() {
-        return high().toPlainString();
+    /** Upper end without its unit. */
+    String high(BenchStyle style) {
+        return style.isThou() ? Long.toString(thou(metres.high())) : style.number(high().toPlainString());
     }
 
     /** The value in whole thousandths of an inch, such as "8"; "<1" for what is less than half of one. */
     String thou() {
-        long thou = Math.round(metres.value() * 1000 / MILLIMETRES_PER_THOU);
+        long thou = thou(metres.value());
         return thou == 0 && !isNothing() ? "<1" : Long.toString(thou);
     }
 
+    private static long thou(double metres) {
+        return Math.round(metres * 1000 / MILLIMETRES_PER_THOU);
+    }
+
     /** The value with its unit, such as "0.2 mm" or "0.2 mm (8 thou)", number and unit held together. */
-    String text(LengthUnits units) {
-        return millimetres() + Paragraph.HOLD + "mm"
-                + (units == LengthUnits.INCH ? " (" + thou() + Paragraph.HOLD + "thou)" : "");
+    String text(BenchStyle style) {
+        return withUnit(number(style), style);
     }
 
     /**
      * The value to a hundredth of a millimetre whatever its band, for movements that are held against each other and
      * share their doubts.
      */
-    String hundredths(LengthUnits units) {
-        return String.format(Locale.ROOT, "%.2f", 1000 * metres.value()) + Paragraph.HOLD + "mm"
-                + (units == LengthUnits.INCH ? " (" + thou() + Paragraph.HOLD + "thou)" : "");
+    String hundredths(BenchStyle style) {
+        return withUnit(style.hundredths(metres.value()), style);
+    }
+
+    /**
+     * The value with its unit beside a limit that is printed too, with as many digits as it takes to tell on which side
+     * of it the value stands.
+     *
+     * @param toHundredths whether it is printed to a hundredth of a millimetre whatever its band
+     */
+    String beside(Length limit, BenchStyle style, boolean toHundredths) {
+        double value = style.shown(metres.value());
+        BigDecimal printed = toHundredths || style.isThou()
+                ? BigDecimal.valueOf(value).setScale(style.isThou() ? 1 : 2, RoundingMode.HALF_UP)
+                : rounded();
+        boolean isOver = metres.value() > limit.metres();
+        BigDecimal bound =
+                BigDecimal.valueOf(style.shown(limit.metres())).setScale(style.isThou() ? 1 : 6, RoundingMode.HALF_UP);
+        return SideOfLimit.of(value, isOver, bound, printed)
+                .map(size -> withUnit(style.number(size.toPlainString()), style))
+                .orElseGet(() -> style.say("just-over", "limit", withUnit(style.limit(limit), style)));
+    }
+
+    private String withUnit(String number, BenchStyle style) {
+        return style.withUnit(number)
+                + (style.isBoth()
+                        ? " (" + thou() + Paragraph.HOLD + style.words().say("unit.thou") + ")"
+                        : "");
     }
 
     /** Both ends to a hundredth of a millimetre, such as "0.11–0.20". */
-    String hundredthsRange() {
-        return String.format(Locale.ROOT, "%.2f–%.2f", 1000 * metres.low(), 1000 * metres.high());
+    String hundredthsRange(BenchStyle style) {
+        return style.hundredths(metres.low()) + "–" + style.hundredths(metres.high());
     }
 
-    /** The value with its range for a table headed in millimetres; a dash where nothing moves. */
-    String cell(LengthUnits units) {
+    /** The value to a hundredth with its range behind it. */
+    String sized(BenchStyle style) {
+        return hundredths(style) + (metres.isExact() ? "" : " (" + hundredthsRange(style) + ")");
+    }
+
+    /** The value with its range for a table headed by the unit; a dash where nothing moves. */
+    String cell(BenchStyle style) {
         if (isNothing()) {
             return "–";
         }
-        String range = range();
-        return millimetres()
-                + (units == LengthUnits.INCH ? " / " + thou() + " thou" : "")
+        String range = range(style);
+        return number(style)
+                + (style.isBoth() ? " / " + thou() + " " + style.words().say("unit.thou") : "")
                 + (range.isEmpty() ? "" : " (" + range + ")");
     }
 

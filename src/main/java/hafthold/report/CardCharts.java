@@ -36,7 +36,10 @@ final class CardCharts {
                         wording.month(handle.highestMonth()));
         MonthPanels panels = new MonthPanels(
                 "year",
-                wording.say("chart.year.title"),
+                handle.stays()
+                        .last()
+                        .map(place -> wording.say("chart.year.title.stays", "place", place))
+                        .orElseGet(() -> wording.say("chart.year.title")),
                 description(List.of(handle)),
                 List.of(panel("", handle)),
                 words(),
@@ -86,7 +89,7 @@ final class CardCharts {
     }
 
     private boolean isThou() {
-        return order.units() == CardUnits.THOU;
+        return order.units() == LengthUnits.THOU;
     }
 
     private double scale() {

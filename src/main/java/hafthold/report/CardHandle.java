@@ -84,6 +84,11 @@ record CardHandle(CardOrder order, Ranked answer) {
         return length(worst().size());
     }
 
+    /** What is to be said of the places it goes to. */
+    CardStays stays() {
+        return new CardStays(this);
+    }
+
     boolean isUnknown() {
         return answer.verdict() == Verdict.UNKNOWN;
     }
@@ -95,6 +100,9 @@ record CardHandle(CardOrder order, Ranked answer) {
         }
         if (size().isNothing()) {
             return wording().say("year.nothing");
+        }
+        if (stays().isGiven()) {
+            return stays().worst();
         }
         return wording()
                 .say(
@@ -132,7 +140,8 @@ record CardHandle(CardOrder order, Ranked answer) {
             if (!length(other.size()).isNothing()) {
                 said.add(wording()
                         .say(
-                                "year.other." + other.side().word(),
+                                (stays().isGiven() ? "stays.other." : "year.other.")
+                                        + other.side().word(),
                                 "size",
                                 length(other.size()).words()));
             }

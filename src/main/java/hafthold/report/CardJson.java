@@ -2,8 +2,6 @@ package hafthold.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import hafthold.decide.Comparison;
-import hafthold.quantity.Band;
-import hafthold.report.AnswerFigures.BandKey;
 import hafthold.simulate.HandleYear;
 import java.io.IOException;
 import java.util.List;
@@ -66,22 +64,22 @@ final class CardJson {
         json.writeStringField("verdict", handle.answer().verdict().word());
         json.writeStringField("evidence", year.grounds().evidence().grade());
         json.writeNumberField("worst_month", year.worstMonth());
+        StayJson.write(json, year);
         json.writeNumberField("lowest_month", handle.lowestMonth());
-        for (BandKey key : AnswerFigures.MOVEMENTS) {
-            AnswerFigures.write(json, key.key(), key.of().apply(year), 1);
-        }
+        JsonFigures.movements(json, year);
         json.writeStringField("step_side", handle.worst().side().word());
         json.writeNumberField("step_printed_mm", handle.size().millimetres());
         json.writeStringField(
                 "step_like", handle.isUnknown() ? "" : handle.size().thing());
-        number(json, "normal_shy_mm", handle.normal(EdgeStep.Side.SHY).millimetres());
-        number(json, "normal_proud_mm", handle.normal(EdgeStep.Side.PROUD).millimetres());
-        number(json, "call_shy_mm", handle.alarm(EdgeStep.Side.SHY).millimetres());
-        number(json, "call_proud_mm", handle.alarm(EdgeStep.Side.PROUD).millimetres());
+        JsonFigures.number(
+                json, "normal_shy_mm", handle.normal(EdgeStep.Side.SHY).millimetres());
+        JsonFigures.number(
+                json, "normal_proud_mm", handle.normal(EdgeStep.Side.PROUD).millimetres());
+        JsonFigures.number(json, "call_shy_mm", handle.alarm(EdgeStep.Side.SHY).millimetres());
+        JsonFigures.number(
+                json, "call_proud_mm", handle.alarm(EdgeStep.Side.PROUD).millimetres());
         if (handle.answer().settling().isPresent()) {
-            band(json, "shows_days", handle.answer().settling().get().showsDays());
-            band(json, "rest_days", handle.answer().settling().get().restDays());
-            number(json, "do_not_sand_days", handle.answer().settling().get().sandDays());
+            JsonFigures.settling(json, handle.answer().settling().get());
         }
         json.writeArrayFieldStart("month_mean_edge_mm");
         for (int month = 1; month <= MONTHS; month++) {
@@ -97,13 +95,5 @@ final class CardJson {
             json.writeString(Paragraph.plain(text));
         }
         json.writeEndArray();
-    }
-
-    private static void band(JsonGenerator json, String key, Band band) throws IOException {
-        AnswerFigures.write(json, key, band, 1);
-    }
-
-    private static void number(JsonGenerator json, String key, double number) throws IOException {
-        json.writeNumberField(key, AnswerFigures.stable(number));
     }
 }

@@ -1,7 +1,6 @@
 package hafthold.report;
 
 import hafthold.quantity.Band;
-import java.math.BigDecimal;
 import java.util.Locale;
 
 /**
@@ -15,7 +14,7 @@ import java.util.Locale;
  * @param units of the number
  * @param wording language
  */
-record CardLength(Band metres, CardUnits units, Wording wording) {
+record CardLength(Band metres, LengthUnits units, Wording wording) {
     private static final double SHEET = 0.1;
     private static final double NOTHING = SHEET / 4;
     private static final double THICKEST_IN_SHEETS = 3.25 * SHEET;
@@ -25,13 +24,13 @@ record CardLength(Band metres, CardUnits units, Wording wording) {
     private static final double MILLIMETRES_PER_THOU = 0.0254;
 
     /** A movement without a band. */
-    static CardLength exact(double metres, CardUnits units, Wording wording) {
+    static CardLength exact(double metres, LengthUnits units, Wording wording) {
         return new CardLength(Band.exact(metres), units, wording);
     }
 
     /** The printed value in millimetres, rounded as its band deserves. */
     double millimetres() {
-        return new BigDecimal(new BenchLength(metres).millimetres()).doubleValue();
+        return new BenchLength(metres).millimetres().doubleValue();
     }
 
     /** Whether no finger minds it. */
@@ -41,12 +40,12 @@ record CardLength(Band metres, CardUnits units, Wording wording) {
 
     /** The number with its unit. */
     String number() {
-        return inUnits(new BenchLength(metres).millimetres(), metres.value());
+        return inUnits(new BenchLength(metres).millimetres().toPlainString(), metres.value());
     }
 
     /** The number in one unit, for where there is little room. */
     String oneNumber() {
-        return new CardLength(metres, units == CardUnits.BOTH ? CardUnits.MM : units, wording).number();
+        return new CardLength(metres, units == LengthUnits.BOTH ? LengthUnits.MM : units, wording).number();
     }
 
     /** Lower end with its unit. */

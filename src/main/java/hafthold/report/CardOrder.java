@@ -25,7 +25,7 @@ public record CardOrder(
         Optional<LocalDate> date,
         Workshop shop,
         List<FitLimits> limits,
-        CardUnits units,
+        LengthUnits units,
         Wording wording) {
     private static final int CLASSES = 4;
 

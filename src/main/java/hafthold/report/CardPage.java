@@ -36,22 +36,9 @@ final class CardPage {
     }
 
     private static void chart(Markup page, ReportChart chart) {
-        page.open("figure", "id", chart.id())
-                .element("h3", chart.title())
-                .open("div", "class", "wide")
-                .trusted(chart.wideSvg())
-                .close("div")
-                .open("div", "class", "narrow")
-                .trusted(chart.narrowSvg())
-                .close("div")
-                .element("p", chart.reading())
-                .close("figure");
-        PageFrame.openTable(page, chart.numbers().caption(), chart.numbers().head());
-        for (List<String> row : chart.numbers().rows()) {
-            page.open("tr").element("th", row.get(0), "scope", "row");
-            row.stream().skip(1).forEach(cell -> page.element("td", cell));
-            page.close("tr");
-        }
-        PageFrame.closeTable(page);
+        page.open("figure", "id", chart.id()).element("h3", chart.title());
+        PageFrame.picture(page, chart);
+        page.element("p", chart.reading()).close("figure");
+        PageFrame.numbers(page, chart.numbers());
     }
 }

@@ -5,100 +5,96 @@ import hafthold.decide.Comparison.DayOfAir;
 import hafthold.decide.Comparison.Ranked;
 import hafthold.quantity.Band;
 import hafthold.simulate.HandleYear;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
-/** The numbers behind the pictures of a comparison. */
-final class ChartNumbers {
-    private ChartNumbers() {}
+/**
+ * The numbers behind the pictures of a comparison.
+ *
+ * @param style language and units
+ */
+record ChartNumbers(BenchStyle style) {
 
     /** Edge steps of every material, low, value and high. */
-    static NumbersTable ranking(Comparison comparison) {
+    NumbersTable ranking(Comparison comparison) {
         List<List<String>> rows = new ArrayList<>();
         for (Ranked answer : comparison.ranked()) {
             HandleYear year = answer.year();
             rows.add(List.of(
-                    AnswerWords.nameOf(year),
-                    millimetres(year.edge().bonded().shy()),
-                    millimetres(year.edge().bonded().proud()),
-                    millimetres(year.edge().free().shy()),
-                    millimetres(year.edge().free().proud())));
+                    new AnswerWords(style).nameOf(year),
+                    band(year.edge().bonded().shy()),
+                    band(year.edge().bonded().proud()),
+                    band(year.edge().free().shy()),
+                    band(year.edge().free().proud())));
         }
         return new NumbersTable(
-                "mm a side, the year's worst: value (low to high)",
-                List.of("Material", "Shy", "Proud", "Unglued shy", "Unglued proud"),
+                style.say("ranking.caption", "unit", style.unit()),
+                style.heads("material", "shy", "proud", "unglued-shy", "unglued-proud"),
                 rows);
     }
 
     /** Monthly means of the edge offset. */
-    static NumbersTable edgeYear(List<Ranked> drawn) {
+    NumbersTable edgeYear(List<Ranked> drawn) {
         return months(
-                "mm a side, means of the month; shy below zero, proud above",
-                3,
+                style.say("edge-year.caption", "unit", style.unit()),
+                style::thousandths,
                 drawn,
-                year -> year.days().edgeOffset().stream()
-                        .map(day -> 1000 * day.value())
-                        .toList());
+                year -> year.days().edgeOffset().stream().map(Band::value).toList());
     }
 
     /** Monthly means of the moisture content, below the moisture at final sanding. */
-    static NumbersTable moistureYear(List<Ranked> drawn) {
+    NumbersTable moistureYear(List<Ranked> drawn) {
         NumbersTable months = months(
-                "% of dry weight, means of the month",
-                1,
+                style.say("moisture-year.caption"),
+                style::percent,
                 drawn,
-                year -> year.days().moisture().stream().map(day -> 100 * day).toList());
+                year -> year.days().moisture());
         List<List<String>> rows = new ArrayList<>();
-        List<String> made = new ArrayList<>(List.of("At final sanding"));
-        drawn.forEach(
-                answer -> made.add(AnswerWords.percent(answer.year().moisture().finish())));
+        List<String> made = new ArrayList<>(List.of(style.say("moisture-year.made")));
+        drawn.forEach(answer -> made.add(style.percent(answer.year().moisture().finish())));
         rows.add(made);
         rows.addAll(months.rows());
         return new NumbersTable(months.caption(), months.head(), rows);
     }
 
     /** Monthly means of one column of the air. */
-    static NumbersTable air(Comparison comparison, ToDoubleFunction<DayOfAir> of, String unit) {
+    NumbersTable air(Comparison comparison, ToDoubleFunction<DayOfAir> of, String unit) {
         MonthlyMeans home = MonthlyMeans.of(ComparisonCharts.column(comparison.dailyIndoors(), of));
         MonthlyMeans out = MonthlyMeans.of(ComparisonCharts.column(comparison.dailyOutdoors(), of));
         List<List<String>> rows = new ArrayList<>();
         for (int month = 1; month <= 12; month++) {
-            rows.add(List.of(MonthWord.of(month), fixed(home.of(month), 1), fixed(out.of(month), 1)));
+            rows.add(List.of(style.month(month), style.fixed(home.of(month), 1), style.fixed(out.of(month), 1)));
         }
         return new NumbersTable(
-                unit + ", means of the month", List.of("Month", "Where the knife lives", "Outdoors"), rows);
+                style.say("air.caption", "unit", unit), style.heads("month", "indoors", "outdoors"), rows);
     }
 
-    /** Value and range in millimetres with three decimals. */
-    static String millimetres(Band metres) {
-        String value = fixed(1000 * metres.value(), 3);
-        String low = fixed(1000 * metres.low(), 3);
-        String high = fixed(1000 * metres.high(), 3);
-        return low.equals(high) ? value : value + " (" + low + " to " + high + ")";
+    /** Value and range of a movement for a table of numbers. */
+    String band(Band metres) {
+        String value = style.thousandths(metres.value());
+        String low = style.thousandths(metres.low());
+        String high = style.thousandths(metres.high());
+        return low.equals(high) ? value : style.say("range", "value", value, "low", low, "high", high);
     }
 
-    /** A number with fixed decimals, a true minus sign and no negative zero. */
-    static String fixed(double number, int decimals) {
-        BigDecimal rounded = BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP);
-        return rounded.toPlainString().replace('-', '\u2212');
-    }
-
-    private static NumbersTable months(
-            String caption, int decimals, List<Ranked> drawn, Function<HandleYear, List<Double>> daily) {
-        List<String> head = new ArrayList<>(List.of("Month"));
-        drawn.forEach(answer -> head.add(AnswerWords.nameOf(answer.year())));
+    private NumbersTable months(
+            String caption,
+            DoubleFunction<String> printed,
+            List<Ranked> drawn,
+            Function<HandleYear, List<Double>> daily) {
+        List<String> head = new ArrayList<>(style.heads("month"));
+        drawn.forEach(answer -> head.add(new AnswerWords(style).nameOf(answer.year())));
         List<MonthlyMeans> means = drawn.stream()
                 .map(answer -> MonthlyMeans.of(daily.apply(answer.year())))
                 .toList();
         List<List<String>> rows = new ArrayList<>();
         for (int month = 1; month <= 12; month++) {
-            List<String> row = new ArrayList<>(List.of(MonthWord.of(month)));
+            List<String> row = new ArrayList<>(List.of(style.month(month)));
             for (MonthlyMeans mean : means) {
-                row.add(fixed(mean.of(month), decimals));
+                row.add(printed.apply(mean.of(month)));
             }
             rows.add(row);
         }

@@ -7,20 +7,21 @@ import hafthold.knife.FitLimits;
 import hafthold.quantity.Band;
 import hafthold.simulate.HandleYear;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 
-/** The sentence that reads each picture of a comparison. */
-final class ChartReadings {
-    private static final AnswerWords WORDS = new AnswerWords(LengthUnits.MM);
+/**
+ * The sentence that reads each picture of a comparison.
+ *
+ * @param style language and units
+ */
+record ChartReadings(BenchStyle style) {
     private static final int DRAWN_LIMITS = 2;
 
-    private ChartReadings() {}
-
     /** How many keep the seasonal limit, and what goes furthest. */
-    static String ranking(Comparison comparison, List<FitLimits> limits) {
+    String ranking(Comparison comparison, List<FitLimits> limits) {
         List<Ranked> judged = ChosenAnswers.judged(comparison);
         if (judged.isEmpty()) {
-            return "None of them can be judged.";
+            return style.say("ranking.none");
         }
         HandleYear furthest = judged.stream()
                 .map(Ranked::year)
@@ -28,89 +29,121 @@ final class ChartReadings {
                         EdgeStep.worst(a).size().value(),
                         EdgeStep.worst(b).size().value()))
                 .orElseThrow();
-        String far = AnswerWords.subjectOf(furthest) + " goes furthest: " + WORDS.step(furthest) + ".";
+        AnswerWords words = new AnswerWords(style);
+        String far = style.say("ranking.furthest", "subject", words.subjectOf(furthest), "step", words.step(furthest));
         if (limits.size() < DRAWN_LIMITS) {
             return far;
         }
         FitLimits seasonal = limits.get(limits.size() - DRAWN_LIMITS);
         long within = judged.stream()
-                .map(answer -> answer.year().edge().bonded())
-                .filter(step -> step.shy().value() <= seasonal.shy().metres()
-                        && step.proud().value() <= seasonal.proud().metres())
+                .map(Ranked::year)
+                .filter(year ->
+                        year.edge().bonded().shy().value() <= seasonal.shy().metres()
+                                && year.edge().bonded().proud().value()
+                                        <= seasonal.proud().metres())
                 .count();
-        return within + " of " + judged.size() + " keep their edges inside the limit for "
-                + seasonal.name().replace('-', ' ') + " work all year. " + far;
+        return style.say(
+                        "ranking.within",
+                        "count",
+                        Long.toString(within),
+                        "all",
+                        Integer.toString(judged.size()),
+                        "work",
+                        style.work(seasonal))
+                + " " + far;
     }
 
     /** Where the edge stands on average in the months of its extremes. */
-    static String edge(HandleYear year) {
+    String edge(HandleYear year) {
         MonthlyMeans months = MonthlyMeans.of(
                 year.days().edgeOffset().stream().map(Band::value).toList());
-        String lowest = side(year, months, months.lowestMonth());
-        String highest = side(year, months, months.highestMonth());
-        return lowest.equals("flush") && highest.equals("flush")
-                ? AnswerWords.subjectOf(year) + " stays flush in every month."
-                : AnswerWords.subjectOf(year) + " is on average " + lowest + " in " + MonthWord.of(months.lowestMonth())
-                        + " and " + highest + " in " + MonthWord.of(months.highestMonth()) + ".";
+        Optional<String> lowest = step(year, months, months.lowestMonth());
+        Optional<String> highest = step(year, months, months.highestMonth());
+        String subject = new AnswerWords(style).subjectOf(year);
+        return lowest.isEmpty() && highest.isEmpty()
+                ? style.say("edge-year.flush", "subject", subject)
+                : style.say(
+                        "edge-year.reading",
+                        "subject",
+                        subject,
+                        "lowest",
+                        lowest.orElse(style.say("flush")),
+                        "low-month",
+                        style.month(months.lowestMonth()),
+                        "highest",
+                        highest.orElse(style.say("flush")),
+                        "high-month",
+                        style.month(months.highestMonth()));
     }
 
-    private static String side(HandleYear year, MonthlyMeans months, int month) {
+    /** The mean step of a month with as many digits as the year's worst deserves; empty where it prints as none. */
+    private Optional<String> step(HandleYear year, MonthlyMeans months, int month) {
         EdgeStep worst = EdgeStep.worst(year);
         double share = worst.size().value() == 0
                 ? 0
                 : Math.abs(months.of(month)) / worst.size().value();
         BenchLength length = new BenchLength(worst.size().times(share));
-        if (length.isZero()) {
-            return "flush";
-        }
-        return length.text(LengthUnits.MM) + (months.of(month) < 0 ? " shy" : " proud");
+        EdgeStep.Side side = months.of(month) < 0 ? EdgeStep.Side.SHY : EdgeStep.Side.PROUD;
+        return length.isZero() ? Optional.empty() : Optional.of(new AnswerWords(style).side(side, length.text(style)));
     }
 
-    static String moisture(HandleYear year) {
+    String moisture(HandleYear year) {
         MonthlyMeans months = MonthlyMeans.of(year.days().moisture());
-        String swing = AnswerWords.subjectOf(year) + " was sanded at "
-                + AnswerWords.percent(year.moisture().finish())
-                + " % moisture; here it goes from " + AnswerWords.percent(months.of(months.lowestMonth())) + " % in "
-                + MonthWord.of(months.lowestMonth()) + " to " + AnswerWords.percent(months.of(months.highestMonth()))
-                + " % in " + MonthWord.of(months.highestMonth());
-        if (year.moisture().highest() < year.moisture().finish()) {
-            return swing + ": it never gets as wet again as it was.";
-        }
-        return swing + (year.moisture().lowest() > year.moisture().finish() ? ": it never dries back to it." : ".");
+        boolean drier = year.moisture().highest() < year.moisture().finish();
+        boolean wetter = year.moisture().lowest() > year.moisture().finish();
+        return style.say(
+                drier ? "moisture-year.drier" : wetter ? "moisture-year.wetter" : "moisture-year.reading",
+                "subject",
+                new AnswerWords(style).subjectOf(year),
+                "made",
+                style.percent(year.moisture().finish()),
+                "lowest",
+                style.percent(months.of(months.lowestMonth())),
+                "low-month",
+                style.month(months.lowestMonth()),
+                "highest",
+                style.percent(months.of(months.highestMonth())),
+                "high-month",
+                style.month(months.highestMonth()));
     }
 
     /** Driest and dampest month where the knife lives, against the workshop. */
-    static String humidity(Comparison comparison) {
-        String made = AnswerWords.plain(comparison.madeHumidity().percent());
+    String humidity(Comparison comparison) {
         MonthlyMeans home = MonthlyMeans.of(
                 ComparisonCharts.column(comparison.dailyIndoors(), day -> 100 * day.relativeHumidityFraction()));
-        return String.format(
-                Locale.ROOT,
-                "Where the knife lives the air is driest in %s (%.0f %%) and dampest in %s (%.0f %%); the workshop had"
-                        + " %s %%.",
-                MonthWord.of(home.lowestMonth()),
-                home.of(home.lowestMonth()),
-                MonthWord.of(home.highestMonth()),
-                home.of(home.highestMonth()),
-                made);
+        return style.say(
+                "humidity-year.reading",
+                "driest",
+                style.month(home.lowestMonth()),
+                "low",
+                style.fixed(home.of(home.lowestMonth()), 0),
+                "dampest",
+                style.month(home.highestMonth()),
+                "high",
+                style.fixed(home.of(home.highestMonth()), 0),
+                "made",
+                style.plain(comparison.madeHumidity().percent()));
     }
 
     /** Coldest and warmest month, outdoors and where the knife lives. */
-    static String temperature(Comparison comparison) {
+    String temperature(Comparison comparison) {
         MonthlyMeans out =
                 MonthlyMeans.of(ComparisonCharts.column(comparison.dailyOutdoors(), DayOfAir::temperatureCelsius));
         MonthlyMeans home =
                 MonthlyMeans.of(ComparisonCharts.column(comparison.dailyIndoors(), DayOfAir::temperatureCelsius));
-        return String.format(
-                        Locale.ROOT,
-                        "Outdoors the months run from %.0f °C (%s) to %.0f °C (%s); where the knife lives from %.0f to"
-                                + " %.0f °C.",
-                        out.of(out.lowestMonth()),
-                        MonthWord.of(out.lowestMonth()),
-                        out.of(out.highestMonth()),
-                        MonthWord.of(out.highestMonth()),
-                        home.of(home.lowestMonth()),
-                        home.of(home.highestMonth()))
-                .replace("-", "\u2212");
+        return style.say(
+                "temperature-year.reading",
+                "coldest",
+                style.fixed(out.of(out.lowestMonth()), 0),
+                "cold-month",
+                style.month(out.lowestMonth()),
+                "warmest",
+                style.fixed(out.of(out.highestMonth()), 0),
+                "warm-month",
+                style.month(out.highestMonth()),
+                "home-coldest",
+                style.fixed(home.of(home.lowestMonth()), 0),
+                "home-warmest",
+                style.fixed(home.of(home.highestMonth()), 0));
     }
 }

@@ -10,7 +10,6 @@ import hafthold.report.chart.TravelChart;
 import hafthold.report.chart.TravelRow;
 import hafthold.report.chart.YearChart;
 import hafthold.report.chart.YearLine;
-import hafthold.report.chart.ZeroLine;
 import hafthold.simulate.HandleYear;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,14 +20,17 @@ import java.util.function.ToDoubleFunction;
 /**
  * The pictures of a comparison.
  *
+ * @param style language and units
  * @param namedMaterial id of a material that is drawn in any case
  * @param limits classes of work, strictest first; the last two are drawn
  */
-public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> limits) {
+public record ComparisonCharts(BenchStyle style, Optional<String> namedMaterial, List<FitLimits> limits) {
     private static final int MOST_LINES = 5;
     private static final int MOST_ROWS = 36;
     private static final int DRAWN_LIMITS = 2;
     private static final int AIR_DAYS_TOGETHER = 5;
+
+    private static final double LEAST_REACH = 0.02e-3;
 
     /** Keeps its own copy. */
     public ComparisonCharts {
@@ -39,7 +41,8 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
     public List<ReportChart> of(Comparison comparison) {
         List<ReportChart> charts = new ArrayList<>();
         charts.add(ranking(comparison));
-        StayCharts.of(
+        new StayCharts(style)
+                .of(
                         drawn(comparison).get(0).year(),
                         limits.subList(Math.max(0, limits.size() - DRAWN_LIMITS), limits.size()))
                 .ifPresent(charts::add);
@@ -61,24 +64,24 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
     /** The year's worst edge step of every material. */
     ReportChart ranking(Comparison comparison) {
         List<Ranked> shown = ChosenAnswers.sample(comparison, namedMaterial, MOST_ROWS);
-        List<TravelRow> rows = shown.stream().map(ComparisonCharts::row).toList();
+        List<TravelRow> rows = shown.stream().map(this::row).toList();
         TravelChart chart = new TravelChart(
                 "ranking",
-                "How far each material travels at the edge",
-                "One row a material, best first. Bars to the left of the steel line: scale shy. To the right: scale"
-                        + " proud. " + rankingReading(comparison),
-                "mm a side, the year's worst",
-                ZeroLine.EDGE,
-                "unglued",
+                style.say("ranking.title"),
+                style.say("ranking.description", "reading", rankingReading(comparison)),
+                style.say("ranking.unit", "unit", style.unit()),
+                LimitLines.edge(style),
+                style.say("unglued"),
                 rows,
-                limitMarks());
+                limitMarks(),
+                style);
         return ReportChart.of(
                 chart.id(),
                 chart.title(),
                 rankingReading(comparison),
                 chart::svg,
                 chart.fileSvg(),
-                ChartNumbers.ranking(comparison));
+                new ChartNumbers(style).ranking(comparison));
     }
 
     /** Edge steps through the year. */
@@ -89,26 +92,31 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
             List<Band> days = answer.year().days().edgeOffset();
             boolean first = lines.isEmpty();
             lines.add(new YearLine(
-                    AnswerWords.nameOf(answer.year()),
-                    millimetres(days, Band::value),
-                    first ? millimetres(days, Band::low) : List.of(),
-                    first ? millimetres(days, Band::high) : List.of(),
+                    new AnswerWords(style).nameOf(answer.year()),
+                    shown(days, Band::value),
+                    first ? shown(days, Band::low) : List.of(),
+                    first ? shown(days, Band::high) : List.of(),
                     OptionalDouble.empty()));
         }
-        String reading = ChartReadings.edge(drawn.get(0).year());
+        String reading = new ChartReadings(style).edge(drawn.get(0).year());
         YearChart chart = new YearChart(
                 "edge-year",
-                "The edge through the year",
-                "Lines through the year; above the steel line the scale stands proud, below it lies shy. The shade"
-                        + " about the first line is how far it may be off. " + reading,
-                "mm a side",
+                style.say("edge-year.title"),
+                style.say("edge-year.description", "reading", reading),
+                style.say("edge-year.unit", "unit", style.unit()),
                 lines,
-                List.of(-0.02, 0.0, 0.02),
+                List.of(style.shown(-LEAST_REACH), 0.0, style.shown(LEAST_REACH)),
                 limitMarks(),
-                Optional.of(ZeroLine.EDGE),
-                1);
+                Optional.of(LimitLines.edge(style)),
+                1,
+                style);
         return ReportChart.of(
-                chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), ChartNumbers.edgeYear(drawn));
+                chart.id(),
+                chart.title(),
+                reading,
+                chart::svg,
+                chart.fileSvg(),
+                new ChartNumbers(style).edgeYear(drawn));
     }
 
     /** Moisture content through the year. */
@@ -116,7 +124,7 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
         List<Ranked> drawn = drawn(comparison);
         List<YearLine> lines = drawn.stream()
                 .map(answer -> new YearLine(
-                        AnswerWords.nameOf(answer.year()),
+                        new AnswerWords(style).nameOf(answer.year()),
                         answer.year().days().moisture().stream()
                                 .map(fraction -> 100 * fraction)
                                 .toList(),
@@ -124,116 +132,131 @@ public record ComparisonCharts(Optional<String> namedMaterial, List<FitLimits> l
                         List.of(),
                         OptionalDouble.of(100 * answer.year().moisture().finish())))
                 .toList();
-        String reading = ChartReadings.moisture(drawn.get(0).year());
+        String reading = new ChartReadings(style).moisture(drawn.get(0).year());
         YearChart chart = new YearChart(
                 "moisture-year",
-                "How wet the scales are",
-                "Moisture content through the year; the marks ahead of January are the moisture at final sanding. "
-                        + reading,
-                "% of dry weight",
+                style.say("moisture-year.title"),
+                style.say("moisture-year.description", "reading", reading),
+                style.say("moisture-year.unit"),
                 lines,
                 List.of(0.0, 10.0),
                 List.of(),
                 Optional.empty(),
-                1);
+                1,
+                style);
         return ReportChart.of(
-                chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), ChartNumbers.moistureYear(drawn));
+                chart.id(),
+                chart.title(),
+                reading,
+                chart::svg,
+                chart.fileSvg(),
+                new ChartNumbers(style).moistureYear(drawn));
     }
 
     /** Humidity outdoors and where the knife lives. */
     ReportChart humidityYear(Comparison comparison) {
         ToDoubleFunction<DayOfAir> percent = day -> 100 * day.relativeHumidityFraction();
-        String made = AnswerWords.plain(comparison.madeHumidity().percent());
-        String reading = ChartReadings.humidity(comparison);
+        String reading = new ChartReadings(style).humidity(comparison);
         YearChart chart = new YearChart(
                 "humidity-year",
-                "How damp the air is",
-                "Relative humidity through the year. " + reading,
-                "% relative humidity",
+                style.say("humidity-year.title"),
+                style.say("humidity-year.description", "reading", reading),
+                style.say("humidity-year.unit"),
                 airLines(comparison, percent),
                 List.of(0.0, 100.0),
                 List.of(new LimitMark(
-                        "workshop " + made + " %", comparison.madeHumidity().percent())),
+                        style.say(
+                                "humidity-year.workshop",
+                                "humidity",
+                                style.plain(comparison.madeHumidity().percent())),
+                        comparison.madeHumidity().percent())),
                 Optional.empty(),
-                AIR_DAYS_TOGETHER);
+                AIR_DAYS_TOGETHER,
+                style);
         return ReportChart.of(
                 chart.id(),
                 chart.title(),
                 reading,
                 chart::svg,
                 chart.fileSvg(),
-                ChartNumbers.air(comparison, percent, "% humidity"));
+                new ChartNumbers(style).air(comparison, percent, style.say("humidity-year.short-unit")));
     }
 
     /** Temperature outdoors and where the knife lives. */
     ReportChart temperatureYear(Comparison comparison) {
         ToDoubleFunction<DayOfAir> celsius = DayOfAir::temperatureCelsius;
-        String reading = ChartReadings.temperature(comparison);
+        String reading = new ChartReadings(style).temperature(comparison);
         YearChart chart = new YearChart(
                 "temperature-year",
-                "How warm the air is",
-                "Temperature through the year. " + reading,
+                style.say("temperature-year.title"),
+                style.say("temperature-year.description", "reading", reading),
                 "°C",
                 airLines(comparison, celsius),
                 List.of(10.0, 30.0),
                 List.of(),
                 Optional.empty(),
-                AIR_DAYS_TOGETHER);
+                AIR_DAYS_TOGETHER,
+                style);
         return ReportChart.of(
                 chart.id(),
                 chart.title(),
                 reading,
                 chart::svg,
                 chart.fileSvg(),
-                ChartNumbers.air(comparison, celsius, "°C"));
+                new ChartNumbers(style).air(comparison, celsius, "°C"));
     }
 
     private List<Ranked> drawn(Comparison comparison) {
         return ChosenAnswers.drawn(comparison, namedMaterial, MOST_LINES);
     }
 
-    private static TravelRow row(Ranked answer) {
+    private TravelRow row(Ranked answer) {
         HandleYear year = answer.year();
         boolean bonded = EdgeStep.isBonded(year);
         return new TravelRow(
                 answer.rank(),
-                AnswerWords.nameOf(year),
-                answer.verdict().word(),
-                year.edge().bonded().shy().times(1000),
-                year.edge().bonded().proud().times(1000),
+                new AnswerWords(style).nameOf(year),
+                style.verdict(answer.verdict()),
+                year.edge().bonded().shy().times(style.shown(1)),
+                year.edge().bonded().proud().times(style.shown(1)),
                 free(bonded, year.edge().free().shy()),
                 free(bonded, year.edge().free().proud()),
                 answer.isMovementKnown());
     }
 
-    private static OptionalDouble free(boolean bonded, Band free) {
+    private OptionalDouble free(boolean bonded, Band free) {
         return bonded && !new BenchLength(free).isZero()
-                ? OptionalDouble.of(1000 * free.value())
+                ? OptionalDouble.of(style.shown(free.value()))
                 : OptionalDouble.empty();
     }
 
     private List<LimitMark> limitMarks() {
-        return LimitLines.ofEdges(limits.subList(Math.max(0, limits.size() - DRAWN_LIMITS), limits.size()));
+        return new LimitLines(style).ofEdges(limits.subList(Math.max(0, limits.size() - DRAWN_LIMITS), limits.size()));
     }
 
     private String rankingReading(Comparison comparison) {
         int all = comparison.ranked().size();
-        String sample = all > MOST_ROWS
-                ? " Drawn: "
-                        + ChosenAnswers.sample(comparison, namedMaterial, MOST_ROWS)
-                                .size() + " of " + all + ", evenly down the ranking."
-                : "";
-        return ChartReadings.ranking(comparison, limits) + sample;
+        String reading = new ChartReadings(style).ranking(comparison, limits);
+        return all > MOST_ROWS
+                ? reading + " "
+                        + style.say(
+                                "ranking.sample",
+                                "count",
+                                Integer.toString(ChosenAnswers.sample(comparison, namedMaterial, MOST_ROWS)
+                                        .size()),
+                                "all",
+                                Integer.toString(all))
+                : reading;
     }
 
-    private static List<Double> millimetres(List<Band> days, ToDoubleFunction<Band> of) {
-        return days.stream().map(day -> 1000 * of.applyAsDouble(day)).toList();
+    private List<Double> shown(List<Band> days, ToDoubleFunction<Band> of) {
+        return days.stream().map(day -> style.shown(of.applyAsDouble(day))).toList();
     }
 
-    private static List<YearLine> airLines(Comparison comparison, ToDoubleFunction<DayOfAir> of) {
+    private List<YearLine> airLines(Comparison comparison, ToDoubleFunction<DayOfAir> of) {
         return List.of(
-                YearLine.of("where the knife lives", column(comparison.dailyIndoors(), of)),
-                YearLine.of("outdoors", column(comparison.dailyOutdoors(), of)));
+                YearLine.of(style.say("air.indoors"), column(comparison.dailyIndoors(), of)),
+                YearLine.of(style.say("air.outdoors"), column(comparison.dailyOutdoors(), of)));
     }
 
     static List<Double> column(List<DayOfAir> days, ToDoubleFunction<DayOfAir> of) {

@@ -4,89 +4,82 @@ import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
-import hafthold.quantity.Band;
-import hafthold.report.AnswerFigures.BandKey;
-import hafthold.report.AnswerFigures.NumberKey;
-import hafthold.simulate.HandleYear;
+import hafthold.decide.EventComparison;
+import hafthold.simulate.EventYear;
 import hafthold.simulate.Settling;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
-/** A comparison as RFC 4180 rows, one a material: the numbers of {@link ComparisonJson} laid flat. */
+/**
+ * A comparison as RFC 4180 rows, one a material: the numbers of {@link ComparisonJson} laid flat. With events there is a
+ * row a material and event, which says of the material what it says without.
+ */
 public final class ComparisonCsv {
     private ComparisonCsv() {}
 
     /** Header and rows, lines ending in a line feed as in our other tables. */
     public static String of(Comparison comparison) {
+        return of(EventComparison.quiet(comparison));
+    }
+
+    /** Likewise, with what each event does. */
+    public static String of(EventComparison answers) {
+        Comparison comparison = answers.comparison();
         StringWriter text = new StringWriter();
         try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
-            csv.writeRecord(columns());
-            comparison.ranked().forEach(answer -> csv.writeRecord(cells(comparison, answer)));
+            csv.writeRecord(columns(!answers.events().isEmpty()));
+            for (Ranked answer : comparison.ranked()) {
+                List<String> cells = cells(comparison, answer);
+                if (answers.events().isEmpty()) {
+                    csv.writeRecord(cells);
+                }
+                for (EventYear year : answers.events()) {
+                    if (year.isOf(answer.year())) {
+                        year.answers()
+                                .forEach(event -> csv.writeRecord(
+                                        Stream.concat(cells.stream(), EventCsv.cells(year, event).stream())
+                                                .toList()));
+                    }
+                }
+            }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return text.toString();
     }
 
-    private static List<String> columns() {
-        List<String> columns = new ArrayList<>(List.of(
-                "place",
-                "setting",
-                "made_temperature_c",
-                "made_rh_percent",
-                "rank",
-                "material",
-                "name",
-                "family",
-                "cut"));
-        AnswerFigures.MOISTURE.forEach(key -> columns.add(key.key()));
-        for (BandKey key : AnswerFigures.MOVEMENTS) {
-            columns.addAll(List.of(key.key("low"), key.key("value"), key.key("high")));
-        }
+    private static List<String> columns(boolean withEvents) {
+        List<String> columns = new ArrayList<>(List.of("place", "setting", "made_temperature_c", "made_rh_percent"));
+        columns.addAll(CsvFigures.columns());
         columns.addAll(List.of("shows_days_low", "shows_days_value", "shows_days_high", "do_not_sand_days"));
-        columns.addAll(List.of("worst_month", "verdict", "evidence", "bonded", "probability"));
+        columns.addAll(CsvFigures.verdictColumns());
+        if (withEvents) {
+            columns.addAll(EventCsv.columns());
+        }
         return columns;
     }
 
     private static List<String> cells(Comparison comparison, Ranked answer) {
-        HandleYear year = answer.year();
         List<String> cells = new ArrayList<>(List.of(
                 comparison.placeId(),
                 comparison.settingId(),
-                number(comparison.madeTemperature().celsius()),
-                number(comparison.madeHumidity().percent()),
-                Integer.toString(answer.rank()),
-                year.scale().id(),
-                year.scale().name(),
-                year.scale().family().word(),
-                year.scale().cut().word()));
-        for (NumberKey key : AnswerFigures.MOISTURE) {
-            cells.add(number(key.of().applyAsDouble(year)));
-        }
-        for (BandKey key : AnswerFigures.MOVEMENTS) {
-            cells.addAll(AnswerFigures.cells(key.of().apply(year)));
-        }
+                CsvFigures.number(comparison.madeTemperature().celsius()),
+                CsvFigures.number(comparison.madeHumidity().percent())));
+        cells.addAll(CsvFigures.cells(answer.rank(), answer.year()));
         cells.addAll(answer.settling().map(ComparisonCsv::settling).orElse(List.of("", "", "", "")));
-        cells.addAll(List.of(
-                Integer.toString(year.worstMonth()),
-                answer.verdict().word(),
-                year.grounds().evidence().grade(),
-                Boolean.toString(EdgeStep.isBonded(year)),
-                answer.likelihood().verdictHolds().isPresent()
-                        ? number(answer.likelihood().verdictHolds().getAsDouble())
-                        : ""));
+        cells.addAll(CsvFigures.verdict(
+                answer.year(), answer.verdict(), answer.likelihood().verdictHolds()));
         return cells;
     }
 
     private static List<String> settling(Settling settling) {
-        Band shows = settling.showsDays();
-        return List.of(number(shows.low()), number(shows.value()), number(shows.high()), number(settling.sandDays()));
-    }
-
-    private static String number(double number) {
-        return Double.toString(AnswerFigures.stable(number));
+        List<String> cells = new ArrayList<>(CsvFigures.band(Optional.of(settling.showsDays())));
+        cells.add(CsvFigures.number(settling.sandDays()));
+        return cells;
     }
 }

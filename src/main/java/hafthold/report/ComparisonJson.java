@@ -5,19 +5,13 @@ import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
 import hafthold.decide.EventComparison;
 import hafthold.decide.Reason;
-import hafthold.quantity.Band;
-import hafthold.report.AnswerFigures.BandKey;
-import hafthold.report.AnswerFigures.NumberKey;
 import hafthold.simulate.EventYear;
 import hafthold.simulate.HandleYear;
-import hafthold.source.Finding;
 import java.io.IOException;
-import java.util.List;
-import java.util.Locale;
 
 /** A comparison as one JSON object: numbers unformatted, units at the end of the keys, equal runs give equal bytes. */
 public final class ComparisonJson {
-    private static final AnswerWords WORDS = new AnswerWords(LengthUnits.MM);
+    private static final ReasonWords WORDS = new ReasonWords(BenchStyle.ENGLISH, false);
 
     private ComparisonJson() {}
 
@@ -37,15 +31,15 @@ public final class ComparisonJson {
         json.writeStringField("place", comparison.placeId());
         json.writeStringField("setting", comparison.settingId());
         json.writeObjectFieldStart("made");
-        number(json, "temperature_c", comparison.madeTemperature().celsius());
-        number(json, "rh_percent", comparison.madeHumidity().percent());
+        JsonFigures.number(json, "temperature_c", comparison.madeTemperature().celsius());
+        JsonFigures.number(json, "rh_percent", comparison.madeHumidity().percent());
         json.writeEndObject();
         json.writeArrayFieldStart("results");
         for (Ranked answer : comparison.ranked()) {
             result(json, answer, answers);
         }
         json.writeEndArray();
-        findings(json, comparison.findings());
+        JsonFigures.findings(json, comparison.findings());
         json.writeEndObject();
     }
 
@@ -57,22 +51,16 @@ public final class ComparisonJson {
         json.writeStringField("name", year.scale().name());
         json.writeStringField("family", year.scale().family().word());
         json.writeStringField("cut", year.scale().cut().word());
-        for (NumberKey key : AnswerFigures.MOISTURE) {
-            number(json, key.key(), key.of().applyAsDouble(year));
-        }
-        for (BandKey key : AnswerFigures.MOVEMENTS) {
-            AnswerFigures.write(json, key.key(), key.of().apply(year), 1);
-        }
+        JsonFigures.moisture(json, year);
+        JsonFigures.movements(json, year);
         if (year.load().isPresent()) {
-            band(json, "glue_use", year.load().get().glueUse());
-            AnswerFigures.write(json, "split_use", year.load().get().splitUse(), 1);
+            JsonFigures.band(json, "glue_use", year.load().get().glueUse());
+            JsonFigures.band(json, "split_use", year.load().get().splitUse());
         }
         json.writeNumberField("worst_month", year.worstMonth());
         StayJson.write(json, year);
         if (answer.settling().isPresent()) {
-            band(json, "shows_days", answer.settling().get().showsDays());
-            band(json, "rest_days", answer.settling().get().restDays());
-            number(json, "do_not_sand_days", answer.settling().get().sandDays());
+            JsonFigures.settling(json, answer.settling().get());
         }
         json.writeStringField("verdict", answer.verdict().word());
         json.writeStringField("evidence", year.grounds().evidence().grade());
@@ -82,7 +70,7 @@ public final class ComparisonJson {
         json.writeBooleanField("bonded", EdgeStep.isBonded(year));
         json.writeArrayFieldStart("reasons");
         for (Reason reason : answer.reasons()) {
-            json.writeString(Paragraph.plain(WORDS.reason(reason)));
+            json.writeString(Paragraph.plain(WORDS.clause(reason)));
         }
         json.writeEndArray();
         for (EventYear events : answers.events()) {
@@ -90,27 +78,7 @@ public final class ComparisonJson {
                 EventJson.write(json, events);
             }
         }
-        findings(json, year.grounds().findings());
+        JsonFigures.findings(json, year.grounds().findings());
         json.writeEndObject();
-    }
-
-    private static void band(JsonGenerator json, String key, Band band) throws IOException {
-        AnswerFigures.write(json, key, band, 1);
-    }
-
-    private static void number(JsonGenerator json, String key, double number) throws IOException {
-        json.writeNumberField(key, AnswerFigures.stable(number));
-    }
-
-    private static void findings(JsonGenerator json, List<Finding> findings) throws IOException {
-        json.writeArrayFieldStart("findings");
-        for (Finding finding : findings) {
-            json.writeStartObject();
-            json.writeStringField("kind", finding.kind().name().toLowerCase(Locale.ROOT));
-            json.writeStringField("subject", finding.subject());
-            json.writeStringField("text", finding.text());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
     }
 }

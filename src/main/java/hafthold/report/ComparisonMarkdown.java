@@ -2,44 +2,64 @@ package hafthold.report;
 
 import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
-import hafthold.material.Cut;
+import hafthold.decide.EventComparison;
 import hafthold.quantity.Band;
 import hafthold.report.AnswerFigures.BandKey;
 import hafthold.report.AnswerFigures.NumberKey;
+import hafthold.simulate.EventAnswer;
+import hafthold.simulate.EventYear;
 import hafthold.simulate.HandleYear;
 import hafthold.source.Finding;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** A comparison as markdown: the figures of the JSON, to three digits behind the point. */
 public final class ComparisonMarkdown {
     private static final String NONE = "–";
 
-    private ComparisonMarkdown() {}
+    private final BenchStyle style;
+
+    private ComparisonMarkdown(BenchStyle style) {
+        this.style = style;
+    }
 
     /**
      * The whole answer.
      *
      * @param namedMaterial id of the material asked for, which gets a sentence
      */
-    public static String of(Comparison comparison, LengthUnits units, Optional<String> namedMaterial) {
+    public static String of(Comparison comparison, BenchStyle style, Optional<String> namedMaterial) {
+        return of(EventComparison.quiet(comparison), style, namedMaterial);
+    }
+
+    /** Likewise, with what each event does. */
+    public static String of(EventComparison answers, BenchStyle style, Optional<String> namedMaterial) {
+        return new ComparisonMarkdown(style).text(answers, namedMaterial);
+    }
+
+    private String text(EventComparison answers, Optional<String> namedMaterial) {
+        Comparison comparison = answers.comparison();
+        SituationWords situation = new SituationWords(style);
         MarkdownText text = new MarkdownText()
-                .heading(1, "Handle materials for " + comparison.placeName())
+                .heading(1, style.say("compare.title", "place", comparison.placeName()))
                 .points(List.of(
-                        "Lives: " + SituationWords.lives(comparison),
-                        "Made at: " + SituationWords.made(comparison),
-                        "Handle: " + SituationWords.handle(comparison.handle(), units),
-                        "Steps: " + SituationWords.steps(comparison)))
-                .paragraph(VerdictCount.sentence(comparison));
+                        style.say("row.lives") + ": " + situation.lives(comparison),
+                        style.say("row.made-at") + ": " + situation.made(comparison),
+                        style.say("row.handle") + ": " + situation.handle(comparison.handle()),
+                        style.say("row.steps") + ": " + situation.steps(comparison)))
+                .paragraph(VerdictCount.sentence(style, comparison));
         ChosenAnswers.spokenOf(comparison, namedMaterial)
-                .forEach(answer -> text.paragraph(new AnswerWords(units).sentence(answer)));
-        text.heading(2, "Ranking").table(rankingHead(), rows(comparison, ComparisonMarkdown::ranking));
-        text.heading(2, "Movements")
-                .paragraph("The year's worst: value (low to high).")
-                .table(movementHead(), rows(comparison, ComparisonMarkdown::movements));
-        text.heading(2, "What this rests on").points(findings(comparison));
+                .forEach(answer -> text.paragraph(new AnswerWords(style).sentence(answer)));
+        text.heading(2, style.say("heading.ranking")).table(rankingHead(), rows(comparison, this::ranking));
+        text.heading(2, style.say("heading.movements"))
+                .paragraph(style.say("compare.worst"))
+                .table(movementHead(), rows(comparison, this::movements));
+        if (!answers.events().isEmpty()) {
+            EventColumns.write(text, style, EventRows.of(style, answers.events()));
+            text.heading(2, style.say("heading.event-figures")).table(eventHead(), events(answers.events()));
+        }
+        text.heading(2, style.say("heading.rests-on")).points(findings(comparison));
         return text.toString().strip() + "\n";
     }
 
@@ -52,59 +72,96 @@ public final class ComparisonMarkdown {
         return comparison.ranked().stream().map(row::of).toList();
     }
 
-    private static List<String> rankingHead() {
-        List<String> head = new ArrayList<>(List.of("Rank", "Material", "Cut", "Verdict", "Worst month"));
+    private List<String> rankingHead() {
+        List<String> head = new ArrayList<>(style.heads("rank", "material", "cut", "verdict", "worst-month"));
         AnswerFigures.MOISTURE.forEach(key -> head.add(words(key.key())));
-        head.addAll(List.of("shows days", "rest days", "Evidence"));
+        head.addAll(style.heads("shows-days", "rest-days", "evidence"));
         return head;
     }
 
-    private static List<String> ranking(Ranked answer) {
+    private List<String> ranking(Ranked answer) {
         HandleYear year = answer.year();
         List<String> row = new ArrayList<>(List.of(
                 Integer.toString(answer.rank()),
                 year.scale().name(),
-                year.scale().cut() == Cut.NONE ? NONE : year.scale().cut().word(),
-                answer.verdict().word(),
-                MonthWord.of(year.worstMonth())));
+                style.shortCut(year.scale().cut()),
+                style.verdict(answer.verdict()),
+                style.month(year.worstMonth())));
         for (NumberKey key : AnswerFigures.MOISTURE) {
             row.add(number(key.of().applyAsDouble(year)));
         }
         row.add(answer.settling().map(settling -> band(settling.showsDays())).orElse(NONE));
         row.add(answer.settling().map(settling -> band(settling.restDays())).orElse(NONE));
-        row.add(year.grounds().evidence().grade());
+        row.add(style.named("evidence", year.grounds().evidence().grade()));
         return row;
     }
 
-    private static List<String> movementHead() {
-        List<String> head = new ArrayList<>(List.of("Rank", "Material"));
+    private List<String> movementHead() {
+        List<String> head = new ArrayList<>(style.heads("rank", "material"));
         AnswerFigures.MOVEMENTS.forEach(key -> head.add(words(key.key())));
         return head;
     }
 
-    private static List<String> movements(Ranked answer) {
-        List<String> row = new ArrayList<>(List.of(Integer.toString(answer.rank()), AnswerWords.nameOf(answer.year())));
+    private List<String> movements(Ranked answer) {
+        List<String> row =
+                new ArrayList<>(List.of(Integer.toString(answer.rank()), new AnswerWords(style).nameOf(answer.year())));
         for (BandKey key : AnswerFigures.MOVEMENTS) {
-            row.add(key.of().apply(answer.year()).map(ComparisonMarkdown::band).orElse("unknown"));
+            row.add(key.of().apply(answer.year()).map(this::band).orElseGet(() -> style.say("unknown")));
         }
         return row;
     }
 
-    private static List<String> findings(Comparison comparison) {
+    private List<String> findings(Comparison comparison) {
         return FindingDigest.of(comparison).stream()
-                .map(digest -> (digest.kind() == Finding.Kind.CAUTION ? "Mind: " : "") + digest.lead() + digest.text())
+                .map(digest -> {
+                    String said = digest.lead(style) + digest.text();
+                    return digest.kind() == Finding.Kind.CAUTION ? style.say("compare.mind", "caution", said) : said;
+                })
                 .toList();
     }
 
+    private List<String> eventHead() {
+        List<String> head = new ArrayList<>(style.heads("material", "cut", "event", "times"));
+        EventFigures.ALL.forEach(key -> head.add(words(key.key())));
+        EventFigures.OF_YEAR.forEach(key -> head.add(words(key.key())));
+        return head;
+    }
+
+    private List<List<String>> events(List<EventYear> years) {
+        List<List<String>> rows = new ArrayList<>();
+        for (EventYear year : years) {
+            for (EventAnswer answer : year.answers()) {
+                List<String> row = new ArrayList<>(List.of(
+                        year.year().scale().name(),
+                        style.shortCut(year.year().scale().cut()),
+                        style.named("event", answer.event().id()),
+                        Integer.toString(answer.times())));
+                EventFigures.ALL.forEach(key -> row.add(figure(key, answer)));
+                EventFigures.OF_YEAR.forEach(key -> row.add(figure(key, year)));
+                rows.add(row);
+            }
+        }
+        return rows;
+    }
+
+    private <T> String figure(EventFigures.Key<T> key, T told) {
+        return key.of()
+                .apply(told)
+                .map(band -> key.isBand() ? band(band) : number(band.value()))
+                .orElse(NONE);
+    }
+
     /** Value and band, such as "0.213 (0.150 to 0.260)". */
-    static String band(Band band) {
-        return number(band.value()) + " (" + number(band.low()) + " to " + number(band.high()) + ")";
+    private String band(Band band) {
+        return style.say(
+                "range", "value", number(band.value()), "low", number(band.low()), "high", number(band.high()));
     }
 
-    static String number(double number) {
-        return String.format(Locale.ROOT, "%.3f", number + 0.0);
+    private String number(double number) {
+        return style.fixed(number, 3);
     }
 
+    /** A key as words; it stays English, for it is that of the JSON. */
     static String words(String key) {
         return key.replace('_', ' ');
     }

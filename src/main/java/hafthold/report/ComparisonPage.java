@@ -14,13 +14,12 @@ import java.util.Optional;
 /**
  * A comparison as a page of its own: no script, nothing fetched, to be read on a screen, a phone or paper.
  *
- * @param units units of movements
+ * @param style language and units
  * @param namedMaterial id of the material asked for, which is spoken of first
  * @param limits classes of work, strictest first
  * @param command the command that repeats the run
  */
-public record ComparisonPage(
-        LengthUnits units, Optional<String> namedMaterial, List<FitLimits> limits, String command) {
+public record ComparisonPage(BenchStyle style, Optional<String> namedMaterial, List<FitLimits> limits, String command) {
 
     /** Keeps its own copy. */
     public ComparisonPage {
@@ -35,39 +34,35 @@ public record ComparisonPage(
     /** Likewise, with what each event does. */
     public String of(EventComparison answers) {
         Comparison comparison = answers.comparison();
-        List<ReportChart> charts = new ComparisonCharts(namedMaterial, limits).of(comparison);
-        PageFrame frame = new PageFrame("Handle materials for " + comparison.placeName());
+        List<ReportChart> charts = new ComparisonCharts(style, namedMaterial, limits).of(comparison);
+        PageFrame frame = new PageFrame(style, style.say("compare.title", "place", comparison.placeName()));
         Markup page = frame.page();
-        page.element("p", VerdictCount.sentence(comparison), "class", "lead");
+        page.element("p", VerdictCount.sentence(style, comparison), "class", "lead");
         situation(page, comparison);
         answer(page, comparison);
-        page.open("section").element("h2", "Ranking");
+        page.open("section").element("h2", style.say("heading.ranking"));
         frame.chart(charts.get(0));
-        new ComparisonTables(units).ranking(page, comparison);
+        new ComparisonTables(style).ranking(page, comparison);
         page.element(
-                "p",
-                "Step: " + SituationWords.steps(comparison)
-                        + " Range and month stand below it. The verdict counts pins and joints as well as edges.",
-                "class",
-                "note");
+                "p", style.say("compare.note", "steps", new SituationWords(style).steps(comparison)), "class", "note");
         page.close("section");
         if (!answers.events().isEmpty()) {
-            EventColumns.write(page, EventRows.of(answers.events()));
+            EventColumns.write(page, style, EventRows.of(style, answers.events()));
         }
-        page.open("section").element("h2", "What moves");
-        WhatMoves.sentences(comparison).forEach(sentence -> page.element("p", sentence));
-        new ComparisonTables(units).movements(page, comparison);
+        page.open("section").element("h2", style.say("heading.moves"));
+        new WhatMoves(style).sentences(comparison).forEach(sentence -> page.element("p", sentence));
+        new ComparisonTables(style).movements(page, comparison);
         page.close("section");
-        page.open("section").element("h2", "Through the year");
+        page.open("section").element("h2", style.say("heading.year"));
         charts.stream().skip(1).forEach(frame::chart);
         page.close("section");
-        Foundations.write(page, comparison, limits);
-        again(page);
+        new Foundations(style, limits).write(page, FindingDigest.of(comparison));
+        frame.again(command);
         return frame.html();
     }
 
     private void answer(Markup page, Comparison comparison) {
-        page.open("section", "class", "answer").element("h2", "The answer");
+        page.open("section", "class", "answer").element("h2", style.say("heading.answer"));
         Map<Ranked, String> spoken = spoken(comparison);
         double tallest = spoken.keySet().stream()
                 .mapToDouble(
@@ -82,8 +77,7 @@ public record ComparisonPage(
         page.close("div");
         page.element(
                 "p",
-                "Sketches: steps drawn about " + EdgeSketch.exaggeration(unitsPerMillimetre)
-                        + " times too tall, all alike.",
+                style.say("compare.sketches", "times", Long.toString(EdgeSketch.exaggeration(unitsPerMillimetre))),
                 "class",
                 "note");
         page.close("section");
@@ -94,9 +88,9 @@ public record ComparisonPage(
         EdgeStep worst = EdgeStep.worst(year);
         boolean isDrawn = answer.isMovementKnown();
         page.open("article").element("p", label, "class", "kicker");
-        page.element("h3", AnswerWords.nameOf(year));
+        page.element("h3", new AnswerWords(style).nameOf(year));
         page.open("p", "class", "stampline");
-        ComparisonTables.stamp(page, answer.verdict());
+        ComparisonTables.stamp(page, style, answer.verdict());
         page.close("p");
         if (isDrawn) {
             double step = worst.isFlush()
@@ -104,53 +98,49 @@ public record ComparisonPage(
                     : (worst.side() == EdgeStep.Side.SHY ? -1000 : 1000)
                             * worst.size().value();
             String words = worst.isFlush()
-                    ? "flush"
-                    : worst.length().text(LengthUnits.MM) + " " + worst.side().word();
+                    ? style.say("flush")
+                    : new AnswerWords(style).side(worst.side(), worst.length().text(style.mainUnit()));
             page.trusted(new EdgeSketch(
                             "sketch-" + answer.rank(),
-                            AnswerWords.nameOf(year) + " at its worst",
+                            style.say("sketch.title", "name", new AnswerWords(style).nameOf(year)),
                             step,
                             words,
                             EdgeStep.isBonded(year),
-                            unitsPerMillimetre)
+                            unitsPerMillimetre,
+                            style)
                     .svg());
         } else {
             page.open("div").close("div");
         }
-        page.element("p", new AnswerWords(units).sentence(answer)).close("article");
+        page.element("p", new AnswerWords(style).sentence(answer)).close("article");
     }
 
     /** What is spoken of: the material asked for first, then the best and the worst. */
     private Map<Ranked, String> spoken(Comparison comparison) {
         Map<Ranked, String> spoken = new LinkedHashMap<>();
-        ChosenAnswers.named(comparison, namedMaterial).forEach(answer -> spoken.put(answer, "Asked for"));
+        ChosenAnswers.named(comparison, namedMaterial).forEach(answer -> spoken.put(answer, style.say("spoken.asked")));
         List<Ranked> judged = ChosenAnswers.judged(comparison);
         if (!judged.isEmpty()) {
-            spoken.merge(judged.get(0), "Best", (before, word) -> before + ", and best");
+            spoken.merge(
+                    judged.get(0),
+                    style.say("spoken.best"),
+                    (before, word) -> style.say("spoken.and-best", "before", before));
             if (judged.size() > 1) {
-                spoken.merge(judged.get(judged.size() - 1), "Worst", (before, word) -> before + ", and worst");
+                spoken.merge(
+                        judged.get(judged.size() - 1),
+                        style.say("spoken.worst"),
+                        (before, word) -> style.say("spoken.and-worst", "before", before));
             }
         }
         return spoken;
     }
 
-    private void again(Markup page) {
-        page.open("section").element("h2", "To run this again");
-        page.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", "Command")
-                .open("pre")
-                .verbatim(command)
-                .close("pre")
-                .close("div");
-        page.close("section");
-    }
-
     private void situation(Markup page, Comparison comparison) {
-        page.open("dl", "class", "situation");
+        SituationWords words = new SituationWords(style);
         Map<String, String> inputs = new LinkedHashMap<>();
-        inputs.put("Lives", SituationWords.lives(comparison));
-        inputs.put("Made at", SituationWords.made(comparison));
-        inputs.put("Handle", SituationWords.handle(comparison.handle(), units));
-        inputs.forEach((term, words) -> page.element("dt", term).element("dd", words));
-        page.close("dl");
+        inputs.put(style.say("row.lives"), words.lives(comparison));
+        inputs.put(style.say("row.made-at"), words.made(comparison));
+        inputs.put(style.say("row.handle"), words.handle(comparison.handle()));
+        PageFrame.situation(page, inputs);
     }
 }

@@ -11,13 +11,13 @@ import java.util.Optional;
 /**
  * Everything that is written about one comparison.
  *
- * @param units units of movements
+ * @param style language and units
  * @param namedMaterial id of the material asked for
  * @param limits classes of work, strictest first
  * @param command the command that repeats the run
  */
 public record ComparisonReport(
-        LengthUnits units, Optional<String> namedMaterial, List<FitLimits> limits, String command) {
+        BenchStyle style, Optional<String> namedMaterial, List<FitLimits> limits, String command) {
 
     /** Keeps its own copy. */
     public ComparisonReport {
@@ -33,15 +33,16 @@ public record ComparisonReport(
     public Map<String, String> files(EventComparison answers) {
         Comparison comparison = answers.comparison();
         Map<String, String> files = new LinkedHashMap<>();
-        for (ReportChart chart : new ComparisonCharts(namedMaterial, limits).of(comparison)) {
+        for (ReportChart chart : new ComparisonCharts(style, namedMaterial, limits).of(comparison)) {
             files.put(chart.id() + ".svg", chart.fileSvg());
         }
         files.put("comparison.csv", ComparisonCsv.of(comparison));
         files.put("comparison.json", ComparisonJson.of(answers));
         files.put(
                 "comparison.txt",
-                new ComparisonText(units, namedMaterial).of(answers) + ComparisonText.cautions(comparison));
-        files.put("comparison.html", new ComparisonPage(units, namedMaterial, limits, command).of(answers));
+                new ComparisonText(style, namedMaterial).of(answers)
+                        + ComparisonText.cautions(style, FindingDigest.of(comparison)));
+        files.put("comparison.html", new ComparisonPage(style, namedMaterial, limits, command).of(answers));
         return files;
     }
 }

@@ -5,56 +5,53 @@ import hafthold.decide.Comparison.Ranked;
 import hafthold.decide.Verdict;
 import hafthold.quantity.Band;
 import hafthold.simulate.HandleYear;
+import hafthold.source.Evidence;
 import java.util.List;
 
-/** The tables of a page about a comparison. */
-final class ComparisonTables {
-    private final LengthUnits units;
-    private final AnswerWords words;
-
-    ComparisonTables(LengthUnits units) {
-        this.units = units;
-        this.words = new AnswerWords(units);
-    }
-
+/**
+ * The tables of a page about a comparison.
+ *
+ * @param style language and units
+ */
+record ComparisonTables(BenchStyle style) {
     /** One row a material, best first. */
     void ranking(Markup page, Comparison comparison) {
         PageFrame.openTable(
                 page,
-                "Ranking, best first",
+                style.say("caption.ranking"),
                 List.of(
                         "",
-                        "Material",
-                        "Verdict",
-                        "Worst edge step",
-                        "Moisture, %",
-                        "Pin hole, mm",
-                        "Pin heads, mm",
-                        "What decides",
-                        "Rests on"),
+                        style.say("head.material"),
+                        style.say("head.verdict"),
+                        style.say("head.worst-step"),
+                        style.say("head.moisture"),
+                        style.say("head.pin-hole", "unit", style.unit()),
+                        style.say("head.pin-heads", "unit", style.unit()),
+                        style.say("heading.decides"),
+                        style.say("head.rests-on")),
                 comparison.ranked().size());
         for (Ranked answer : comparison.ranked()) {
             HandleYear year = answer.year();
             page.open("tr").element("td", Integer.toString(answer.rank()), "class", "n");
-            page.element("th", AnswerWords.nameOf(year), "scope", "row");
+            page.element("th", new AnswerWords(style).nameOf(year), "scope", "row");
             page.open("td");
-            stamp(page, answer.verdict());
+            stamp(page, style, answer.verdict());
             page.close("td");
             page.open("td", "class", "step");
             step(page, answer);
             page.close("td");
-            page.element("td", AnswerWords.moistureRange(year), "class", "held");
-            page.element("td", PinWords.hole(year), "class", "held");
-            page.element("td", PinWords.heads(year), "class", "held");
+            page.element("td", new AnswerWords(style).moistureRange(year), "class", "held");
+            page.element("td", PinWords.hole(style, year), "class", "held");
+            page.element("td", PinWords.heads(style, year), "class", "held");
             page.element(
                     "td",
                     answer.reasons().stream()
                             .findFirst()
-                            .map(words::shortReason)
+                            .map(new ReasonWords(style, false)::brief)
                             .orElse("–"),
                     "class",
                     "reason");
-            page.element("td", year.grounds().restsOn().words()).close("tr");
+            page.element("td", restsOn(year)).close("tr");
         }
         PageFrame.closeTable(page);
     }
@@ -63,21 +60,21 @@ final class ComparisonTables {
     void movements(Markup page, Comparison comparison) {
         PageFrame.openTable(
                 page,
-                "What moves, mm, the year's worst",
-                List.of(
-                        "Material",
-                        "Edge shy",
-                        "Edge proud",
-                        "Each end short",
-                        "Each end long",
-                        "Pin hole opens",
-                        "Pin hole closes",
-                        "Pin heads up",
-                        "Pin heads sunk"),
+                style.say("caption.moves", "unit", style.unit()),
+                style.heads(
+                        "material",
+                        "edge-shy",
+                        "edge-proud",
+                        "end-short",
+                        "end-long",
+                        "hole-opens",
+                        "hole-closes",
+                        "heads-up",
+                        "heads-sunk"),
                 comparison.ranked().size());
         for (Ranked answer : comparison.ranked()) {
             HandleYear year = answer.year();
-            page.open("tr").element("th", AnswerWords.nameOf(year), "scope", "row");
+            page.open("tr").element("th", new AnswerWords(style).nameOf(year), "scope", "row");
             for (Band band : List.of(
                     year.edge().bonded().shy(),
                     year.edge().bonded().proud(),
@@ -87,7 +84,7 @@ final class ComparisonTables {
                     year.pins().squeeze(),
                     year.pins().headProud(),
                     year.pins().headSunk())) {
-                page.element("td", new BenchLength(band).cell(units), "class", "held");
+                page.element("td", new BenchLength(band).cell(style), "class", "held");
             }
             page.close("tr");
         }
@@ -95,8 +92,8 @@ final class ComparisonTables {
     }
 
     /** The verdict as a stamp. */
-    static void stamp(Markup page, Verdict verdict) {
-        page.element("span", verdict.word(), "class", "stamp stamp-" + verdict.word());
+    static void stamp(Markup page, BenchStyle style, Verdict verdict) {
+        page.element("span", style.verdict(verdict), "class", "stamp stamp-" + verdict.word());
     }
 
     /** The step in words, and below it the month and the range. */
@@ -104,19 +101,29 @@ final class ComparisonTables {
         HandleYear year = answer.year();
         EdgeStep worst = EdgeStep.worst(year);
         BenchLength length = worst.length();
+        AnswerWords words = new AnswerWords(style);
         if (worst.isFlush()) {
-            page.text(!answer.isMovementKnown() && length.isNothing() ? "not known" : words.step(year));
+            page.text(!answer.isMovementKnown() && length.isNothing() ? style.say("not-known") : words.step(year));
             return;
         }
-        String side = worst.side().word();
-        String range = length.range();
-        String month = MonthWord.shortOf(year.worstMonth());
+        String range = length.range(style);
+        String month = style.shortMonth(year.worstMonth());
         if (!answer.isMovementKnown()) {
-            page.text("perhaps " + side).open("br").element("small", month + ", " + range);
-        } else {
-            page.text(length.text(units) + " " + side)
+            page.text(style.say("perhaps." + worst.side().word()))
                     .open("br")
-                    .element("small", month + (range.isEmpty() ? "" : ", " + range));
+                    .element("small", style.joined("comma", List.of(month, range)));
+        } else {
+            page.text(words.side(worst.side(), length.text(style)))
+                    .open("br")
+                    .element("small", range.isEmpty() ? month : style.joined("comma", List.of(month, range)));
         }
+    }
+
+    /** The grade, and the figure that it comes from where that is weaker than print. */
+    private String restsOn(HandleYear year) {
+        String grade = style.named("evidence", year.grounds().evidence().grade());
+        String figure = year.grounds().restsOn().figure();
+        boolean isWeak = year.grounds().evidence().compareTo(Evidence.PUBLISHED) > 0 && !figure.isEmpty();
+        return isWeak ? grade + ": " + figure : grade;
     }
 }

@@ -83,7 +83,9 @@ public record CustomerCard(CardOrder order, Comparison offered, Optional<Compari
     }
 
     String town() {
-        return order.town().orElseGet(() -> offered.placeName().split(",", -1)[0]);
+        return order.town()
+                .or(() -> handles().get(0).stays().last())
+                .orElseGet(() -> offered.placeName().split(",", -1)[0]);
     }
 
     String knife() {
@@ -98,10 +100,16 @@ public record CustomerCard(CardOrder order, Comparison offered, Optional<Compari
     CardSheet sheet() {
         return new CardSheet(
                 wording().language(),
-                wording().say(isQuote() ? "card.title.quote" : "card.title", "knife", knife(), "town", town()),
+                wording()
+                        .say("card.title" + (isQuote() ? ".quote" : "") + onItsWay(), "knife", knife(), "town", town()),
                 lines(),
                 isQuote() ? quote() : card(),
                 wording().say("card.footer"));
+    }
+
+    /** The end of keys whose text is another for a knife that goes from place to place. */
+    private String onItsWay() {
+        return handles().get(0).stays().isGiven() ? ".stays" : "";
     }
 
     private List<String> lines() {
@@ -128,11 +136,14 @@ public record CustomerCard(CardOrder order, Comparison offered, Optional<Compari
         List<Section> sections = new ArrayList<>();
         sections.add(new Section(
                 "does",
-                wording().say("year.heading", "town", town()),
+                wording().say("year.heading" + onItsWay(), "town", town()),
                 Optional.of(handle.number()),
                 told,
                 List.of(),
                 Optional.of(new CardCharts(order).year(handle))));
+        if (handle.stays().isGiven()) {
+            sections.add(handle.stays().section());
+        }
         sections.add(normal(handle));
         sections.add(call(handle));
         List<String> timing = new ArrayList<>(handle.timing());
@@ -156,7 +167,7 @@ public record CustomerCard(CardOrder order, Comparison offered, Optional<Compari
         sections.add(new Section(
                 "does",
                 wording().say("quote.heading"),
-                Optional.of(wording().say("quote.lead", "town", town())),
+                Optional.of(wording().say("quote.lead" + onItsWay(), "town", town())),
                 List.of(),
                 List.of(),
                 Optional.of(new CardCharts(order)

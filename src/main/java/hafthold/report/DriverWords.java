@@ -3,78 +3,78 @@ package hafthold.report;
 import hafthold.decide.Likelihood;
 import hafthold.simulate.Driver;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
-/** How sure an answer is and what makes it doubtful, in words. */
-final class DriverWords {
+/**
+ * How sure an answer is and what makes it doubtful, in words.
+ *
+ * @param style language and units
+ */
+record DriverWords(BenchStyle style) {
     private static final int NAMED = 3;
 
-    private DriverWords() {}
-
     /** The leading inputs with their shares; empty where none stands out. */
-    static String sentence(List<Driver> drivers) {
-        return drivers.stream()
-                .limit(NAMED)
-                .map(driver -> words(driver.input()) + String.format(Locale.ROOT, " (%.0f %%)", 100 * driver.share()))
-                .collect(Collectors.joining(", "));
+    private String sentence(List<Driver> drivers) {
+        return style.joined(
+                "comma",
+                drivers.stream()
+                        .limit(NAMED)
+                        .map(driver -> style.say("doubt.share", "input", words(driver), "share", share(driver)))
+                        .toList());
     }
 
     /** How often the verdict holds, such as "holds in 83 of 100 samples"; empty where that is not known. */
-    static Optional<String> holds(Likelihood likelihood) {
+    Optional<String> holds(Likelihood likelihood) {
         return likelihood.yearsThatHold().isPresent()
-                ? Optional.of("holds in " + likelihood.yearsThatHold().getAsLong() + " of " + likelihood.samples()
-                        + " samples")
+                ? Optional.of(style.say(
+                        "doubt.holds",
+                        "count",
+                        Long.toString(likelihood.yearsThatHold().getAsLong()),
+                        "all",
+                        Integer.toString(likelihood.samples())))
                 : Optional.empty();
     }
 
     /** What to measure next, as a sentence; empty where nothing stands out. */
-    static String measureNext(List<Driver> drivers) {
+    String measureNext(List<Driver> drivers) {
         if (drivers.isEmpty()) {
             return "";
         }
-        String first = "Most worth knowing better: " + words(drivers.get(0).input())
-                + String.format(
-                        Locale.ROOT,
-                        " (%.0f %% of the doubt)",
-                        100 * drivers.get(0).share());
+        String first = words(drivers.get(0));
         return drivers.size() == 1
-                ? first + "."
-                : first + ", which matters more than " + words(drivers.get(1).input()) + ".";
+                ? style.say("doubt.measure", "input", first, "share", share(drivers.get(0)))
+                : style.say(
+                        "doubt.measure-over",
+                        "input",
+                        first,
+                        "share",
+                        share(drivers.get(0)),
+                        "other",
+                        words(drivers.get(1)));
     }
 
-    /** The row about doubt of a bench note. */
-    static String row(Likelihood likelihood, List<Driver> drivers) {
+    /**
+     * The row about doubt of a bench note.
+     *
+     * @param isStack whether the doubt is about the length of a stack and not about an edge
+     */
+    String row(Likelihood likelihood, List<Driver> drivers, boolean isStack) {
         if (!likelihood.isSampled()) {
-            return "not looked into: every figure was taken at its value, so ranges are left out";
+            return style.say("doubt.none");
         }
         String holds = holds(likelihood)
-                .map(share -> "the verdict " + share)
-                .orElse("how often a verdict would hold is not known, as a limit could not be judged");
+                .map(share -> style.say("doubt.verdict", "holds", share))
+                .orElseGet(() -> style.say("doubt.open"));
         return drivers.isEmpty()
-                ? holds + "; no single figure stands out"
-                : holds + "; the doubt about the edge comes from " + sentence(drivers);
+                ? style.say("doubt.even", "holds", holds)
+                : style.say(isStack ? "doubt.row.stack" : "doubt.row", "holds", holds, "inputs", sentence(drivers));
     }
 
-    private static String words(String input) {
-        return switch (input) {
-            case "swelling" -> "how far this piece swells";
-            case "sorption" -> "how much water it holds";
-            case "diffusivity" -> "how fast water gets in";
-            case "thermal_expansion" -> "how far it grows with heat";
-            case "place_humidity" -> "how damp the place is";
-            case "weather" -> "how dry or damp a year it gets";
-            case "habits" -> "how the household heats and airs";
-            case "hygrometer" -> "your hygrometer";
-            case "stock" -> "whether the stock had settled";
-            case "cut" -> "how true the cut is";
-            case "run_out" -> "how straight the grain runs";
-            case "stiffness" -> "how stiff it is";
-            case "relaxation" -> "how far stress eases with time";
-            case "strength" -> "how strong it is";
-            case "softening" -> "when it softens";
-            default -> input;
-        };
+    private String share(Driver driver) {
+        return style.fixed(100 * driver.share(), 0);
+    }
+
+    private String words(Driver driver) {
+        return style.named("input", driver.input());
     }
 }

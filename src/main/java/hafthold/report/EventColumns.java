@@ -2,7 +2,6 @@ package hafthold.report;
 
 import hafthold.simulate.BondedEventYear;
 import hafthold.simulate.EventYear;
-import java.util.ArrayList;
 import java.util.List;
 
 /** What events do as it is read in a terminal, and as a section of a page. */
@@ -10,13 +9,15 @@ final class EventColumns {
     private EventColumns() {}
 
     /** The rows and what they mean; empty where nothing happens. */
-    static String of(List<EventYear> years, int width) {
-        return years.isEmpty() ? "" : text(EventRows.of(years), new TextColumns(22, 7, 13, 5, 9, 9, 11, 8, 9), width);
+    static String of(BenchStyle style, List<EventYear> years, int width) {
+        return years.isEmpty()
+                ? ""
+                : text(EventRows.of(style, years), new TextColumns(22, 7, 13, 5, 9, 9, 11, 8, 9), width);
     }
 
     /** Of one bonded knife: a row an event. */
-    static String of(BondedEventYear year, int width) {
-        return text(EventRows.of(year), new TextColumns(13, 5, 9, 9, 11, 8, 6, 6, 6, 9), width);
+    static String of(BenchStyle style, BondedEventYear year, int width) {
+        return text(EventRows.of(style, year), new TextColumns(13, 5, 9, 9, 11, 8, 6, 6, 6, 9), width);
     }
 
     private static String text(EventRows events, TextColumns columns, int width) {
@@ -29,16 +30,9 @@ final class EventColumns {
     }
 
     /** The same as a section of a page. */
-    static void write(Markup page, EventRows events) {
-        page.open("section").element("h2", "What happens besides the weather");
-        List<String> over = events.head().get(0);
-        List<String> under = events.head().get(1);
-        List<String> heading = new ArrayList<>();
-        for (int i = 0; i < under.size(); i++) {
-            boolean plain = over.get(i).isEmpty() || i == 0;
-            heading.add(plain ? under.get(i) : over.get(i) + ", " + under.get(i));
-        }
-        PageFrame.openTable(page, "What each event does, the worst of all times", heading);
+    static void write(Markup page, BenchStyle style, EventRows events) {
+        page.open("section").element("h2", style.say("heading.events"));
+        PageFrame.openTable(page, style.say("caption.events"), events.oneLineHead(style));
         for (List<String> row : events.rows()) {
             page.open("tr").element("th", row.get(0), "scope", "row");
             row.stream().skip(1).forEach(cell -> page.element("td", cell));
@@ -52,5 +46,13 @@ final class EventColumns {
             page.close("ul");
         }
         page.close("section");
+    }
+
+    /** The same as a part of markdown. */
+    static void write(MarkdownText text, BenchStyle style, EventRows events) {
+        text.heading(2, style.say("heading.events"))
+                .table(events.oneLineHead(style), events.rows())
+                .paragraph(events.meaning())
+                .points(events.notes());
     }
 }

@@ -7,11 +7,12 @@ import hafthold.simulate.BondedEventYear;
 import hafthold.simulate.EventAnswer;
 import hafthold.simulate.EventYear;
 import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
 
 /** What events do to one scale, as keys of the object that is told of it. */
 final class EventJson {
     private static final double PERCENT = 100;
-    private static final double MILLI = 1e3;
 
     private EventJson() {}
 
@@ -23,10 +24,8 @@ final class EventJson {
             json.writeEndObject();
         }
         json.writeEndArray();
-        band(json, "event_softening_margin_k", year.softeningMarginKelvin(), 1);
         json.writeStringField("event_softens_first", year.softens());
-        number(json, "event_mc_left_at_end_points", PERCENT * year.leftAtEnd());
-        number(json, "event_mc_above_year_points", PERCENT * year.meanAbove());
+        figures(json, EventFigures.OF_YEAR, year);
     }
 
     static void write(JsonGenerator json, BondedEventYear year) throws IOException {
@@ -34,42 +33,31 @@ final class EventJson {
         for (BondedEventAnswer answer : year.answers()) {
             json.writeStartObject();
             answer(json, answer.scale());
-            band(json, "glue_use", answer.glueUse(), 1);
-            AnswerFigures.write(json, "split_use", answer.splitUse(), 1);
+            JsonFigures.band(json, "glue_use", answer.glueUse());
+            JsonFigures.band(json, "split_use", answer.splitUse());
             json.writeEndObject();
         }
         json.writeEndArray();
-        number(json, "event_mc_left_at_end_points", PERCENT * year.leftAtEnd());
-        number(json, "event_mc_above_year_points", PERCENT * year.meanAbove());
+        JsonFigures.number(json, "event_mc_left_at_end_points", PERCENT * year.leftAtEnd());
+        JsonFigures.number(json, "event_mc_above_year_points", PERCENT * year.meanAbove());
     }
 
     private static void answer(JsonGenerator json, EventAnswer answer) throws IOException {
         json.writeStringField("event", answer.event().id());
         json.writeNumberField("times", answer.times());
-        number(json, "mc_face_max_percent", PERCENT * answer.faceWettest());
-        number(json, "mc_face_min_percent", PERCENT * answer.faceDriest());
-        band(json, "mc_mean_gain_points", answer.meanGain(), PERCENT);
-        band(json, "mc_mean_loss_points", answer.meanLoss(), PERCENT);
-        band(json, "edge_shy_mm", answer.edgeShy(), MILLI);
-        band(json, "edge_proud_mm", answer.edgeProud(), MILLI);
-        AnswerFigures.write(json, "pin_crack_use", answer.pinCrackUse(), 1);
-        band(json, "hottest_c", answer.hottestCelsius(), 1);
-        number(json, "coldest_c", answer.coldestCelsius());
-        if (answer.isBack()) {
-            number(json, "back_within_h", answer.backHours());
-        } else {
-            json.writeNullField("back_within_h");
+        figures(json, EventFigures.ALL, answer);
+    }
+
+    private static <T> void figures(JsonGenerator json, List<EventFigures.Key<T>> keys, T told) throws IOException {
+        for (EventFigures.Key<T> key : keys) {
+            Optional<Band> figure = key.of().apply(told);
+            if (figure.isEmpty()) {
+                json.writeNullField(key.key());
+            } else if (key.isBand()) {
+                JsonFigures.band(json, key.key(), figure.get());
+            } else {
+                JsonFigures.number(json, key.key(), figure.get().value());
+            }
         }
-        number(json, "mc_left_before_second_points", PERCENT * answer.leftBeforeSecond());
-        number(json, "mc_left_before_last_points", PERCENT * answer.leftBeforeLast());
-        band(json, "end_grain_depth_mm", answer.endGrainMetres(), MILLI);
-    }
-
-    private static void band(JsonGenerator json, String key, Band band, double factor) throws IOException {
-        AnswerFigures.write(json, key, band, factor);
-    }
-
-    private static void number(JsonGenerator json, String key, double number) throws IOException {
-        json.writeNumberField(key, AnswerFigures.stable(number));
     }
 }

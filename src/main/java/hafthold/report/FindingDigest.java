@@ -4,6 +4,7 @@ import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
 import hafthold.source.Finding;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +41,7 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
     }
 
     /**
-     * Findings by kind; equal sentences are told once.
+     * Findings by kind, those for everything first; equal sentences are told once.
      *
      * @param names names for people by the ids that findings speak of
      */
@@ -57,31 +58,37 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
                                     List.of(names.getOrDefault(finding.subject(), worded(finding.subject())))),
                             FindingDigest::with));
         }
-        return List.copyOf(merged.values());
+        return merged.values().stream()
+                .sorted(Comparator.comparing(FindingDigest::kind).thenComparing(digest -> !digest.isGeneral()))
+                .toList();
     }
 
     /** The subjects in words: all of up to three, else the first two and a count. */
-    private String subjectWords() {
+    String subjectWords(BenchStyle style) {
         if (subjects.size() <= NAMED_SUBJECTS) {
-            return String.join("; ", subjects);
+            return style.joined("semicolon", subjects);
         }
         int named = NAMED_SUBJECTS - 1;
-        return String.join("; ", subjects.subList(0, named)) + " and " + (subjects.size() - named) + " more";
+        return style.say(
+                "subjects.more",
+                "named",
+                style.joined("semicolon", subjects.subList(0, named)),
+                "count",
+                Integer.toString(subjects.size() - named));
     }
 
     /** The subjects as the lead of a sentence, such as "teak: "; empty where it concerns everything. */
-    String lead() {
-        return subjects.equals(List.of(EVERYTHING)) ? "" : subjectWords() + ": ";
+    String lead(BenchStyle style) {
+        return isGeneral() ? "" : subjectWords(style) + ": ";
+    }
+
+    private boolean isGeneral() {
+        return subjects.equals(List.of(EVERYTHING));
     }
 
     /** The heading a kind stands under. */
-    static String headingOf(Finding.Kind kind) {
-        return switch (kind) {
-            case ESTIMATE -> "Estimated, not measured";
-            case EXTRAPOLATION -> "Beyond what the sources cover";
-            case DEFAULT -> "Taken because nothing was said";
-            case CAUTION -> "Mind";
-        };
+    static String headingOf(BenchStyle style, Finding.Kind kind) {
+        return style.say("kind." + style.keyOf(kind));
     }
 
     /** Ids of families and settings without their hyphens; option names stay as they are typed. */

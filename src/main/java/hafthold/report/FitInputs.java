@@ -6,7 +6,6 @@ import hafthold.knife.FullTangKnife;
 import hafthold.knife.Knife;
 import hafthold.knife.Order;
 import hafthold.knife.Pin;
-import hafthold.knife.SizeRange;
 import hafthold.knife.TangStackBuild;
 import hafthold.knife.TangStackKnife;
 import hafthold.material.Cut;
@@ -15,13 +14,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /** What a fit was reckoned with, put into words for the end of its page. */
 final class FitInputs {
+    private final BenchStyle style;
     private final List<Input> inputs = new ArrayList<>();
 
-    private FitInputs() {}
+    private FitInputs(BenchStyle style) {
+        this.style = style;
+    }
 
     /**
      * One input.
@@ -32,19 +33,19 @@ final class FitInputs {
     record Input(String name, String value) {}
 
     /** Every input in the order of the file. */
-    static List<Input> of(KnifeFit fit) {
-        FitInputs list = new FitInputs();
+    static List<Input> of(KnifeFit fit, BenchStyle style) {
+        FitInputs list = new FitInputs(style);
         Order order = fit.knife().build().order();
-        list.add("Place", fit.destination().name() + " (" + fit.destination().id() + ")");
-        list.add("Lives in", fit.destination().setting().id());
-        list.add("Class of work", order.workClass());
-        list.add("Washed, meets food", order.kitchen() ? "yes" : "no");
+        list.add("place", fit.destination().name() + " (" + fit.destination().id() + ")");
+        list.add("setting", style.named("setting", fit.destination().setting().id()));
+        list.add("work", order.workClass());
+        list.add("kitchen", style.say(order.kitchen() ? "yes" : "no"));
         if (fit.knife() instanceof FullTangKnife full) {
             list.fullTang(full);
         } else {
             list.stack((TangStackKnife) fit.knife());
         }
-        list.add("At final sanding", FitText.state(fit.knife().build().made()));
+        list.add("made", FitText.state(fit.knife().build().made(), style));
         return list.inputs;
     }
 
@@ -65,77 +66,136 @@ final class FitInputs {
     private void fullTang(FullTangKnife knife) {
         FullTangBuild build = knife.build();
         add(
-                "Tang",
-                knife.steel().name() + ", " + size(build.tang().width()) + " wide, "
-                        + size(build.tang().thickness()) + " thick at the bolster, "
-                        + size(build.tang().buttThickness()) + " at the butt");
+                "tang",
+                style.say(
+                        "input.tang.value",
+                        "steel",
+                        knife.steel().name(),
+                        "width",
+                        size(build.tang().width()),
+                        "thickness",
+                        size(build.tang().thickness()),
+                        "butt",
+                        size(build.tang().buttThickness())));
         add(
-                "Scales",
-                knife.scale().name() + ", " + cuts(knife) + ", "
-                        + size(build.scales().thickness()) + " thick, "
-                        + size(build.scales().length()) + " long, edges eased "
-                        + size(build.scales().easing()));
-        knife.bolster().ifPresent(bolster -> add("Bolster", bolster.name()));
+                "scales",
+                style.say(
+                        "input.scales.value",
+                        "material",
+                        knife.scale().name(),
+                        "cut",
+                        cuts(knife),
+                        "thickness",
+                        size(build.scales().thickness()),
+                        "length",
+                        size(build.scales().length()),
+                        "easing",
+                        size(build.scales().easing())));
         add(
-                "Profile",
-                build.scales().profile().stream()
-                        .map(station -> size(station.width()) + " at " + size(station.at()))
-                        .collect(Collectors.joining(", ")));
-        add("Finish", knife.finish().name());
+                "profile",
+                style.joined(
+                        "comma",
+                        build.scales().profile().stream()
+                                .map(station -> style.say(
+                                        "input.profile.value",
+                                        "width",
+                                        size(station.width()),
+                                        "at",
+                                        size(station.at())))
+                                .toList()));
+        add("finish", knife.finish().name());
         for (int i = 0; i < knife.liners().size(); i++) {
-            add(
-                    "Liner " + (i + 1),
-                    knife.liners().get(i).name() + ", "
-                            + size(build.liners().get(i).thickness()));
+            addOne(
+                    "liner",
+                    i,
+                    knife.liners().get(i).name(),
+                    size(build.liners().get(i).thickness()));
         }
+        knife.bolster().ifPresent(bolster -> add("bolster", bolster.name()));
         for (int i = 0; i < build.pins().size(); i++) {
-            add(
-                    "Pin " + (i + 1),
-                    pin(build.pins().get(i), knife.pinMetals().get(i).name()));
+            addOne("pin", i, pin(build.pins().get(i), knife.pinMetals().get(i).name()));
         }
-        add("Glue", knife.adhesive().name() + ", " + size(build.glue().thickness()));
-        add("At glue-up", FitText.state(build.glueUp()));
+        add(
+                "glue",
+                style.joined(
+                        "comma",
+                        List.of(knife.adhesive().name(), size(build.glue().thickness()))));
+        add("glue-up", FitText.state(build.glueUp(), style));
     }
 
     private void stack(TangStackKnife knife) {
         TangStackBuild build = knife.build();
         add(
-                "Tang",
-                build.tang().kind().word() + ", " + knife.steel().name() + ", "
-                        + size(build.tang().width()) + " by "
-                        + size(build.tang().thickness()) + "; nut drawn up with "
-                        + Math.round(build.tang().preload().newtons()) + " N");
+                "tang",
+                style.say(
+                        "input.stack-tang.value",
+                        "kind",
+                        style.named("tang", build.tang().kind().word()),
+                        "steel",
+                        knife.steel().name(),
+                        "width",
+                        size(build.tang().width()),
+                        "thickness",
+                        size(build.tang().thickness()),
+                        "newtons",
+                        Long.toString(Math.round(build.tang().preload().newtons()))));
         add(
-                "Grip",
-                size(build.grip().width()) + " by " + size(build.grip().thickness()) + ", "
-                        + knife.finish().name());
+                "grip",
+                style.say(
+                        "input.grip.value",
+                        "width",
+                        size(build.grip().width()),
+                        "thickness",
+                        size(build.grip().thickness()),
+                        "finish",
+                        knife.finish().name()));
         for (int i = 0; i < knife.parts().size(); i++) {
-            add(
-                    "Part " + (i + 1),
-                    size(build.parts().get(i).length()) + " "
-                            + knife.parts().get(i).name()
-                            + (knife.cut(i) == Cut.NONE ? "" : ", " + AdviceWords.cutWord(knife.cut(i))));
+            String part = size(build.parts().get(i).length()) + " "
+                    + knife.parts().get(i).name();
+            if (knife.cut(i) == Cut.NONE) {
+                addOne("part", i, part);
+            } else {
+                addOne("part", i, part, style.cut(knife.cut(i)));
+            }
         }
     }
 
-    private static String cuts(FullTangKnife knife) {
+    private String cuts(FullTangKnife knife) {
         return knife.cutLeft() == knife.cutRight()
-                ? AdviceWords.cutWord(knife.cutLeft())
-                : AdviceWords.cutWord(knife.cutLeft()) + " left and " + AdviceWords.cutWord(knife.cutRight())
-                        + " right";
+                ? style.cut(knife.cutLeft())
+                : style.say("input.two-cuts", "left", style.cut(knife.cutLeft()), "right", style.cut(knife.cutRight()));
     }
 
-    private static String pin(Pin pin, String metal) {
-        return pin.kind().word() + ", " + metal + ", " + size(pin.diameter()) + " in a hole of " + size(pin.hole())
-                + ", " + size(pin.along()) + " from the bolster, " + size(pin.up()) + " up; ring "
-                + pin.fill().word();
+    private String pin(Pin pin, String metal) {
+        return style.say(
+                "input.pin.value",
+                "kind",
+                style.named("pin-kind", pin.kind().word()),
+                "metal",
+                metal,
+                "pin",
+                size(pin.diameter()),
+                "hole",
+                size(pin.hole()),
+                "along",
+                size(pin.along()),
+                "up",
+                size(pin.up()),
+                "fill",
+                style.named("pin-fill", pin.fill().word()));
     }
 
-    private static String size(Length length) {
-        return SizeRange.millimetres(length);
+    private String size(Length length) {
+        return style.size(length);
     }
 
-    private void add(String name, String value) {
-        inputs.add(new Input(name, value));
+    private void add(String key, String value) {
+        inputs.add(new Input(style.say("input." + key), value));
+    }
+
+    private void addOne(String key, int index, String... values) {
+        inputs.add(new Input(
+                style.say("input." + key, "number", Integer.toString(index + 1)),
+                style.joined("comma", List.of(values))));
     }
 }

@@ -3,6 +3,7 @@ package hafthold.report;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
+import hafthold.decide.EventFit;
 import hafthold.decide.KnifeFit;
 import hafthold.source.Finding;
 import java.io.IOException;
@@ -19,23 +20,28 @@ public final class FitMarkdown {
     private FitMarkdown() {}
 
     /** The whole note. */
-    public static String of(KnifeFit fit, LengthUnits units) {
+    public static String of(KnifeFit fit, BenchStyle style) {
+        return of(EventFit.quiet(fit), style);
+    }
+
+    /** Likewise, with what each event does. */
+    public static String of(EventFit answer, BenchStyle style) {
+        KnifeFit fit = answer.fit();
         MarkdownText text = new MarkdownText()
-                .heading(
-                        1,
-                        fit.knife().build().order().name().orElse("This knife") + " for "
-                                + fit.destination().name() + ": "
-                                + fit.verdict().word())
-                .paragraph(FitText.verdictSentence(fit) + FitText.remedy(fit));
-        text.points(FitRows.of(fit, units).rows().stream()
-                .map(row -> row.get(0).isBlank() ? row.get(1) : row.get(0).strip() + ": " + row.get(1))
+                .heading(1, FitText.title(fit, style))
+                .paragraph(FitText.verdictSentence(fit, style) + FitText.remedy(fit, style));
+        text.points(FitRows.of(fit, style).rows().stream()
+                .map(row -> row.lead().isEmpty() ? row.words() : row.lead() + ": " + row.words())
                 .toList());
-        text.heading(2, "What to do")
+        answer.events().ifPresent(events -> EventColumns.write(text, style, EventRows.of(style, events)));
+        AdviceWords words = new AdviceWords(style);
+        text.heading(2, style.say("heading.to-do"))
                 .points(fit.advice().stream()
-                        .map(advice -> AdviceWords.toDo(advice.change()) + ": " + AdviceWords.effect(advice) + ".")
+                        .map(advice -> words.toDo(advice.change()) + ": " + words.effect(advice) + ".")
                         .toList());
-        text.heading(2, "Figures").table(List.of("Figure", "Value", "Low", "High"), figures(fit));
-        return text.heading(2, "What this rests on")
+        text.heading(2, style.say("heading.figures"))
+                .table(style.heads("figure", "value", "low", "high"), figures(answer, style));
+        return text.heading(2, style.say("heading.rests-on"))
                         .points(fit.findings().stream()
                                 .filter(finding -> finding.kind() != Finding.Kind.CAUTION)
                                 .map(finding -> finding.subject().replace('-', ' ') + ": " + finding.text())
@@ -47,14 +53,14 @@ public final class FitMarkdown {
     }
 
     /** Every number of the JSON by its path; low, value and high of one figure in one row. */
-    private static List<List<String>> figures(KnifeFit fit) {
+    private static List<List<String>> figures(EventFit fit, BenchStyle style) {
         Map<String, Map<String, String>> figures = new LinkedHashMap<>();
         numbers(FitJson.of(fit)).forEach((path, number) -> {
             int point = path.lastIndexOf('.');
             String end = path.substring(point + 1);
             boolean isBand = end.equals("low") || end.equals("value") || end.equals("high");
             figures.computeIfAbsent(isBand ? path.substring(0, point) : path, any -> new LinkedHashMap<>())
-                    .put(isBand ? end : "value", ComparisonMarkdown.number(number));
+                    .put(isBand ? end : "value", style.fixed(number, 3));
         });
         List<List<String>> rows = new ArrayList<>();
         figures.forEach((path, ends) -> rows.add(List.of(

@@ -10,21 +10,20 @@ import hafthold.knife.FitLimits;
 import hafthold.source.Finding;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 /**
  * One knife in one place as a page of its own: the bench note with its pictures, no script, nothing fetched, to be read
  * on a screen, a phone or paper.
  *
- * @param units units of movements
+ * @param style language and units
  * @param limits classes of work, strictest first
  * @param cautions what can hurt with the materials of the knife
  * @param input the knife's file as it was given, to be echoed
  * @param command the command that repeats the run
  */
-public record FitPage(LengthUnits units, List<FitLimits> limits, List<Finding> cautions, String input, String command) {
-    private static final Set<String> SITUATION = Set.of("Lives", "Made", "Handle");
+public record FitPage(BenchStyle style, List<FitLimits> limits, List<Finding> cautions, String input, String command) {
+    private static final Set<String> SITUATION = Set.of("lives", "made", "handle");
 
     /** Keeps its own copy. */
     public FitPage {
@@ -40,96 +39,95 @@ public record FitPage(LengthUnits units, List<FitLimits> limits, List<Finding> c
     /** Likewise, with what each event does. */
     public String of(EventFit answer) {
         KnifeFit fit = answer.fit();
-        PageFrame frame = new PageFrame(fit.knife().build().order().name().orElse("A knife") + " for "
-                + fit.destination().name());
+        PageFrame frame = new PageFrame(
+                style,
+                style.say(
+                        "fit.page-title",
+                        "knife",
+                        fit.knife().build().order().name().orElse(style.say("fit.a-knife")),
+                        "place",
+                        fit.destination().name()));
         Markup page = frame.page();
-        FitRows rows = FitRows.of(fit, units);
+        FitRows rows = FitRows.of(fit, style);
         page.open("p", "class", "lead verdict");
-        ComparisonTables.stamp(page, fit.verdict());
-        page.text(" " + FitText.verdictSentence(fit) + FitText.remedy(fit)).close("p");
-        rows.writeSituation(page, SITUATION::contains);
+        ComparisonTables.stamp(page, style, fit.verdict());
+        page.text(" " + FitText.verdictSentence(fit, style) + FitText.remedy(fit, style))
+                .close("p");
+        rows.writeSituation(page, SITUATION);
         decides(page, fit);
-        answer.events().ifPresent(events -> EventColumns.write(page, EventRows.of(events)));
+        answer.events().ifPresent(events -> EventColumns.write(page, style, EventRows.of(style, events)));
         toDo(page, fit);
         if (fit instanceof FullTangFit full) {
-            new FullTangSections(units, limits, full, rows).write(frame);
+            new FullTangSections(style, limits, full, rows).write(frame);
         } else {
-            new StackSections(limits, (StackFit) fit, rows).write(frame);
+            new StackSections(style, limits, (StackFit) fit, rows).write(frame);
         }
         List<Finding> findings = new ArrayList<>(fit.findings());
         findings.addAll(cautions);
-        Foundations.write(
-                page,
-                FindingDigest.of(findings, FitInputs.names(fit.knife())),
-                limits,
-                fit.knife().build().order().workClass());
+        new Foundations(style, limits)
+                .write(
+                        page,
+                        FindingDigest.of(findings, FitInputs.names(fit.knife())),
+                        fit.knife().build().order().workClass());
         inputs(page, fit);
         return frame.html();
     }
 
     private void decides(Markup page, KnifeFit fit) {
-        AnswerWords words = new AnswerWords(units);
-        page.open("section").element("h2", "What decides");
+        ReasonWords words = new ReasonWords(style, false);
+        page.open("section").element("h2", style.say("heading.decides"));
         if (fit.reasons().isEmpty()) {
-            page.element("p", "Nothing moves further than show-piece work allows.");
+            page.element("p", style.say("fit.nothing-moves"));
         } else {
             page.open("ol", "class", "reasons");
             for (Reason reason : fit.reasons()) {
-                String text = words.reason(reason);
-                page.element("li", text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".");
+                page.element("li", BenchStyle.capital(words.clause(reason)) + ".");
             }
             page.close("ol");
         }
         page.close("section");
     }
 
-    private static void toDo(Markup page, KnifeFit fit) {
-        page.open("section").element("h2", "What to do");
+    private void toDo(Markup page, KnifeFit fit) {
+        page.open("section").element("h2", style.say("heading.to-do"));
         if (fit.advice().isEmpty()) {
-            page.element("p", FitText.nothingToDo(fit));
+            page.element("p", FitText.nothingToDo(fit, style));
         } else {
+            AdviceWords words = new AdviceWords(style);
             page.open("ol", "class", "reasons advice");
             for (Advice advice : fit.advice()) {
                 page.open("li")
                         .open("b")
-                        .text(AdviceWords.toDo(advice.change()) + ".")
+                        .text(words.toDo(advice.change()) + ".")
                         .trusted("</b> ");
-                ComparisonTables.stamp(page, advice.verdict());
-                String effects = AdviceWords.effects(advice);
+                ComparisonTables.stamp(page, style, advice.verdict());
+                String effects = words.effects(advice);
                 if (!effects.isEmpty()) {
                     page.open("br").element("small", effects);
                 }
                 page.close("li");
             }
             page.close("ol");
-            page.element("p", FitText.TRIED, "class", "note");
+            page.element("p", style.say("fit.tried"), "class", "note");
         }
         page.close("section");
     }
 
     private void inputs(Markup page, KnifeFit fit) {
-        page.open("section", "class", "inputs").element("h2", "What was reckoned with");
-        PageFrame.openTable(page, "Inputs, with what was taken where the file says nothing", List.of("Input", "Value"));
-        for (FitInputs.Input input : FitInputs.of(fit)) {
+        page.open("section", "class", "inputs").element("h2", style.say("heading.inputs"));
+        PageFrame.openTable(page, style.say("caption.inputs"), style.heads("input", "value"));
+        for (FitInputs.Input input : FitInputs.of(fit, style)) {
             page.open("tr")
                     .element("th", input.name(), "scope", "row")
                     .element("td", input.value())
                     .close("tr");
         }
         PageFrame.closeTable(page);
-        page.open("details").element("summary", "The file as it was given");
-        verbatim(page, "File", input);
+        page.open("details").element("summary", style.say("fit.file"));
+        PageFrame.verbatim(page, style.say("label.file"), input);
         page.close("details");
-        page.element("h3", "To run this again");
-        verbatim(page, "Command", command);
+        page.element("h3", style.say("heading.again"));
+        PageFrame.verbatim(page, style.say("label.command"), command);
         page.close("section");
-    }
-
-    private static void verbatim(Markup page, String label, String text) {
-        page.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", label)
-                .open("pre")
-                .verbatim(text)
-                .close("pre")
-                .close("div");
     }
 }

@@ -13,14 +13,14 @@ import java.util.Map;
 /**
  * Everything that is written about one knife in one place.
  *
- * @param units units of movements
+ * @param style language and units
  * @param limits classes of work, strictest first
  * @param cautions what can hurt with the materials of the knife
  * @param input the knife's file as it was given
  * @param command the command that repeats the run
  */
 public record FitReport(
-        LengthUnits units, List<FitLimits> limits, List<Finding> cautions, String input, String command) {
+        BenchStyle style, List<FitLimits> limits, List<Finding> cautions, String input, String command) {
     /** Name of the page among the files. */
     public static final String PAGE = "fit.html";
 
@@ -40,14 +40,14 @@ public record FitReport(
         KnifeFit fit = answer.fit();
         Map<String, String> files = new LinkedHashMap<>();
         List<ReportChart> charts = fit instanceof FullTangFit full
-                ? new FullTangCharts(limits).of(full)
-                : new StackCharts(limits).of((StackFit) fit);
+                ? new FullTangCharts(style, limits).of(full)
+                : new StackCharts(style, limits).of((StackFit) fit);
         charts.forEach(chart -> files.put(chart.id() + ".svg", chart.fileSvg()));
         files.put("fit.json", FitJson.of(answer));
         files.put(
                 "fit.txt",
-                new FitText(units).of(answer) + ComparisonText.cautions(FindingDigest.of(cautions, Map.of())));
-        files.put(PAGE, new FitPage(units, limits, cautions, input, command).of(answer));
+                new FitText(style).of(answer) + ComparisonText.cautions(style, FindingDigest.of(cautions, Map.of())));
+        files.put(PAGE, new FitPage(style, limits, cautions, input, command).of(answer));
         return files;
     }
 }

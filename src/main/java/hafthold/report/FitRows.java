@@ -3,54 +3,72 @@ package hafthold.report;
 import hafthold.decide.FullTangFit;
 import hafthold.decide.KnifeFit;
 import hafthold.decide.StackFit;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Set;
 
-/**
- * The rows of a bench note, to be set in a page with the same words.
- *
- * @param rows lead and words of each; an empty lead goes on with the row before
- */
-record FitRows(List<List<String>> rows) {
+/** The rows of a bench note, to be set in a text or in the sections of a page with the same words. */
+final class FitRows {
+    private static final String LIVES = "lives";
 
-    /** The rows that {@link FitText} prints for a knife. */
-    static FitRows of(KnifeFit fit, LengthUnits units) {
-        TextColumns columns = new TextColumns(1, 1);
-        columns.row("Lives", FitText.lives(fit));
+    private final List<Row> rows = new ArrayList<>();
+
+    /**
+     * One row.
+     *
+     * @param id what it is about, the same in every language
+     * @param lead what it is about, in words; empty where it goes on with the row before
+     * @param words what is said
+     */
+    record Row(String id, String lead, String words) {}
+
+    /** Everything that is said of a knife. */
+    static FitRows of(KnifeFit fit, BenchStyle style) {
+        FitRows rows = new FitRows();
+        rows.add(LIVES, style.say("row.lives"), FitText.lives(fit, style));
         if (fit instanceof FullTangFit full) {
-            new FullTangWords(units, full).write(columns);
+            new FullTangWords(style, full).write(rows);
         } else {
-            new StackWords(units, (StackFit) fit).write(columns);
+            new StackWords(style, (StackFit) fit).write(rows);
         }
-        return new FitRows(columns.rows());
+        return rows;
+    }
+
+    /** Adds a row. */
+    void add(String id, String lead, String words) {
+        rows.add(new Row(id, lead, words));
+    }
+
+    /** Goes on with the row before. */
+    void more(String words) {
+        rows.add(new Row(rows.get(rows.size() - 1).id(), "", words));
+    }
+
+    List<Row> rows() {
+        return List.copyOf(rows);
     }
 
     /** Writes the circumstances, which are read once. */
-    void writeSituation(Markup page, Predicate<String> wanted) {
+    void writeSituation(Markup page, Set<String> wanted) {
         write(page, "situation", wanted);
     }
 
-    /** Writes the rows whose lead is wanted as a list of terms; nothing where there are none. */
-    void write(Markup page, Predicate<String> wanted) {
+    /** Writes the rows that are wanted as a list of terms; nothing where there are none. */
+    void write(Markup page, Set<String> wanted) {
         write(page, "situation told", wanted);
     }
 
-    private void write(Markup page, String look, Predicate<String> wanted) {
-        boolean any = rows.stream().map(row -> row.get(0).strip()).anyMatch(wanted);
-        if (!any) {
+    private void write(Markup page, String look, Set<String> wanted) {
+        List<Row> told = rows.stream().filter(row -> wanted.contains(row.id())).toList();
+        if (told.isEmpty()) {
             return;
         }
         page.open("dl", "class", look);
-        boolean writes = false;
-        for (List<String> row : rows) {
-            String lead = row.get(0).strip();
-            writes = lead.isEmpty() ? writes : wanted.test(lead);
-            if (writes && !lead.isEmpty()) {
-                page.element("dt", lead);
+        for (Row row : told) {
+            if (!row.lead().isEmpty()) {
+                page.element("dt", row.lead());
             }
-            if (writes) {
-                page.element("dd", row.get(1));
-            }
+            page.element("dd", row.words());
         }
         page.close("dl");
     }

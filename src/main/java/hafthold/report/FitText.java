@@ -4,7 +4,6 @@ import hafthold.decide.Advice;
 import hafthold.decide.EventFit;
 import hafthold.decide.FullTangFit;
 import hafthold.decide.KnifeFit;
-import hafthold.decide.Reason;
 import hafthold.decide.StackFit;
 import hafthold.decide.Verdict;
 import hafthold.knife.WorkState;
@@ -14,21 +13,15 @@ import hafthold.source.Finding;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /**
  * One knife in one place as a note for the bench: the verdict first, then what moves, what bears it, what to do, and
  * what all this rests on.
  *
- * @param units units of movements
+ * @param style language and units
  */
-public record FitText(LengthUnits units) {
-    static final int WIDTH = 100;
-
-    /** What stands behind every advice. */
-    static final String TRIED = "Each was tried by running the year with it. Stock is never advised below 5 % MC or"
-            + " outside 25 to 65 % humidity: that bound is a workshop's judgement.";
-
+public record FitText(BenchStyle style) {
+    private static final int WIDTH = 100;
     private static final int SAID_REASONS = 3;
     private static final double TENTHS = 10;
 
@@ -41,93 +34,116 @@ public record FitText(LengthUnits units) {
     public String of(EventFit answer) {
         KnifeFit fit = answer.fit();
         StringBuilder text = new StringBuilder();
-        text.append(fit.knife().build().order().name().orElse("This knife"))
-                .append(" for ")
-                .append(fit.destination().name())
-                .append(": ")
-                .append(fit.verdict().word())
-                .append("\n\n");
+        text.append(title(fit, style)).append("\n\n");
         text.append(Paragraph.hanging("", verdict(fit), WIDTH)).append('\n');
         TextColumns rows = new TextColumns(10, WIDTH - 12);
-        rows.row("Lives", lives(fit));
-        if (fit instanceof FullTangFit full) {
-            new FullTangWords(units, full).write(rows);
-        } else {
-            new StackWords(units, (StackFit) fit).write(rows);
-        }
+        FitRows.of(fit, style).rows().forEach(row -> rows.row(row.lead(), row.words()));
         text.append(rows.text()).append('\n');
-        String stays = StayWords.block(fit.whole(), fit instanceof StackFit);
+        String stays = new StayWords(style, fit instanceof StackFit).block(fit.whole());
         text.append(stays).append(stays.isEmpty() ? "" : "\n");
-        text.append(
-                answer.events().map(events -> EventColumns.of(events, WIDTH)).orElse(""));
+        text.append(answer.events()
+                .map(events -> EventColumns.of(style, events, WIDTH))
+                .orElse(""));
         text.append(toDo(fit)).append('\n');
         text.append(foundations(fit));
         return text.toString();
     }
 
+    /** Knife, place and verdict in one line. */
+    static String title(KnifeFit fit, BenchStyle style) {
+        return style.say(
+                "fit.title",
+                "knife",
+                fit.knife().build().order().name().orElse(style.say("fit.unnamed")),
+                "place",
+                fit.destination().name(),
+                "verdict",
+                style.verdict(fit.verdict()));
+    }
+
     private String verdict(KnifeFit fit) {
-        AnswerWords words = new AnswerWords(units, true);
-        String text = verdictSentence(fit);
-        List<Reason> reasons = fit.reasons().stream().limit(SAID_REASONS).toList();
+        ReasonWords words = new ReasonWords(style, true);
+        String text = verdictSentence(fit, style);
+        List<String> reasons =
+                fit.reasons().stream().limit(SAID_REASONS).map(words::clause).toList();
         if (reasons.isEmpty()) {
-            return text + " Nothing moves further than show-piece work allows.";
+            return text + " " + style.say("fit.nothing-moves");
         }
-        String decides = words.reason(reasons.get(0));
-        String also = reasons.stream().skip(1).map(words::reason).collect(Collectors.joining("; "));
-        return text + " What decides: " + decides + "." + (also.isEmpty() ? "" : " Also: " + also + ".") + remedy(fit);
+        String decides = text + " " + style.say("answer.decides", "reason", reasons.get(0));
+        return decides
+                + (reasons.size() == 1
+                        ? ""
+                        : " "
+                                + style.say(
+                                        "fit.also",
+                                        "reasons",
+                                        style.joined("semicolon", reasons.subList(1, reasons.size()))))
+                + remedy(fit, style);
     }
 
     /** Whether something that was tried mends it. */
-    static String remedy(KnifeFit fit) {
+    static String remedy(KnifeFit fit, BenchStyle style) {
         boolean adverse = fit.verdict() == Verdict.CHANGE || fit.verdict() == Verdict.REFUSE;
         boolean mends =
                 fit.advice().stream().anyMatch(advice -> advice.verdict().compareTo(Verdict.CARE) <= 0);
-        return adverse && mends ? " The first change under What to do brings it back." : "";
+        return adverse && mends ? " " + style.say("fit.remedy") : "";
     }
 
     /** The verdict in one sentence. */
-    static String verdictSentence(KnifeFit fit) {
-        String name = fit instanceof FullTangFit ? AnswerWords.nameOf(fit.whole()) : "This stack";
-        return name + " " + AnswerWords.verdictOf(fit.verdict()) + ".";
+    static String verdictSentence(KnifeFit fit, BenchStyle style) {
+        AnswerWords words = new AnswerWords(style);
+        return style.say(
+                "answer.verdict",
+                "subject",
+                fit instanceof FullTangFit ? words.nameOf(fit.whole()) : style.say("fit.stack"),
+                "verdict",
+                words.verdictOf(fit.verdict()));
     }
 
     /** Where the knife lives. */
-    static String lives(KnifeFit fit) {
-        return fit.destination().setting().id() + ": " + fit.destination().lives();
+    static String lives(KnifeFit fit, BenchStyle style) {
+        return style.say(
+                "fit.lives",
+                "setting",
+                style.named("setting", fit.destination().setting().id()),
+                "rule",
+                fit.destination().lives());
     }
 
-    private static String toDo(KnifeFit fit) {
-        StringBuilder text = new StringBuilder("What to do\n");
+    private String toDo(KnifeFit fit) {
+        StringBuilder text = new StringBuilder(style.say("heading.to-do")).append('\n');
         if (fit.advice().isEmpty()) {
-            return text.append("  ").append(nothingToDo(fit)).append('\n').toString();
+            return text.append("  ")
+                    .append(nothingToDo(fit, style))
+                    .append('\n')
+                    .toString();
         }
+        AdviceWords words = new AdviceWords(style);
         for (Advice advice : fit.advice()) {
-            text.append(Paragraph.hanging(
-                    "  - ", AdviceWords.toDo(advice.change()) + ": " + AdviceWords.effect(advice) + ".", WIDTH));
+            text.append(
+                    Paragraph.hanging("  - ", words.toDo(advice.change()) + ": " + words.effect(advice) + ".", WIDTH));
         }
-        text.append(Paragraph.hanging("  ", TRIED, WIDTH));
+        text.append(Paragraph.hanging("  ", style.say("fit.tried"), WIDTH));
         return text.toString();
     }
 
     /** Why there is no advice. */
-    static String nothingToDo(KnifeFit fit) {
+    static String nothingToDo(KnifeFit fit, BenchStyle style) {
         if (fit.reasons().isEmpty()) {
-            return "Nothing: build it as it is.";
+            return style.say("fit.build-it");
         }
-        return fit.verdict() == Verdict.UNKNOWN
-                ? "Nothing was tried, as what cannot be judged cannot be bettered: measure first."
-                : "Nothing that was tried makes it better than it is.";
+        return style.say(fit.verdict() == Verdict.UNKNOWN ? "fit.measure-first" : "fit.no-better");
     }
 
-    private static String foundations(KnifeFit fit) {
-        StringBuilder text = new StringBuilder("What this rests on\n");
+    private String foundations(KnifeFit fit) {
+        StringBuilder text = new StringBuilder(style.say("heading.rests-on")).append('\n');
         for (Finding.Kind kind : Finding.Kind.values()) {
             Map<String, String> lines = new LinkedHashMap<>();
             fit.findings().stream()
                     .filter(finding -> finding.kind() == kind)
                     .forEach(finding -> lines.merge(finding.text(), finding.subject(), FitText::both));
             if (!lines.isEmpty()) {
-                text.append("  ").append(FindingDigest.headingOf(kind)).append(":\n");
+                text.append("  ").append(FindingDigest.headingOf(style, kind)).append(":\n");
                 lines.forEach((line, subject) ->
                         text.append(Paragraph.hanging("  - ", subject.replace('-', ' ') + ": " + line, WIDTH)));
             }
@@ -142,13 +158,20 @@ public record FitText(LengthUnits units) {
     }
 
     /** A moment of the work in words. */
-    static String state(WorkState state) {
-        String warmth =
-                AnswerWords.plain(Math.round(TENTHS * state.temperature().celsius()) / TENTHS) + " °C";
+    static String state(WorkState state, BenchStyle style) {
+        String warmth = style.plain(Math.round(TENTHS * state.temperature().celsius()) / TENTHS);
         return state instanceof SettledAir air
-                ? warmth + " and " + AnswerWords.plain(air.humidity().percent()) + " % humidity"
-                : warmth + " and "
-                        + AnswerWords.plain(
-                                ((MeasuredMoisture) state).moisture().percent()) + " % MC as measured";
+                ? style.say(
+                        "state.air",
+                        "temperature",
+                        warmth,
+                        "humidity",
+                        style.plain(air.humidity().percent()))
+                : style.say(
+                        "state.moisture",
+                        "temperature",
+                        warmth,
+                        "moisture",
+                        style.plain(((MeasuredMoisture) state).moisture().percent()));
     }
 }

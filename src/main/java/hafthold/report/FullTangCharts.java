@@ -4,7 +4,6 @@ import hafthold.decide.FullTangFit;
 import hafthold.knife.FitLimits;
 import hafthold.knife.FullTangBuild;
 import hafthold.knife.Pin;
-import hafthold.knife.SizeRange;
 import hafthold.quantity.Band;
 import hafthold.quantity.Length;
 import hafthold.report.chart.LimitMark;
@@ -29,10 +28,12 @@ import java.util.stream.IntStream;
 /**
  * The pictures of one full-tang knife.
  *
+ * @param style language and units
  * @param limits classes of work, strictest first
  */
-public record FullTangCharts(List<FitLimits> limits) {
-    private static final ZeroLine PIN = new ZeroLine("touch", "tight", "gap");
+public record FullTangCharts(BenchStyle style, List<FitLimits> limits) {
+
+    private static final double LEAST_REACH = 0.02e-3;
 
     /** Keeps its own copy. */
     public FullTangCharts {
@@ -52,8 +53,10 @@ public record FullTangCharts(List<FitLimits> limits) {
 
     /** The edge stay by stay; none where the knife goes to one place. */
     Optional<ReportChart> stays(FullTangFit fit) {
-        return StayCharts.of(
-                fit.whole(), LimitLines.from(limits, fit.knife().build().order().workClass()));
+        return new StayCharts(style)
+                .of(
+                        fit.whole(),
+                        LimitLines.from(limits, fit.knife().build().order().workClass()));
     }
 
     /** The widest section, dry and wet. */
@@ -63,32 +66,47 @@ public record FullTangCharts(List<FitLimits> limits) {
         boolean twins = sides.size() == 1;
         SideYear left = sides.get(0);
         SideYear right = sides.get(sides.size() - 1);
-        String reading = FullTangReadings.section(fit);
-        String scale = "scale " + SizeRange.millimetres(build.scales().thickness());
+        String reading = new FullTangReadings(style).section(fit);
+        String scale =
+                style.say("section.scale", "size", style.size(build.scales().thickness()));
         Length between = new Length(left.dryPose().betweenThickness());
         SectionDrawing drawing = new SectionDrawing(
                 "section",
-                "The handle cut across, dry and damp",
-                "The widest section of the handle at both ends of its year. The dotted lines are where everything was"
-                        + " level at final sanding, the dashed line where the edge would stand unglued. " + reading,
+                style.say("section.title"),
+                style.say("section.description", "reading", reading),
                 List.of(
                         new SectionPanel(
-                                heading("Lowest", left.dryPose(), right.dryPose()), left.dryPose(), right.dryPose()),
+                                heading("section.lowest", left.dryPose(), right.dryPose()),
+                                left.dryPose(),
+                                right.dryPose()),
                         new SectionPanel(
-                                heading("Highest", left.wetPose(), right.wetPose()), left.wetPose(), right.wetPose())),
-                twins ? scale : "left: " + AdviceWords.cutWord(left.cut()),
-                twins ? scale : "right: " + AdviceWords.cutWord(right.cut()),
-                "tang " + SizeRange.millimetres(new Length(left.dryPose().tangThickness()))
-                        + (build.liners().isEmpty() ? ", glue " : ", liners and glue ")
-                        + SizeRange.millimetres(between));
+                                heading("section.highest", left.wetPose(), right.wetPose()),
+                                left.wetPose(),
+                                right.wetPose())),
+                twins ? scale : style.say("section.left", "cut", style.cut(left.cut())),
+                twins ? scale : style.say("section.right", "cut", style.cut(right.cut())),
+                style.say(
+                        build.liners().isEmpty() ? "section.between" : "section.between.liners",
+                        "tang",
+                        style.size(new Length(left.dryPose().tangThickness())),
+                        "size",
+                        style.size(between)),
+                style);
         return ReportChart.of(
-                drawing.id(), drawing.title(), reading, drawing::svg, drawing.fileSvg(), FullTangNumbers.section(fit));
+                drawing.id(),
+                drawing.title(),
+                reading,
+                drawing::svg,
+                drawing.fileSvg(),
+                new FullTangNumbers(style).section(fit));
     }
 
-    private static String heading(String word, SectionPose left, SectionPose right) {
-        String first = DayWord.ofHour(left.hour());
-        String second = DayWord.ofHour(right.hour());
-        return word + (first.equals(second) ? ", " + first : ": left " + first + ", right " + second);
+    private String heading(String key, SectionPose left, SectionPose right) {
+        String first = style.dayOfHour(left.hour());
+        String second = style.dayOfHour(right.hour());
+        return first.equals(second)
+                ? style.say(key, "day", first)
+                : style.say(key + ".sides", "left", first, "right", second);
     }
 
     /** The edge from glued to unglued through the year. */
@@ -96,28 +114,34 @@ public record FullTangCharts(List<FitLimits> limits) {
         FitYear year = fit.year();
         List<Band> glued = year.days().edge();
         List<Band> free = year.days().freeEdge();
-        String reading = FullTangReadings.edge(year);
+        String reading = new FullTangReadings(style).edge(year);
         YearChart chart = new YearChart(
                 "edge-year",
-                "The edge through the year",
-                "Above the steel line the scale stands proud, below it lies shy. The shade runs from the glued edge half"
-                        + " way up the scale to where the edge would stand unglued. " + reading,
-                "mm a side, mean of the day",
+                style.say("edge-year.title"),
+                style.say("fit-edge.description", "reading", reading),
+                style.say("fit-edge.unit", "unit", style.unit()),
                 List.of(
                         new YearLine(
-                                "glued, half way up",
-                                millimetres(glued, free, (edge, loose) -> edge),
-                                millimetres(glued, free, Math::min),
-                                millimetres(glued, free, Math::max),
+                                style.say("fit-edge.glued"),
+                                shown(glued, free, (edge, loose) -> edge),
+                                shown(glued, free, Math::min),
+                                shown(glued, free, Math::max),
                                 OptionalDouble.empty()),
-                        YearLine.of("if it were not glued", millimetres(free, glued, (loose, edge) -> loose))),
-                List.of(-0.02, 0.0, 0.02),
-                LimitLines.ofEdges(
-                        LimitLines.from(limits, fit.knife().build().order().workClass())),
-                Optional.of(ZeroLine.EDGE),
-                1);
+                        YearLine.of(style.say("fit-edge.free"), shown(free, glued, (loose, edge) -> loose))),
+                inSight(),
+                new LimitLines(style)
+                        .ofEdges(LimitLines.from(
+                                limits, fit.knife().build().order().workClass())),
+                Optional.of(LimitLines.edge(style)),
+                1,
+                style);
         return ReportChart.of(
-                chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), FullTangNumbers.edgeYear(year));
+                chart.id(),
+                chart.title(),
+                reading,
+                chart::svg,
+                chart.fileSvg(),
+                new FullTangNumbers(style).edgeYear(year));
     }
 
     /** Gap and squeeze of every pin along and across the handle. */
@@ -126,26 +150,32 @@ public record FullTangCharts(List<FitLimits> limits) {
         for (int i = 0; i < fit.year().pins().size(); i++) {
             Pin pin = fit.knife().build().pins().get(i);
             PinYear year = fit.year().pins().get(i);
-            rows.add(row(i + 1, size(pin) + ", across", pin, year.squeezeAcross(), year.gapAcross()));
-            rows.add(row(0, "along the handle", pin, year.squeezeAlong(), year.gapAlong()));
+            rows.add(row(
+                    i + 1,
+                    style.say("pins.row.across", "pin", size(pin)),
+                    pin,
+                    year.squeezeAcross(),
+                    year.gapAcross()));
+            rows.add(row(0, style.say("pins.row.along"), pin, year.squeezeAlong(), year.gapAlong()));
         }
-        String reading = FullTangReadings.pins(fit);
+        String reading = new FullTangReadings(style).pins(fit);
         TravelChart chart = new TravelChart(
                 "pins",
-                "Pins in their holes",
-                "Two bars a pin, across and along the handle. Bars to the left: the hole closes on the pin. To the"
-                        + " right: a gap opens. " + reading,
-                "mm of diameter, the year's worst",
-                PIN,
-                "as drilled",
+                style.say("pins.title"),
+                style.say("pins.description", "reading", reading),
+                style.say("pins.unit", "unit", style.unit()),
+                new ZeroLine(style.say("zero.touch"), style.say("zero.tight"), style.say("zero.gap")),
+                style.say("pins.drilled"),
                 rows,
-                LimitLines.of(
-                        firstAndLast(LimitLines.from(
-                                limits, fit.knife().build().order().workClass())),
-                        FitLimits::gap,
-                        1));
+                new LimitLines(style)
+                        .of(
+                                firstAndLast(LimitLines.from(
+                                        limits, fit.knife().build().order().workClass())),
+                                FitLimits::gap,
+                                1),
+                style);
         return ReportChart.of(
-                chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), FullTangNumbers.pins(fit));
+                chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), new FullTangNumbers(style).pins(fit));
     }
 
     /** Two at most, for more words than that do not fit over the rows. */
@@ -153,54 +183,67 @@ public record FullTangCharts(List<FitLimits> limits) {
         return classes.size() < 2 ? classes : List.of(classes.get(0), classes.get(classes.size() - 1));
     }
 
-    private static TravelRow row(int rank, String label, Pin pin, Band squeeze, Band gap) {
-        double room = pin.openClearance().millimetres();
+    private TravelRow row(int rank, String label, Pin pin, Band squeeze, Band gap) {
+        double room = style.shown(pin.openClearance().metres());
         return new TravelRow(
                 rank,
                 label,
                 "",
-                squeeze.times(1000),
-                gap.times(1000),
+                squeeze.times(style.shown(1)),
+                gap.times(style.shown(1)),
                 OptionalDouble.empty(),
                 room > 0 ? OptionalDouble.of(room) : OptionalDouble.empty(),
                 true);
     }
 
-    private static String size(Pin pin) {
-        return SizeRange.millimetres(pin.diameter()) + " in " + SizeRange.millimetres(pin.hole())
-                + switch (pin.fill()) {
-                    case OPEN -> ", open";
-                    case HARD_EPOXY -> ", hard";
-                    case FLEXIBLE -> ", soft";
-                };
+    private String size(Pin pin) {
+        return style.say(
+                "pins.row",
+                "pin",
+                style.size(pin.diameter()),
+                "hole",
+                style.size(pin.hole()),
+                "fill",
+                style.named("pins.row.fill", pin.fill().name()));
+    }
+
+    /** Hardly anything that moves fills the whole height. */
+    private List<Double> inSight() {
+        return List.of(style.shown(-LEAST_REACH), 0.0, style.shown(LEAST_REACH));
     }
 
     /** Use of strength through the year. */
     ReportChart stressYear(FullTangFit fit) {
-        List<YearLine> lines = StrengthUse.of(fit).stream()
+        List<YearLine> lines = StrengthUse.of(fit, style).stream()
                 .map(use -> YearLine.of(
                         use.name(),
                         use.daily().stream().map(share -> 100 * share).toList()))
                 .toList();
-        String reading = FullTangReadings.stress(fit);
+        String reading = new FullTangReadings(style).stress(fit);
         YearChart chart = new YearChart(
                 "stress-year",
-                "How hard glue and wood are worked",
-                "Use of strength through the year; at 100 % it gives way. " + reading,
-                "% of what it bears, the day's highest",
+                style.say("stress.title"),
+                style.say("stress.description", "reading", reading),
+                style.say("stress.unit"),
                 lines,
                 List.of(0.0, 110.0),
-                List.of(new LimitMark("100 %: gives way", 100)),
+                List.of(new LimitMark(style.say("stress.limit"), 100)),
                 Optional.empty(),
-                1);
+                1,
+                style);
         return ReportChart.of(
-                chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), FullTangNumbers.stressYear(fit));
+                chart.id(),
+                chart.title(),
+                reading,
+                chart::svg,
+                chart.fileSvg(),
+                new FullTangNumbers(style).stressYear(fit));
     }
 
-    private static List<Double> millimetres(List<Band> one, List<Band> other, ToDoubleBiFunction<Double, Double> of) {
+    private List<Double> shown(List<Band> one, List<Band> other, ToDoubleBiFunction<Double, Double> of) {
         return IntStream.range(0, one.size())
-                .mapToObj(day -> 1000
-                        * of.applyAsDouble(one.get(day).value(), other.get(day).value()))
+                .mapToObj(day -> style.shown(
+                        of.applyAsDouble(one.get(day).value(), other.get(day).value())))
                 .toList();
     }
 }

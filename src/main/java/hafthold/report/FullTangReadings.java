@@ -1,7 +1,6 @@
 package hafthold.report;
 
 import hafthold.decide.FullTangFit;
-import hafthold.knife.SizeRange;
 import hafthold.quantity.Band;
 import hafthold.quantity.Length;
 import hafthold.simulate.FitYear;
@@ -10,59 +9,76 @@ import hafthold.simulate.FitYear.SideYear;
 import hafthold.simulate.SectionPose;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 
-/** The sentence that reads each picture of a full-tang knife. */
-final class FullTangReadings {
+/**
+ * The sentence that reads each picture of a full-tang knife.
+ *
+ * @param style language and units
+ */
+record FullTangReadings(BenchStyle style) {
     private static final double SHOWS = 0.005e-3;
     private static final double HARDLY = 0.01;
     private static final int HOURS_A_DAY = 24;
 
-    private FullTangReadings() {}
-
-    static String section(FullTangFit fit) {
+    String section(FullTangFit fit) {
         List<SideYear> sides = fit.year().sides();
-        String where = "Cut across at its widest place, "
-                + SizeRange.millimetres(new Length(2 * sides.get(0).dryPose().halfWidth())) + ". ";
-        if (sides.size() == 1) {
-            return where + side("the edge", sides.get(0)) + ".";
+        List<String> said = new ArrayList<>();
+        said.add(style.say(
+                "section.where",
+                "size",
+                style.size(new Length(2 * sides.get(0).dryPose().halfWidth()))));
+        for (SideYear side : sides) {
+            String edge = sides.size() == 1
+                    ? style.say("section.edge")
+                    : style.say(
+                            "section.edge-of",
+                            "side",
+                            style.named("of-two", side.name()),
+                            "cut",
+                            style.cut(side.cut()));
+            said.add(side(edge, side));
         }
-        return where
-                + sides.stream()
-                        .map(side ->
-                                side("the " + side.name() + " edge, " + AdviceWords.cutWord(side.cut()) + ",", side))
-                        .collect(Collectors.joining(". "))
-                + ". Each scale is drawn at its own worst hours.";
+        if (sides.size() > 1) {
+            said.add(style.say("section.own-hours"));
+        }
+        return String.join(" ", said);
     }
 
-    private static String side(String subject, SideYear side) {
+    private String side(String edge, SideYear side) {
         SectionPose dry = side.dryPose();
         SectionPose wet = side.wetPose();
         if (Math.max(Math.abs(dry.edgeMid()), Math.abs(wet.edgeMid())) < SHOWS) {
-            return subject.substring(0, 1).toUpperCase(Locale.ROOT) + subject.substring(1)
-                    + " stays where it was sanded all year: nothing to see or feel half way up the scale";
+            return style.say("section.still", "edge", BenchStyle.capital(edge));
         }
-        return "On " + DayWord.ofHour(dry.hour()) + " " + subject + " stands lowest: " + step(dry.edgeMid())
-                + " half way up the scale, " + step(dry.tangLine()) + " by the tang, " + step(dry.edgeOuter())
-                + " at the outer face; it stands highest on " + DayWord.ofHour(wet.hour()) + ", "
-                + step(wet.edgeMid()) + " half way up";
+        return style.say(
+                "section.moves",
+                "edge",
+                edge,
+                "dry",
+                style.dayOfHour(dry.hour()),
+                "middle",
+                step(dry.edgeMid()),
+                "tang",
+                step(dry.tangLine()),
+                "outer",
+                step(dry.edgeOuter()),
+                "wet",
+                style.dayOfHour(wet.hour()),
+                "highest",
+                step(wet.edgeMid()));
     }
 
-    private static String step(double metres) {
-        if (Math.abs(metres) < SHOWS) {
-            return "flush";
-        }
-        return String.format(Locale.ROOT, "%.2f mm %s", Math.abs(1000 * metres), metres < 0 ? "shy" : "proud");
+    private String step(double metres) {
+        return Paragraph.plain(new StayWords(style, false).stepOf(metres));
     }
 
-    static String edge(FitYear year) {
+    String edge(FitYear year) {
         boolean opens = year.days().freeEdge().stream().anyMatch(day -> Math.abs(day.value()) > SHOWS);
-        return ChartReadings.edge(year.whole())
-                + (opens ? " The shade runs from there to where the edge would stand if nothing held it." : "");
+        String edge = new ChartReadings(style).edge(year.whole());
+        return opens ? edge + " " + style.say("fit-edge.shade") : edge;
     }
 
-    static String pins(FullTangFit fit) {
+    String pins(FullTangFit fit) {
         List<PinYear> pins = fit.year().pins();
         List<String> parts = new ArrayList<>();
         int tight = largest(pins.stream().map(PinYear::squeezeAcross).toList());
@@ -72,18 +88,20 @@ final class FullTangReadings {
         Band squeeze =
                 along ? pins.get(tightAlong).squeezeAlong() : pins.get(tight).squeezeAcross();
         if (squeeze.value() > SHOWS) {
-            parts.add("the hole closes most on pin " + ((along ? tightAlong : tight) + 1) + ", by " + length(squeeze)
-                    + (along ? " along" : " across") + " the handle");
+            parts.add(style.say(
+                    along ? "pins.closes-along" : "pins.closes-across",
+                    "number",
+                    Integer.toString((along ? tightAlong : tight) + 1),
+                    "size",
+                    length(squeeze)));
         }
         Band gap = fit.year().whole().pins().gap();
         if (gap.value() > SHOWS) {
-            parts.add("the widest ring that shows is " + length(gap));
+            parts.add(style.say("pins.widest", "size", length(gap)));
         }
-        if (parts.isEmpty()) {
-            return "The pins stay snug all year: neither gap nor squeeze is worth speaking of.";
-        }
-        String text = String.join("; ", parts) + ".";
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+        return parts.isEmpty()
+                ? style.say("pins.all-snug")
+                : style.say("sentence", "text", BenchStyle.capital(style.joined("semicolon", parts)));
     }
 
     private static int largest(List<Band> bands) {
@@ -94,31 +112,30 @@ final class FullTangReadings {
         return largest;
     }
 
-    static String stress(FullTangFit fit) {
-        return StrengthUse.isScaleKnown(fit)
-                ? hardest(fit)
-                : hardest(fit) + " " + Wording.english().say("bench.open.not-drawn");
-    }
-
-    private static String hardest(FullTangFit fit) {
-        StrengthUse worst = StrengthUse.worst(fit);
+    String stress(FullTangFit fit) {
+        StrengthUse worst = StrengthUse.worst(fit, style);
+        boolean isKnown = StrengthUse.isScaleKnown(fit);
         if (worst.worst().value() < HARDLY) {
-            return StrengthUse.isScaleKnown(fit)
-                    ? "Neither glue nor scale is worked to speak of."
-                    : "The glue is not worked to speak of.";
+            return isKnown
+                    ? style.say("stress.none")
+                    : style.say("stress.none.glue") + " " + style.say("open.not-drawn");
         }
-        return String.format(
-                Locale.ROOT,
-                "Hardest worked is the %s: %.0f %% of what it bears on %s (%.0f to %.0f %%, for all that is in"
-                        + " doubt).",
+        String hardest = style.say(
+                "stress.reading",
+                "part",
                 worst.name(),
-                100 * worst.worst().value(),
-                DayWord.ofHour(HOURS_A_DAY * worst.worstDay()),
-                100 * worst.worst().low(),
-                100 * worst.worst().high());
+                "use",
+                style.fixed(100 * worst.worst().value(), 0),
+                "day",
+                style.dayOfHour(HOURS_A_DAY * worst.worstDay()),
+                "low",
+                style.fixed(100 * worst.worst().low(), 0),
+                "high",
+                style.fixed(100 * worst.worst().high(), 0));
+        return isKnown ? hardest : hardest + " " + style.say("open.not-drawn");
     }
 
-    private static String length(Band band) {
-        return new BenchLength(band).hundredths(LengthUnits.MM);
+    private String length(Band band) {
+        return new BenchLength(band).hundredths(style);
     }
 }

@@ -2,7 +2,6 @@ package hafthold.report;
 
 import hafthold.decide.FullTangFit;
 import hafthold.knife.FitLimits;
-import hafthold.quantity.Band;
 import hafthold.simulate.FitYear.SideYear;
 import java.util.List;
 import java.util.Set;
@@ -10,37 +9,35 @@ import java.util.Set;
 /**
  * The part of a page that is about a full-tang knife: section, year, pins, strength.
  *
- * @param units units of movements
+ * @param style language and units
  * @param limits classes of work, strictest first
  * @param fit the knife and its year
  * @param rows the words of the bench note
  */
-record FullTangSections(LengthUnits units, List<FitLimits> limits, FullTangFit fit, FitRows rows) {
-    private static final Set<String> EDGES = Set.of("Edges", "left", "right", "Faces", "Bolster", "Bow");
-    private static final Set<String> STRENGTH = Set.of("Glue line", "Scale", "Ends", "Heat");
+record FullTangSections(BenchStyle style, List<FitLimits> limits, FullTangFit fit, FitRows rows) {
 
     void write(PageFrame frame) {
         Markup page = frame.page();
-        FullTangCharts charts = new FullTangCharts(limits);
-        page.open("section").element("h2", "Edges and faces");
+        FullTangCharts charts = new FullTangCharts(style, limits);
+        page.open("section").element("h2", style.say("heading.edges"));
         frame.chart(charts.section(fit));
-        rows.write(page, EDGES::contains);
+        rows.write(page, Set.of("edges", "faces", "bolster", "bow"));
         frame.chart(charts.edgeYear(fit));
         charts.stays(fit).ifPresent(frame::chart);
         sides(page);
         page.close("section");
-        page.open("section").element("h2", "Pins");
+        page.open("section").element("h2", style.say("heading.pins"));
         if (fit.year().pins().isEmpty()) {
-            page.element("p", "This handle has no pins: glue alone holds the scales.");
+            page.element("p", style.say("fit.no-pins"));
         } else {
             frame.chart(charts.pins(fit));
-            rows.write(page, lead -> lead.startsWith("Pin "));
+            rows.write(page, Set.of("pins"));
         }
         page.close("section");
-        page.open("section").element("h2", "What bears it");
+        page.open("section").element("h2", style.say("heading.bears"));
         frame.chart(charts.stressYear(fit));
-        rows.write(page, STRENGTH::contains);
-        rows.write(page, "Doubt"::equals);
+        rows.write(page, Set.of("strength"));
+        rows.write(page, Set.of("doubt"));
         page.close("section");
     }
 
@@ -49,21 +46,16 @@ record FullTangSections(LengthUnits units, List<FitLimits> limits, FullTangFit f
         if (fit.year().sides().size() > 1) {
             PageFrame.openTable(
                     page,
-                    "Each scale by itself, the year's worst",
-                    List.of("Scale", "Cut", "Edge shy", "Edge proud", "Unglued shy", "Unglued proud"));
+                    style.say("caption.sides"),
+                    style.heads("scale", "cut", "edge-shy", "edge-proud", "unglued-shy", "unglued-proud"));
             for (SideYear side : fit.year().sides()) {
-                page.open("tr").element("th", side.name(), "scope", "row");
-                page.element("td", AdviceWords.cutWord(side.cut()));
+                page.open("tr").element("th", style.named("of-two", side.name()), "scope", "row");
+                page.element("td", style.cut(side.cut()));
                 List.of(side.edgeShy(), side.edgeProud(), side.freeShy(), side.freeProud())
-                        .forEach(band -> page.element("td", cell(band), "class", "held"));
+                        .forEach(band -> page.element("td", new BenchLength(band).sized(style), "class", "held"));
                 page.close("tr");
             }
             PageFrame.closeTable(page);
         }
-    }
-
-    private String cell(Band band) {
-        BenchLength length = new BenchLength(band);
-        return length.hundredths(units) + (band.isExact() ? "" : " (" + length.hundredthsRange() + ")");
     }
 }

@@ -3,228 +3,247 @@ package hafthold.report;
 import hafthold.decide.FullTangFit;
 import hafthold.knife.FullTangBuild;
 import hafthold.knife.Pin;
-import hafthold.knife.SizeRange;
 import hafthold.quantity.Band;
 import hafthold.simulate.FitYear;
-import hafthold.simulate.FitYear.BolsterYear;
-import hafthold.simulate.FitYear.BowYear;
 import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.SideYear;
 import hafthold.simulate.HandleYear;
 import hafthold.simulate.Settling;
-import hafthold.simulate.Step;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 
-/** What a full-tang knife does, row by row. */
-record FullTangWords(LengthUnits units, FullTangFit fit) {
+/**
+ * What a full-tang knife does, row by row.
+ *
+ * @param style language and units
+ * @param fit the knife and its year
+ */
+record FullTangWords(BenchStyle style, FullTangFit fit) {
     private static final double SHOWS = 0.005e-3;
-    private static final double BOW_SHOWS = 0.02e-3;
+    private static final double CLOSE_TO_EDGE = 1.5;
 
-    void write(TextColumns rows) {
+    void write(FitRows rows) {
         FitYear year = fit.year();
         FullTangBuild build = fit.knife().build();
-        String glueUp = FitText.state(build.glueUp());
-        String made = FitText.state(build.made());
-        rows.row(
-                "Made",
-                (glueUp.equals(made) ? "glued and sanded at " + made : "glued at " + glueUp + ", sanded at " + made)
-                        + "; " + AnswerWords.percent(year.whole().moisture().finish()) + " % MC when sanded, "
-                        + AnswerWords.moistureRange(year.whole()) + " % there");
-        rows.row("Handle", handle(build));
-        rows.row("Edges", edges(year));
+        rows.add("made", style.say("row.made"), made(build, year.whole()));
+        rows.add("handle", style.say("row.handle"), handle(build));
+        rows.add("edges", style.say("row.edges"), edges(year));
         if (year.sides().size() > 1) {
-            year.sides().forEach(side -> rows.row("- " + side.name(), side(side)));
+            year.sides().forEach(side -> rows.add("sides", "- " + style.named("of-two", side.name()), side(side)));
         }
         if (year.places().size() > 1) {
-            rows.row("", "Along the handle: " + places(year) + ".");
+            rows.add("edges", "", style.say("edges.places", "places", places(year)));
         }
         Settling.of(fit.knife(), fit.destination())
-                .ifPresent(settling -> rows.row("Timing", SettlingWords.sentence(settling)));
-        rows.row("Faces", faces(year));
-        year.bolster().ifPresent(bolster -> rows.row("Bolster", bolster(bolster)));
-        year.bow().ifPresent(bow -> rows.row("Bow", bow(bow)));
+                .ifPresent(settling ->
+                        rows.add("timing", style.say("row.timing"), SettlingWords.sentence(style, settling)));
+        rows.add("faces", style.say("row.faces"), faces(year));
+        BentWords bent = new BentWords(style);
+        year.bolster().ifPresent(bolster -> rows.add("bolster", style.say("row.bolster"), bent.bolster(bolster)));
+        year.bow()
+                .ifPresent(bow -> rows.add(
+                        "bow",
+                        style.say("row.bow"),
+                        bent.bow(bow, build.scales().length())));
         for (int i = 0; i < year.pins().size(); i++) {
-            rows.row("Pin " + (i + 1), pin(build.pins().get(i), year.pins().get(i)));
+            rows.add(
+                    "pins",
+                    style.say("row.pin", "number", Integer.toString(i + 1)),
+                    pin(build.pins().get(i), year.pins().get(i)));
         }
-        rows.row("Glue line", StrengthWords.glue(year));
-        rows.row("Scale", StrengthWords.scale(year));
-        rows.row("Ends", ends(year.whole()));
-        rows.row("Heat", heat(year));
-        rows.row("Doubt", DriverWords.row(fit.likelihood(), year.drivers()));
+        StrengthWords strength = new StrengthWords(style);
+        rows.add("strength", style.say("row.glue"), strength.glue(year));
+        rows.add("strength", style.say("row.scale"), strength.scale(year));
+        rows.add("strength", style.say("row.ends"), ends(year.whole()));
+        rows.add("strength", style.say("row.heat"), heat(year));
+        rows.add("doubt", style.say("row.doubt"), new DriverWords(style).row(fit.likelihood(), year.drivers(), false));
+    }
+
+    private String made(FullTangBuild build, HandleYear whole) {
+        String glueUp = FitText.state(build.glueUp(), style);
+        String made = FitText.state(build.made(), style);
+        return style.say(
+                "made.moisture",
+                "made",
+                glueUp.equals(made)
+                        ? style.say("made.at-once", "state", made)
+                        : style.say("made.in-turn", "glued", glueUp, "sanded", made),
+                "finish",
+                style.percent(whole.moisture().finish()),
+                "range",
+                new AnswerWords(style).moistureRange(whole));
     }
 
     private String handle(FullTangBuild build) {
-        StringBuilder text = new StringBuilder()
-                .append(SizeRange.millimetres(build.scales().length()))
-                .append(" long, tang ")
-                .append(SizeRange.millimetres(build.tang().width()))
-                .append(" wide, scales ")
-                .append(SizeRange.millimetres(build.scales().thickness()))
-                .append(" thick");
-        fit.knife()
-                .liners()
-                .forEach(liner -> text.append(", ").append(liner.name()).append(" liner"));
-        return text.append("; ")
-                .append(SizeRange.millimetres(build.glue().thickness()))
-                .append(" of ")
-                .append(fit.knife().adhesive().name())
-                .append("; ")
-                .append(fit.knife().finish().name())
-                .toString();
+        List<String> sizes = new ArrayList<>();
+        sizes.add(style.say(
+                "handle.sizes",
+                "length",
+                style.size(build.scales().length()),
+                "width",
+                style.size(build.tang().width()),
+                "thickness",
+                style.size(build.scales().thickness())));
+        fit.knife().liners().forEach(liner -> sizes.add(style.say("handle.liner", "liner", liner.name())));
+        return style.say(
+                "handle",
+                "sizes",
+                style.joined("comma", sizes),
+                "glue-line",
+                style.size(build.glue().thickness()),
+                "glue",
+                fit.knife().adhesive().name(),
+                "finish",
+                fit.knife().finish().name());
     }
 
     private String edges(FitYear year) {
         HandleYear whole = year.whole();
         EdgeStep worst = EdgeStep.worst(whole);
         boolean shy = worst.side() == EdgeStep.Side.SHY;
-        Step tangLine = whole.edge().tangLine();
         Band free = shy ? whole.edge().free().shy() : whole.edge().free().proud();
         if (worst.isFlush() && new BenchLength(free).isZero()) {
-            return "flush all year: fingers find nothing";
+            return style.say("edges.flush");
         }
-        String text = sized(worst.size()) + " " + worst.side().word() + " in " + MonthWord.of(whole.worstMonth())
-                + ", half way up the glued scale; " + length(free) + " if it were not glued. By the tang "
-                + length(shy ? tangLine.shy() : tangLine.proud()) + ", at the outer face "
-                + length(shy ? year.outerShy() : year.outerProud()) + ".";
+        AnswerWords words = new AnswerWords(style);
+        String text = style.say(
+                "edges",
+                "step",
+                words.side(worst.side(), worst.length().sized(style)),
+                "month",
+                style.month(whole.worstMonth()),
+                "free",
+                length(free),
+                "tang",
+                length(
+                        shy
+                                ? whole.edge().tangLine().shy()
+                                : whole.edge().tangLine().proud()),
+                "outer",
+                length(shy ? year.outerShy() : year.outerProud()));
         EdgeStep other = EdgeStep.other(whole);
         return other.isFlush()
                 ? text
-                : text + " At the other end of the year " + sized(other.size()) + " "
-                        + other.side().word() + ".";
+                : text + " "
+                        + style.say(
+                                "edges.other",
+                                "step",
+                                words.side(other.side(), other.length().sized(style)));
     }
 
     private String places(FitYear year) {
-        return year.places().stream()
-                .map(place -> SizeRange.millimetres(place.along()) + " from the bolster, "
-                        + SizeRange.millimetres(place.width()) + " wide: "
-                        + either(Band.exact(place.edgeShy()), "shy", Band.exact(place.edgeProud()), "proud", "flush"))
-                .collect(Collectors.joining("; "));
+        return style.joined(
+                "semicolon",
+                year.places().stream()
+                        .map(place -> style.say(
+                                "edges.place",
+                                "along",
+                                style.size(place.along()),
+                                "width",
+                                style.size(place.width()),
+                                "step",
+                                either(
+                                        Band.exact(place.edgeShy()),
+                                        "side.shy",
+                                        Band.exact(place.edgeProud()),
+                                        "side.proud",
+                                        "flush")))
+                        .toList());
     }
 
     private String side(SideYear side) {
-        return AdviceWords.cutWord(side.cut()) + ": " + length(side.edgeShy()) + " shy, " + length(side.edgeProud())
-                + " proud; unglued " + length(side.freeShy()) + " and " + length(side.freeProud());
+        return style.say(
+                "edges.side",
+                "cut",
+                style.cut(side.cut()),
+                "shy",
+                length(side.edgeShy()),
+                "proud",
+                length(side.edgeProud()),
+                "free-shy",
+                length(side.freeShy()),
+                "free-proud",
+                length(side.freeProud()));
     }
 
     private String faces(FitYear year) {
         HandleYear whole = year.whole();
         List<String> parts = new ArrayList<>();
         if (!year.pins().isEmpty()) {
-            parts.add("pin heads "
-                    + either(
-                            whole.pins().headProud(),
-                            "above the face",
-                            whole.pins().headSunk(),
-                            "below the face",
-                            "flush"));
+            parts.add(style.say(
+                    "faces.heads",
+                    "step",
+                    either(whole.pins().headProud(), "faces.above", whole.pins().headSunk(), "faces.below", "flush")));
         }
-        parts.add("the face " + either(year.domeHollow(), "hollow", year.domeRound(), "round", "flat"));
+        parts.add(style.say(
+                "faces.face",
+                "shape",
+                either(year.domeHollow(), "faces.hollow", year.domeRound(), "faces.round", "faces.flat")));
         if (shows(year.set())) {
-            parts.add("held damp, it loses up to " + length(year.set()) + " a side for good");
+            parts.add(style.say("faces.set", "size", length(year.set())));
         }
-        return String.join("; ", parts);
-    }
-
-    private String bolster(BolsterYear bolster) {
-        Step tang = bolster.againstTang();
-        Step scale = bolster.scale();
-        return "by heat its edge stands "
-                + either(
-                        tang.shy(),
-                        "below that of the tang",
-                        tang.proud(),
-                        "above that of the tang",
-                        "level with the tang")
-                + "; beside it the scale stands "
-                + either(scale.shy(), "shy of the bolster", scale.proud(), "proud of the bolster", "flush");
-    }
-
-    private String bow(BowYear bow) {
-        Band left = bow.hollowLeft();
-        Band right = bow.hollowRight();
-        if (Math.max(left.value(), right.value()) < BOW_SHOWS) {
-            return "none to speak of, although the two scales lie differently";
-        }
-        boolean rather = left.value() >= right.value();
-        Band other = rather ? right : left;
-        return "the whole handle bows by " + sized(rather ? left : right) + " over its "
-                + SizeRange.millimetres(fit.knife().build().scales().length()) + ", hollow on the "
-                + (rather ? "left" : "right") + ", in " + MonthWord.of(bow.month())
-                + (other.value() < BOW_SHOWS
-                        ? ""
-                        : "; the other way by " + length(other) + " at the other end of the year");
+        return style.joined("semicolon", parts);
     }
 
     private String pin(Pin pin, PinYear year) {
         List<String> parts = new ArrayList<>();
-        parts.add(SizeRange.millimetres(pin.diameter()) + " in " + SizeRange.millimetres(pin.hole())
-                + (pin.fill() == Pin.Fill.HARD_EPOXY
-                        ? " (hard epoxy: no room)"
-                        : pin.fill() == Pin.Fill.FLEXIBLE ? " (filled with something that gives)" : " (open)"));
-        parts.add("across " + room(year.gapAcross(), year.squeezeAcross()));
-        parts.add("along " + room(year.gapAlong(), year.squeezeAlong()));
-        StrengthWords.besidePin(year).ifPresent(parts::add);
-        if (year.edgeDistance().metres() < 1.5 * pin.diameter().metres()) {
-            parts.add("only " + SizeRange.millimetres(year.edgeDistance()) + " from the edge");
+        parts.add(style.say(
+                "pins.size",
+                "pin",
+                style.size(pin.diameter()),
+                "hole",
+                style.size(pin.hole()),
+                "fill",
+                style.named("pins.fill", pin.fill().name())));
+        parts.add(style.say("pins.across", "room", room(year.gapAcross(), year.squeezeAcross())));
+        parts.add(style.say("pins.along", "room", room(year.gapAlong(), year.squeezeAlong())));
+        new StrengthWords(style).besidePin(year).ifPresent(parts::add);
+        if (year.edgeDistance().metres() < CLOSE_TO_EDGE * pin.diameter().metres()) {
+            parts.add(style.say("pins.edge", "size", style.size(year.edgeDistance())));
         }
-        return String.join("; ", parts);
+        return style.joined("semicolon", parts);
     }
 
     private String room(Band gap, Band squeeze) {
-        if (!shows(gap) && !shows(squeeze)) {
-            return "snug";
-        }
         List<String> parts = new ArrayList<>();
         if (shows(squeeze)) {
-            parts.add("tight by " + length(squeeze));
+            parts.add(style.say("pins.tight", "size", length(squeeze)));
         }
         if (shows(gap)) {
-            parts.add("gap " + length(gap));
+            parts.add(style.say("pin.gap", "size", length(gap)));
         }
-        return String.join(", ", parts);
+        return parts.isEmpty() ? style.say("pin.snug") : style.joined("comma", parts);
     }
 
     private String ends(HandleYear whole) {
-        String free =
-                "unglued the whole scale would change by " + length(whole.ends().lengthMismatch());
-        return either(whole.ends().shortBy(), "short", whole.ends().longBy(), "long", "flush")
-                + " at bolster and butt; " + free;
+        return style.say(
+                "strength.ends",
+                "step",
+                either(whole.ends().shortBy(), "ends.short", whole.ends().longBy(), "ends.long", "flush"),
+                "free",
+                length(whole.ends().lengthMismatch()));
     }
 
-    private static String heat(FitYear year) {
+    private String heat(FitYear year) {
         double margin = year.softeningMarginKelvin().value();
-        return String.format(
-                Locale.ROOT,
-                "hottest air there %.0f °C, %.0f K %s where %s softens or should be used no longer; coldest %.0f °C",
-                year.hottestCelsius(),
-                Math.abs(margin),
-                margin < 0 ? "above" : "below",
+        return style.say(
+                margin < 0 ? "strength.heat.above" : "strength.heat.below",
+                "hottest",
+                style.fixed(year.hottestCelsius(), 0),
+                "margin",
+                style.fixed(Math.abs(margin), 0),
+                "softens",
                 year.softensFirst(),
-                year.coldestCelsius());
+                "coldest",
+                style.fixed(year.coldestCelsius(), 0));
     }
 
     private String length(Band band) {
-        return new BenchLength(band).hundredths(units);
+        return new BenchLength(band).hundredths(style);
     }
 
-    /** Value with its range. */
-    private String sized(Band band) {
-        return length(band) + (band.isExact() ? "" : " (" + new BenchLength(band).hundredthsRange() + ")");
-    }
-
-    /** Those of two opposite movements that show, such as "0.14 mm above the face"; the word for none otherwise. */
-    private String either(Band one, String oneWord, Band other, String otherWord, String none) {
-        List<String> parts = new ArrayList<>();
-        if (shows(one)) {
-            parts.add(length(one) + " " + oneWord);
-        }
-        if (shows(other)) {
-            parts.add(length(other) + " " + otherWord);
-        }
-        return parts.isEmpty() ? none : String.join(", ", parts);
+    private String either(Band one, String oneKey, Band other, String otherKey, String none) {
+        return BentWords.either(style, one, oneKey, other, otherKey, none);
     }
 
     private static boolean shows(Band band) {

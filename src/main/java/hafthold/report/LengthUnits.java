@@ -4,6 +4,8 @@ package hafthold.report;
 public enum LengthUnits {
     /** Millimetres. */
     MM,
+    /** Thousandths of an inch. */
+    THOU,
     /** Millimetres, and thousandths of an inch beside them. */
-    INCH
+    BOTH
 }

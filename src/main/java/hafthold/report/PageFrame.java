@@ -9,6 +9,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 
 /** What every page of ours has in common: head, style, tables, pictures. */
@@ -18,12 +19,12 @@ final class PageFrame {
     private static final int ROWS_IN_SIGHT = 40;
 
     private final Markup html = new Markup();
-
+    private final BenchStyle style;
     private final String script;
 
     /** A page that has its heading and waits for more. */
-    PageFrame(String title) {
-        this(title, "");
+    PageFrame(BenchStyle style, String title) {
+        this(style, title, "");
     }
 
     /**
@@ -31,11 +32,12 @@ final class PageFrame {
      *
      * @param script ours, run when the page is there; empty for none
      */
-    PageFrame(String title, String script) {
+    PageFrame(BenchStyle style, String title, String script) {
+        this.style = style;
         this.script = script;
-        openPage(html, "en-GB", title, List.of("page.css"), script);
+        openPage(html, style.say("page-language"), title, List.of("page.css"), script);
         html.trusted("<body>\n<header>\n")
-                .element("p", "hafthold bench report", "class", "kicker")
+                .element("p", style.say("kicker"), "class", "kicker")
                 .element("h1", title)
                 .trusted("</header>\n<main>\n");
     }
@@ -77,29 +79,55 @@ final class PageFrame {
 
     /** A picture with its title, the sentence that reads it, and its numbers. */
     void chart(ReportChart chart) {
-        html.open("figure", "id", chart.id())
-                .element("h3", chart.title())
-                .element("p", chart.reading())
-                .open("div", "class", "wide")
+        html.open("figure", "id", chart.id()).element("h3", chart.title()).element("p", chart.reading());
+        picture(html, chart);
+        html.open("details").element("summary", style.say("label.numbers"));
+        numbers(html, chart.numbers());
+        html.close("details").close("figure");
+    }
+
+    /** The command that repeats the run. */
+    void again(String command) {
+        html.open("section").element("h2", style.say("heading.again"));
+        verbatim(html, style.say("label.command"), command);
+        html.close("section");
+    }
+
+    /** A picture for screen and paper, and for a phone. */
+    static void picture(Markup page, ReportChart chart) {
+        page.open("div", "class", "wide")
                 .trusted(chart.wideSvg())
                 .close("div")
                 .open("div", "class", "narrow")
                 .trusted(chart.narrowSvg())
-                .close("div")
-                .open("details")
-                .element("summary", "The numbers");
-        openTable(
-                html,
-                chart.numbers().caption(),
-                chart.numbers().head(),
-                chart.numbers().rows().size());
-        for (List<String> row : chart.numbers().rows()) {
-            html.open("tr").element("th", row.get(0), "scope", "row");
-            row.stream().skip(1).forEach(cell -> html.element("td", cell));
-            html.close("tr");
+                .close("div");
+    }
+
+    /** The numbers behind a picture. */
+    static void numbers(Markup page, NumbersTable numbers) {
+        openTable(page, numbers.caption(), numbers.head(), numbers.rows().size());
+        for (List<String> row : numbers.rows()) {
+            page.open("tr").element("th", row.get(0), "scope", "row");
+            row.stream().skip(1).forEach(cell -> page.element("td", cell));
+            page.close("tr");
         }
-        closeTable(html);
-        html.close("details").close("figure");
+        closeTable(page);
+    }
+
+    /** A text to be copied, in a box that scrolls by itself. */
+    static void verbatim(Markup page, String label, String text) {
+        page.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", label)
+                .open("pre")
+                .verbatim(text)
+                .close("pre")
+                .close("div");
+    }
+
+    /** Terms and what they are, above everything else. */
+    static void situation(Markup page, Map<String, String> inputs) {
+        page.open("dl", "class", "situation");
+        inputs.forEach((term, words) -> page.element("dt", term).element("dd", words));
+        page.close("dl");
     }
 
     /** The finished page. */

@@ -4,7 +4,6 @@ import hafthold.simulate.Settling;
 
 /** When a change shows and when sanding may begin, in the bench's words. */
 final class SettlingWords {
-    private static final Wording WORDS = Wording.english();
     private static final double MOST_DAYS = 20;
     private static final double MOST_WEEKS_IN_DAYS = 120;
     private static final double DAYS_A_WEEK = 7;
@@ -13,31 +12,30 @@ final class SettlingWords {
     private SettlingWords() {}
 
     /** Both in one sentence. */
-    static String sentence(Settling settling) {
-        return WORDS.say(
-                "bench.settling",
+    static String sentence(BenchStyle style, Settling settling) {
+        return style.say(
+                "settling",
                 "shows",
-                span(settling.showsDays().value()),
+                span(style, settling.showsDays().value()),
                 "low",
-                span(settling.showsDays().low()),
+                span(style, settling.showsDays().low()),
                 "high",
-                span(settling.showsDays().high()),
+                span(style, settling.showsDays().high()),
                 "sand",
-                span(settling.sandDays()));
+                span(style, settling.sandDays()));
     }
 
     /** A time in the unit that suits it, rounded up. */
-    static String span(double days) {
+    private static String span(BenchStyle style, double days) {
         if (days <= MOST_DAYS) {
-            return counted(days, "bench.day");
+            return counted(style, days, "day");
         }
         return days <= MOST_WEEKS_IN_DAYS
-                ? counted(days / DAYS_A_WEEK, "bench.week")
-                : counted(days / DAYS_A_MONTH, "bench.month");
+                ? counted(style, days / DAYS_A_WEEK, "week")
+                : counted(style, days / DAYS_A_MONTH, "month");
     }
 
-    private static String counted(double count, String unit) {
-        long whole = Math.max(1, (long) Math.ceil(count));
-        return WORDS.say(unit + (whole == 1 ? ".one" : ".many"), "count", Long.toString(whole));
+    private static String counted(BenchStyle style, double count, String unit) {
+        return style.counted(unit, Math.max(1, (long) Math.ceil(count)));
     }
 }

@@ -5,55 +5,70 @@ import hafthold.knife.Handle;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
 
-/** The circumstances of a comparison in words. */
-final class SituationWords {
-    private SituationWords() {}
+/**
+ * The circumstances of an answer in words.
+ *
+ * @param style language and units
+ */
+record SituationWords(BenchStyle style) {
 
     /** Where the knife lives. */
-    static String lives(Comparison comparison) {
+    String lives(Comparison comparison) {
         return lives(comparison.settingId(), comparison.settingRule());
     }
 
     /** Likewise, of a setting and its rule. */
-    static String lives(String setting, String rule) {
-        return setting.replace('-', ' ') + ". " + rule;
+    String lives(String setting, String rule) {
+        return style.say("situation.lives", "setting", style.named("setting", setting), "rule", rule);
     }
 
     /** Workshop air and finish. */
-    static String made(Comparison comparison) {
+    String made(Comparison comparison) {
         return made(comparison.madeTemperature(), comparison.madeHumidity(), comparison.finishName());
     }
 
     /** Likewise, of their figures. */
-    static String made(Temperature temperature, RelativeHumidity humidity, String finishName) {
-        return AnswerWords.plain(temperature.celsius()) + " °C and " + AnswerWords.plain(humidity.percent())
-                + " % humidity; finish: " + finishName;
+    String made(Temperature temperature, RelativeHumidity humidity, String finishName) {
+        return style.say(
+                "situation.made",
+                "temperature",
+                style.plain(temperature.celsius()),
+                "humidity",
+                style.plain(humidity.percent()),
+                "finish",
+                finishName);
     }
 
     /** Sizes of the handle. */
-    static String handle(Handle handle, LengthUnits units) {
-        return "full tang, " + ComparisonText.dimension(handle.length(), units) + " long and "
-                + ComparisonText.dimension(handle.tangWidth(), units) + " wide; scales "
-                + ComparisonText.dimension(handle.scaleThickness(), units) + " thick; pins "
-                + ComparisonText.dimension(handle.pinDiameter(), units) + ", "
-                + ComparisonText.dimension(handle.pinSpacing(), units) + " apart, "
-                + (handle.openClearance().metres() == 0
-                        ? "no open clearance"
-                        : ComparisonText.dimension(handle.openClearance(), units) + " open clearance");
+    String handle(Handle handle) {
+        return style.say(
+                "situation.handle",
+                "length",
+                style.dimension(handle.length()),
+                "width",
+                style.dimension(handle.tangWidth()),
+                "thickness",
+                style.dimension(handle.scaleThickness()),
+                "pin",
+                style.dimension(handle.pinDiameter()),
+                "spacing",
+                style.dimension(handle.pinSpacing()),
+                "clearance",
+                handle.openClearance().metres() == 0
+                        ? style.say("situation.no-clearance")
+                        : style.say("situation.clearance", "size", style.dimension(handle.openClearance())));
     }
 
     /** What the steps mean, and whether the scale was taken as glued. */
-    static String steps(Comparison comparison) {
+    String steps(Comparison comparison) {
         boolean anyBonded = comparison.ranked().stream().anyMatch(answer -> EdgeStep.isBonded(answer.year()));
-        return "a side, the year's worst. Shy: scale below the steel. Proud: scale above the steel. "
-                + (anyBonded
-                        ? "Taken half way up the thickness of the glued scale."
-                        : "The scale is taken as unglued; glued to the tang it shows less.")
-                + comparison.ranked().stream()
-                        .map(answer -> answer.likelihood().samples())
-                        .filter(samples -> samples > 0)
-                        .findFirst()
-                        .map(samples -> " Ranges hold the middle 80 % of " + samples + " samples.")
-                        .orElse("");
+        String steps = style.say("situation.steps") + " "
+                + style.say(anyBonded ? "situation.steps.glued" : "situation.steps.unglued");
+        return comparison.ranked().stream()
+                .map(answer -> answer.likelihood().samples())
+                .filter(samples -> samples > 0)
+                .findFirst()
+                .map(samples -> steps + " " + style.say("situation.samples", "count", Integer.toString(samples)))
+                .orElse(steps);
     }
 }

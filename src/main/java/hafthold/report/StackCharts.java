@@ -2,7 +2,6 @@ package hafthold.report;
 
 import hafthold.decide.StackFit;
 import hafthold.knife.FitLimits;
-import hafthold.knife.SizeRange;
 import hafthold.quantity.Band;
 import hafthold.quantity.Length;
 import hafthold.report.chart.TravelChart;
@@ -15,18 +14,17 @@ import hafthold.simulate.StackYear.PartYear;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * The pictures of one stack on a tang.
  *
+ * @param style language and units
  * @param limits classes of work, strictest first
  */
-public record StackCharts(List<FitLimits> limits) {
-    private static final ZeroLine PART = new ZeroLine("as made", "shrinks", "grows");
-    private static final ZeroLine STACK = new ZeroLine("steel", "short: loose", "long: presses");
+public record StackCharts(BenchStyle style, List<FitLimits> limits) {
+    private static final double LEAST_REACH = 0.05e-3;
 
     /** Keeps its own copy. */
     public StackCharts {
@@ -45,10 +43,10 @@ public record StackCharts(List<FitLimits> limits) {
             PartYear part = year.parts().get(i);
             rows.add(new TravelRow(
                     i + 1,
-                    SizeRange.millimetres(new Length(part.length())) + " " + part.name(),
+                    style.size(new Length(part.length())) + " " + part.name(),
                     "",
-                    part.shrinks().times(1000),
-                    part.grows().times(1000),
+                    part.shrinks().times(style.shown(1)),
+                    part.grows().times(style.shown(1)),
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
                     true));
@@ -56,19 +54,19 @@ public record StackCharts(List<FitLimits> limits) {
         String reading = partsReading(year);
         TravelChart chart = new TravelChart(
                 "stack-parts",
-                "What each part contributes",
-                "One row a part, from the guard to the nut. Bars to the left: shorter than the steel along it. To the"
-                        + " right: longer. " + reading,
-                "mm along the tang against the steel, the year's most",
-                PART,
+                style.say("parts.title"),
+                style.say("parts.description", "reading", reading),
+                style.say("parts.unit", "unit", style.unit()),
+                new ZeroLine(style.say("zero.made"), style.say("zero.shrinks"), style.say("zero.grows")),
                 "",
                 rows,
-                List.of());
+                List.of(),
+                style);
         return ReportChart.of(
-                chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), StackNumbers.parts(year));
+                chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), new StackNumbers(style).parts(year));
     }
 
-    private static String partsReading(StackYear year) {
+    private String partsReading(StackYear year) {
         PartYear most = year.parts().stream()
                 .max(Comparator.comparingDouble(
                         part -> Math.max(part.shrinks().value(), part.grows().value())))
@@ -76,12 +74,16 @@ public record StackCharts(List<FitLimits> limits) {
         BenchLength shrinks = new BenchLength(most.shrinks());
         BenchLength grows = new BenchLength(most.grows());
         if (shrinks.isZero() && grows.isZero()) {
-            return "No part moves far enough to speak of.";
+            return style.say("parts.none");
         }
-        String name = most.name().substring(0, 1).toUpperCase(Locale.ROOT)
-                + most.name().substring(1);
-        return name + " moves most: it shrinks by " + shrinks.hundredths(LengthUnits.MM) + " and grows by "
-                + grows.hundredths(LengthUnits.MM) + " in the year.";
+        return style.say(
+                "parts.reading",
+                "name",
+                BenchStyle.capital(most.name()),
+                "shrinks",
+                shrinks.hundredths(style),
+                "grows",
+                grows.hundredths(style));
     }
 
     /** Length of the parts against the steel through the year, and the room that opens. */
@@ -90,52 +92,55 @@ public record StackCharts(List<FitLimits> limits) {
         String reading = yearReading(year);
         YearChart chart = new YearChart(
                 "stack-year",
-                "The stack through the year",
-                "Above the steel line the parts want to be longer than the steel between guard and nut and press; below"
-                        + " it they are shorter. The shade is how far that may be off. " + reading,
-                "mm between guard and nut",
+                style.say("stack-year.title"),
+                style.say("stack-year.description", "reading", reading),
+                style.say("stack-year.unit", "unit", style.unit()),
                 List.of(
-                        YearLine.of("room that opens", millimetres(year.dailyGap(), -1)),
+                        YearLine.of(style.say("stack-year.room"), shown(year.dailyGap(), -1)),
                         new YearLine(
-                                "all parts against the steel, if nothing presses",
-                                millimetres(
+                                style.say("stack-year.parts"),
+                                shown(
                                         year.dailyLength().stream()
                                                 .map(Band::value)
                                                 .toList(),
                                         1),
-                                millimetres(
-                                        year.dailyLength().stream()
-                                                .map(Band::low)
-                                                .toList(),
-                                        1),
-                                millimetres(
+                                shown(year.dailyLength().stream().map(Band::low).toList(), 1),
+                                shown(
                                         year.dailyLength().stream()
                                                 .map(Band::high)
                                                 .toList(),
                                         1),
                                 OptionalDouble.empty())),
-                List.of(-0.05, 0.05),
-                LimitLines.of(
-                        LimitLines.from(limits, fit.knife().build().order().workClass()), FitLimits::gap, -1),
-                Optional.of(STACK),
-                1);
-        return ReportChart.of(chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), StackNumbers.year(year));
+                List.of(style.shown(-LEAST_REACH), style.shown(LEAST_REACH)),
+                new LimitLines(style)
+                        .of(LimitLines.from(limits, fit.knife().build().order().workClass()), FitLimits::gap, -1),
+                Optional.of(new ZeroLine(style.say("zero.steel"), style.say("zero.loose"), style.say("zero.presses"))),
+                1,
+                style);
+        return ReportChart.of(
+                chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), new StackNumbers(style).year(year));
     }
 
-    private static String yearReading(StackYear year) {
+    private String yearReading(StackYear year) {
         BenchLength gap = new BenchLength(year.gap());
         BenchLength growth = new BenchLength(year.growth());
-        String loose = gap.isZero()
-                ? "The stack stays tight all year"
-                : "The stack is loosest in " + MonthWord.of(year.gapMonth()) + ", by " + gap.hundredths(LengthUnits.MM);
-        return loose
-                + (growth.isZero()
-                        ? "."
-                        : "; in the damp its parts want to be " + growth.hundredths(LengthUnits.MM)
-                                + " longer than the steel.");
+        List<String> parts = new ArrayList<>();
+        parts.add(
+                gap.isZero()
+                        ? style.say("stack-year.tight")
+                        : style.say(
+                                "stack-year.loosest",
+                                "month",
+                                style.month(year.gapMonth()),
+                                "size",
+                                gap.hundredths(style)));
+        if (!growth.isZero()) {
+            parts.add(style.say("stack-year.longer", "size", growth.hundredths(style)));
+        }
+        return style.say("sentence", "text", style.joined("semicolon", parts));
     }
 
-    private static List<Double> millimetres(List<Double> metres, int sign) {
-        return metres.stream().map(length -> sign * 1000 * length + 0.0).toList();
+    private List<Double> shown(List<Double> metres, int sign) {
+        return metres.stream().map(length -> sign * style.shown(length) + 0.0).toList();
     }
 }

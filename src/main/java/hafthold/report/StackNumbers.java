@@ -7,31 +7,34 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
-/** The numbers behind the pictures of a stack. */
-final class StackNumbers {
-    private StackNumbers() {}
+/**
+ * The numbers behind the pictures of a stack.
+ *
+ * @param style language and units
+ */
+record StackNumbers(BenchStyle style) {
 
     /** Movement of every part. */
-    static NumbersTable parts(StackYear year) {
+    NumbersTable parts(StackYear year) {
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < year.parts().size(); i++) {
             PartYear part = year.parts().get(i);
             rows.add(List.of(
                     (i + 1) + " " + part.name(),
-                    ChartNumbers.fixed(1000 * part.length(), 1),
-                    ChartNumbers.millimetres(part.shrinks()),
-                    ChartNumbers.millimetres(part.grows()),
-                    ChartNumbers.millimetres(part.set()),
-                    part.evidence().grade()));
+                    style.fixed(style.shown(part.length()), 1),
+                    new ChartNumbers(style).band(part.shrinks()),
+                    new ChartNumbers(style).band(part.grows()),
+                    new ChartNumbers(style).band(part.set()),
+                    style.named("evidence", part.evidence().grade())));
         }
         return new NumbersTable(
-                "mm along the tang, the year's most: value (low to high)",
-                List.of("Part", "Length", "Shrinks", "Grows", "Crushed for good", "Rests on"),
+                style.say("parts.caption", "unit", style.unit()),
+                style.heads("part", "length", "shrinks", "grows", "crushed", "rests-on"),
                 rows);
     }
 
     /** Monthly means of the length, monthly peaks of the room. */
-    static NumbersTable year(StackYear year) {
+    NumbersTable year(StackYear year) {
         MonthlyMeans length = means(year, Band::value);
         MonthlyMeans low = means(year, Band::low);
         MonthlyMeans high = means(year, Band::high);
@@ -39,20 +42,24 @@ final class StackNumbers {
         List<List<String>> rows = new ArrayList<>();
         for (int month = 1; month <= 12; month++) {
             rows.add(List.of(
-                    MonthWord.of(month),
-                    ChartNumbers.fixed(length.of(month), 3),
-                    ChartNumbers.fixed(low.of(month), 3) + " to " + ChartNumbers.fixed(high.of(month), 3),
-                    ChartNumbers.fixed(1000 * gap.of(month), 3)));
+                    style.month(month),
+                    style.thousandths(length.of(month)),
+                    style.say(
+                            "from-to",
+                            "from",
+                            style.thousandths(low.of(month)),
+                            "to",
+                            style.thousandths(high.of(month))),
+                    style.thousandths(gap.of(month))));
         }
         return new NumbersTable(
-                "mm between guard and nut: length as the mean of the month, room as its widest",
-                List.of("Month", "Parts against the steel", "Range of that", "Room that opens"),
+                style.say("stack-year.caption", "unit", style.unit()),
+                style.heads("month", "parts", "range", "room-opens"),
                 rows);
     }
 
     private static MonthlyMeans means(StackYear year, ToDoubleFunction<Band> of) {
-        return MonthlyMeans.of(year.dailyLength().stream()
-                .map(day -> 1000 * of.applyAsDouble(day))
-                .toList());
+        return MonthlyMeans.of(
+                year.dailyLength().stream().map(of::applyAsDouble).toList());
     }
 }

@@ -8,22 +8,23 @@ import java.util.Set;
 /**
  * The part of a page that is about a stack on a tang: its parts and its year.
  *
+ * @param style language and units
  * @param limits classes of work, strictest first
  * @param fit the knife and its year
  * @param rows the words of the bench note
  */
-record StackSections(List<FitLimits> limits, StackFit fit, FitRows rows) {
-    private static final Set<String> YEAR = Set.of("Stack", "Doubt");
+record StackSections(BenchStyle style, List<FitLimits> limits, StackFit fit, FitRows rows) {
+    private static final Set<String> YEAR = Set.of("stack", "doubt");
 
     void write(PageFrame frame) {
         Markup page = frame.page();
-        StackCharts charts = new StackCharts(limits);
-        page.open("section").element("h2", "What each part does");
+        StackCharts charts = new StackCharts(style, limits);
+        page.open("section").element("h2", style.say("heading.parts"));
         frame.chart(charts.parts(fit.year()));
         page.close("section");
-        page.open("section").element("h2", "Through the year");
+        page.open("section").element("h2", style.say("heading.year"));
         frame.chart(charts.year(fit));
-        rows.write(page, YEAR::contains);
+        rows.write(page, YEAR);
         page.close("section");
     }
 }

@@ -1,7 +1,6 @@
 package hafthold.report;
 
 import hafthold.decide.StackFit;
-import hafthold.knife.SizeRange;
 import hafthold.knife.StackTang;
 import hafthold.knife.TangStackBuild;
 import hafthold.quantity.Band;
@@ -9,78 +8,95 @@ import hafthold.quantity.Length;
 import hafthold.simulate.StackYear;
 import hafthold.simulate.StackYear.PartYear;
 import hafthold.source.Evidence;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
-/** What a stack on a tang does, row by row. */
-record StackWords(LengthUnits units, StackFit fit) {
+/**
+ * What a stack on a tang does, row by row.
+ *
+ * @param style language and units
+ * @param fit the knife and its year
+ */
+record StackWords(BenchStyle style, StackFit fit) {
     private static final double SHOWS = 0.005e-3;
 
-    void write(TextColumns rows) {
+    void write(FitRows rows) {
         StackYear year = fit.year();
         TangStackBuild build = fit.knife().build();
-        StackTang tang = build.tang();
-        rows.row("Made", "drawn up at " + FitText.state(build.made()));
-        rows.row(
-                "Handle",
-                SizeRange.millimetres(build.length()) + " from guard to nut on a "
-                        + tang.kind().word() + " tang of " + SizeRange.millimetres(tang.width()) + " by "
-                        + SizeRange.millimetres(tang.thickness()) + "; nut "
-                        + (tang.preload().newtons() == 0
-                                ? "snug"
-                                : Math.round(tang.preload().newtons()) + " N"));
-        rows.row("Stack", stack(year));
-        for (PartYear part : year.parts()) {
-            rows.row("", part(part));
-        }
+        rows.add("made", style.say("row.made"), style.say("stack.made", "state", FitText.state(build.made(), style)));
+        rows.add("handle", style.say("row.handle"), handle(build));
+        rows.add("stack", style.say("row.stack"), stack(year));
+        year.parts().forEach(part -> rows.more(part(part)));
         if (year.parts().stream().anyMatch(StackWords::isEstimate)) {
-            rows.row("", "* at least one figure behind it is estimated or not known");
+            rows.more(style.say("stack.estimate"));
         }
-        rows.row("Doubt", DriverWords.row(fit.likelihood(), year.drivers()).replace("the edge", "the length"));
+        rows.add("doubt", style.say("row.doubt"), new DriverWords(style).row(fit.likelihood(), year.drivers(), true));
+    }
+
+    private String handle(TangStackBuild build) {
+        StackTang tang = build.tang();
+        return style.say(
+                "stack.handle",
+                "length",
+                style.size(build.length()),
+                "tang",
+                style.named("tang", tang.kind().word()),
+                "width",
+                style.size(tang.width()),
+                "thickness",
+                style.size(tang.thickness()),
+                "nut",
+                tang.preload().newtons() == 0
+                        ? style.say("pin.snug")
+                        : Math.round(tang.preload().newtons()) + " N");
     }
 
     private String stack(StackYear year) {
         List<PartYear> parts = year.parts();
-        StringBuilder text = new StringBuilder();
+        List<String> text = new ArrayList<>();
         if (year.gap().value() > SHOWS) {
-            text.append("comes loose by ")
-                    .append(sized(year.gap()))
-                    .append(", most in ")
-                    .append(MonthWord.of(year.gapMonth()));
+            text.add(style.say("stack.loose", "size", sized(year.gap()), "month", style.month(year.gapMonth())));
             if (parts.size() > 1) {
-                text.append("; the first joint to open is that of ")
-                        .append(parts.get(year.firstJoint()).name())
-                        .append(" and ")
-                        .append(parts.get(year.firstJoint() + 1).name());
+                text.add(style.say(
+                        "stack.joint",
+                        "one",
+                        parts.get(year.firstJoint()).name(),
+                        "other",
+                        parts.get(year.firstJoint() + 1).name()));
             }
         } else {
-            text.append("stays tight all year");
+            text.add(style.say("stack.tight"));
         }
         if (year.growth().value() > SHOWS) {
-            text.append("; in the damp it wants to be ")
-                    .append(sized(year.growth()))
-                    .append(" longer than the steel and presses with up to ")
-                    .append(Math.round(year.load().value()))
-                    .append(Paragraph.HOLD)
-                    .append("N");
+            text.add(style.say(
+                    "stack.grows",
+                    "size",
+                    sized(year.growth()),
+                    "load",
+                    Long.toString(Math.round(year.load().value()))));
         }
         if (year.set().value() > SHOWS) {
-            text.append("; that crushes ").append(sized(year.set())).append(" for good");
+            text.add(style.say("stack.set", "size", sized(year.set())));
         }
-        return text.toString();
+        return style.joined("semicolon", text);
     }
 
     private String part(PartYear part) {
-        String movement = part.shrinks().value() <= SHOWS && part.grows().value() <= SHOWS
-                ? "stays"
-                : Stream.of(
-                                part.shrinks().value() > SHOWS ? "shrinks " + sized(part.shrinks()) : "",
-                                part.grows().value() > SHOWS ? "grows " + sized(part.grows()) : "")
-                        .filter(text -> !text.isEmpty())
-                        .collect(Collectors.joining(", "));
-        return SizeRange.millimetres(new Length(part.length())) + " " + part.name() + ": " + movement
-                + (isEstimate(part) ? " *" : "");
+        List<String> movement = new ArrayList<>();
+        if (part.shrinks().value() > SHOWS) {
+            movement.add(style.say("part.shrinks", "size", sized(part.shrinks())));
+        }
+        if (part.grows().value() > SHOWS) {
+            movement.add(style.say("part.grows", "size", sized(part.grows())));
+        }
+        return style.say(
+                isEstimate(part) ? "part.estimate" : "part",
+                "length",
+                style.size(new Length(part.length())),
+                "name",
+                part.name(),
+                "movement",
+                movement.isEmpty() ? style.say("part.stays") : style.joined("comma", movement));
     }
 
     private static boolean isEstimate(PartYear part) {
@@ -88,7 +104,6 @@ record StackWords(LengthUnits units, StackFit fit) {
     }
 
     private String sized(Band band) {
-        BenchLength length = new BenchLength(band);
-        return length.hundredths(units) + (band.isExact() ? "" : " (" + length.hundredthsRange() + ")");
+        return new BenchLength(band).sized(style);
     }
 }

@@ -4,7 +4,6 @@ import hafthold.knife.FitLimits;
 import hafthold.quantity.Band;
 import hafthold.report.chart.TravelChart;
 import hafthold.report.chart.TravelRow;
-import hafthold.report.chart.ZeroLine;
 import hafthold.simulate.HandleYear;
 import hafthold.simulate.StaySpan;
 import java.util.ArrayList;
@@ -12,41 +11,53 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** How far the edge travels in each stay of a knife that moves from place to place. */
-final class StayCharts {
-    private StayCharts() {}
-
+/**
+ * How far the edge travels in each stay of a knife that moves from place to place.
+ *
+ * @param style language and units
+ */
+record StayCharts(BenchStyle style) {
     /** The picture of one answer; none where the knife goes to one place. */
-    static Optional<ReportChart> of(HandleYear year, List<FitLimits> limits) {
+    Optional<ReportChart> of(HandleYear year, List<FitLimits> limits) {
         if (year.stays().isEmpty()) {
             return Optional.empty();
         }
+        StayWords words = new StayWords(style, false);
         StaySpan worst = StayWords.worst(year);
-        String reading = AnswerWords.nameOf(year) + " is furthest from flush on " + worst.worstOn() + ", "
-                + StayWords.nameOf(worst) + ": " + StayWords.edgeOf(worst.worstMetres()) + ".";
+        String reading = style.say(
+                "stays.reading",
+                "name",
+                new AnswerWords(style).nameOf(year),
+                "date",
+                worst.worstOn().toString(),
+                "stay",
+                words.nameOf(worst),
+                "step",
+                words.stepOf(worst.worstMetres()));
         TravelChart chart = new TravelChart(
                 "stays",
-                "Stay by stay at the edge, with the day each ends",
-                "One row a stay, in their order. Bars to the left of the steel line: scale shy. To the"
-                        + " right: scale proud. " + reading,
-                "mm a side, means of days, at the value",
-                ZeroLine.EDGE,
+                style.say("stays.title"),
+                style.say("stays.description", "reading", reading),
+                style.say("stays.unit", "unit", style.unit()),
+                LimitLines.edge(style),
                 "",
                 rows(year),
-                LimitLines.ofEdges(limits));
+                new LimitLines(style).ofEdges(limits),
+                style);
         return Optional.of(
                 ReportChart.of(chart.id(), chart.title(), reading, chart::svg, chart.fileSvg(), numbers(year)));
     }
 
-    private static List<TravelRow> rows(HandleYear year) {
+    private List<TravelRow> rows(HandleYear year) {
+        StayWords words = new StayWords(style, false);
         List<TravelRow> rows = new ArrayList<>();
         for (StaySpan span : year.stays()) {
             rows.add(new TravelRow(
                     rows.size() + 1,
-                    StayWords.nameOf(span),
-                    StayWords.until(span),
-                    Band.exact(1000 * Math.max(0, -span.lowestMetres())),
-                    Band.exact(1000 * Math.max(0, span.highestMetres())),
+                    words.nameOf(span),
+                    words.until(span),
+                    Band.exact(style.shown(Math.max(0, -span.lowestMetres()))),
+                    Band.exact(style.shown(Math.max(0, span.highestMetres()))),
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
                     true));
@@ -54,18 +65,19 @@ final class StayCharts {
         return rows;
     }
 
-    private static NumbersTable numbers(HandleYear year) {
+    private NumbersTable numbers(HandleYear year) {
+        StayWords words = new StayWords(style, false);
         return new NumbersTable(
-                "moisture content in %, edge in mm a side",
-                List.of("Stay", "From", "Until", "MC", "Lowest", "Highest", "Worst on"),
+                style.say("stays.caption", "unit", style.unit()),
+                style.heads("stay", "from", "until", "mc", "lowest", "highest", "worst-on"),
                 year.stays().stream()
                         .map(span -> List.of(
-                                StayWords.nameOf(span),
+                                words.nameOf(span),
                                 span.from().toString(),
-                                StayWords.until(span),
-                                StayWords.moisture(span),
-                                StayWords.edgeOf(span.lowestMetres()),
-                                StayWords.edgeOf(span.highestMetres()),
+                                words.until(span),
+                                words.moisture(span),
+                                words.stepOf(span.lowestMetres()),
+                                words.stepOf(span.highestMetres()),
                                 span.worstOn().toString()))
                         .toList());
     }

@@ -23,17 +23,13 @@ final class StayJson {
             json.writeStringField("from", span.from().toString());
             json.writeStringField("to", span.to().toString());
             json.writeBooleanField("repeats", span.repeats());
-            number(json, "mc_min_percent", 100 * span.moistureLowest());
-            number(json, "mc_max_percent", 100 * span.moistureHighest());
-            number(json, "lowest_step_mm", 1000 * span.lowestMetres());
-            number(json, "highest_step_mm", 1000 * span.highestMetres());
+            JsonFigures.number(json, "mc_min_percent", 100 * span.moistureLowest());
+            JsonFigures.number(json, "mc_max_percent", 100 * span.moistureHighest());
+            JsonFigures.number(json, "lowest_step_mm", 1000 * span.lowestMetres());
+            JsonFigures.number(json, "highest_step_mm", 1000 * span.highestMetres());
             json.writeStringField("worst_date", span.worstOn().toString());
             json.writeEndObject();
         }
         json.writeEndArray();
-    }
-
-    private static void number(JsonGenerator json, String key, double number) throws IOException {
-        json.writeNumberField(key, AnswerFigures.stable(number));
     }
 }

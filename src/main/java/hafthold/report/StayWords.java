@@ -4,11 +4,15 @@ import hafthold.simulate.HandleYear;
 import hafthold.simulate.StaySpan;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 
-/** What a handle does stay by stay, in words and rows. */
-final class StayWords {
-    private StayWords() {}
+/**
+ * What a handle does stay by stay, in words and rows.
+ *
+ * @param style language and units
+ * @param isStack whether it is a stack on a tang, which grows and shrinks in length
+ */
+record StayWords(BenchStyle style, boolean isStack) {
+    private static final double SHOWS = 0.005e-3;
 
     /** The stay with the step furthest from flush; the first of equal ones. */
     static StaySpan worst(HandleYear year) {
@@ -19,74 +23,77 @@ final class StayWords {
     }
 
     /** A block of text for one answer, ending in a line feed; empty where the knife goes to one place. */
-    static String block(HandleYear year, boolean stack) {
+    String block(HandleYear year) {
         if (year.stays().isEmpty()) {
             return "";
         }
         StaySpan worst = worst(year);
-        StringBuilder text = new StringBuilder("Stay by stay, ")
-                .append(AnswerWords.nameOf(year))
-                .append(" (days' means, at the value)\n");
         TextColumns columns = new TextColumns(26, 14, 11, 34);
-        columns.row("", "until", "MC %", stack ? "length against the steel, mm" : "edge, mm a side");
+        columns.row(
+                "",
+                style.say("stay.until"),
+                style.say("stay.moisture"),
+                style.say(isStack ? "stay.length" : "stay.edge", "unit", style.unit()));
         for (StaySpan span : year.stays()) {
             columns.row(
                     nameOf(span),
                     until(span),
                     moisture(span),
-                    step(span.lowestMetres(), stack) + " to " + step(span.highestMetres(), stack));
+                    style.say(
+                            "from-to",
+                            "from",
+                            step(span.lowestMetres(), false),
+                            "to",
+                            step(span.highestMetres(), false)));
         }
-        return text.append(columns.text())
-                .append("Worst on ")
-                .append(worst.worstOn())
-                .append(", ")
-                .append(nameOf(worst))
-                .append(": ")
-                .append(step(worst.worstMetres(), stack).replace(" ", " mm "))
-                .append('\n')
-                .toString();
+        return style.say("stay.heading", "name", new AnswerWords(style).nameOf(year)) + "\n" + columns.text()
+                + Paragraph.plain(style.say(
+                        "stay.worst",
+                        "date",
+                        worst.worstOn().toString(),
+                        "stay",
+                        nameOf(worst),
+                        "step",
+                        stepOf(worst.worstMetres())))
+                + "\n";
     }
 
     /** Blocks of several answers. */
-    static String blocks(List<HandleYear> years) {
+    String blocks(List<HandleYear> years) {
         StringBuilder text = new StringBuilder();
         years.stream()
-                .map(year -> block(year, false))
+                .map(this::block)
                 .filter(block -> !block.isEmpty())
                 .forEach(block -> text.append('\n').append(block));
         return text.toString();
     }
 
     /** Name of a stay. */
-    static String nameOf(StaySpan span) {
-        return span.name() + (span.repeats() ? ", from then on" : "");
+    String nameOf(StaySpan span) {
+        return span.repeats() ? style.say("stay.repeats", "name", span.name()) : span.name();
     }
 
     /** When it ends. */
-    static String until(StaySpan span) {
-        return span.repeats() ? "every year" : span.to().toString();
+    String until(StaySpan span) {
+        return span.repeats() ? style.say("stay.every-year") : span.to().toString();
     }
 
     /** Range of the mean moisture content, percent. */
-    static String moisture(StaySpan span) {
-        return percent(span.moistureLowest()) + "–" + percent(span.moistureHighest());
+    String moisture(StaySpan span) {
+        return style.percent(span.moistureLowest()) + "–" + style.percent(span.moistureHighest());
     }
 
-    /** A step of an edge with its unit. */
-    static String edgeOf(double metres) {
-        return step(metres, false).replace(" ", " mm ");
+    /** A step with its unit. */
+    String stepOf(double metres) {
+        return step(metres, true);
     }
 
-    private static String percent(double fraction) {
-        return String.format(Locale.ROOT, "%.1f", 100 * fraction);
-    }
-
-    private static String step(double metres, boolean stack) {
-        double millimetres = Math.abs(1000 * metres);
-        if (millimetres < 0.005) {
-            return stack ? "even" : "flush";
+    private String step(double metres, boolean withUnit) {
+        if (Math.abs(metres) < SHOWS) {
+            return style.say(isStack ? "even" : "flush");
         }
-        String side = metres < 0 ? (stack ? "short" : "shy") : stack ? "long" : "proud";
-        return String.format(Locale.ROOT, "%.2f ", millimetres) + side;
+        String size = style.hundredths(Math.abs(metres));
+        String side = metres < 0 ? (isStack ? "short" : "shy") : isStack ? "long" : "proud";
+        return style.say("side." + side, "size", withUnit ? style.withUnit(size) : size);
     }
 }

@@ -19,24 +19,23 @@ import java.util.Optional;
 record StrengthUse(String name, Band worst, List<Double> daily) {
 
     /** Every part that bears something of a known strength, in the order it is drawn. */
-    static List<StrengthUse> of(FullTangFit fit) {
+    static List<StrengthUse> of(FullTangFit fit, BenchStyle style) {
         FitYear year = fit.year();
         List<StrengthUse> uses = new ArrayList<>();
-        uses.add(new StrengthUse("glue line", year.glueUse(), year.days().glueUse()));
+        uses.add(new StrengthUse(
+                style.say("use.glue"), year.glueUse(), year.days().glueUse()));
         year.middleUse()
                 .ifPresent(use -> uses.add(new StrengthUse(
-                        "scale across the grain, in its middle",
-                        use,
-                        year.days().middleUse())));
+                        style.say("use.middle"), use, year.days().middleUse())));
         year.tearUse()
-                .ifPresent(use -> uses.add(new StrengthUse(
-                        "scale at the glued edge", use, year.days().tearUse())));
+                .ifPresent(use -> uses.add(
+                        new StrengthUse(style.say("use.edge"), use, year.days().tearUse())));
         year.pins().stream()
                 .map(PinYear::crackUse)
                 .flatMap(Optional::stream)
                 .max(Comparator.comparingDouble(Band::value))
                 .ifPresent(worst -> uses.add(new StrengthUse(
-                        "scale beside the pins", worst, year.days().pinUse())));
+                        style.say("use.pins"), worst, year.days().pinUse())));
         return uses;
     }
 
@@ -49,8 +48,8 @@ record StrengthUse(String name, Band worst, List<Double> daily) {
     }
 
     /** The part that comes closest to its limit. */
-    static StrengthUse worst(FullTangFit fit) {
-        return of(fit).stream()
+    static StrengthUse worst(FullTangFit fit, BenchStyle style) {
+        return of(fit, style).stream()
                 .max(Comparator.comparingDouble(use -> use.worst().value()))
                 .orElseThrow();
     }

@@ -3,61 +3,59 @@ package hafthold.report;
 import hafthold.quantity.Band;
 import hafthold.simulate.FitYear;
 import hafthold.simulate.FitYear.PinYear;
-import java.util.Locale;
 import java.util.Optional;
 
-/** How much of what they bear the parts of a bonded handle use, in words. */
-final class StrengthWords {
+/**
+ * How much of what they bear the parts of a bonded handle use, in words.
+ *
+ * @param style language and units
+ */
+record StrengthWords(BenchStyle style) {
     private static final double HARDLY = 0.01;
 
-    private StrengthWords() {}
-
     /** What the glue line carries. */
-    static String glue(FitYear year) {
-        return "carries up to " + use(year.glueUse()) + " of what it bears, worst in "
-                + MonthWord.of(year.glueMonth()) + ": "
-                + megapascals(year.glueShear()) + " sliding and " + megapascals(year.gluePeel())
-                + " peeling over its last 2 mm";
+    String glue(FitYear year) {
+        return style.say(
+                "strength.glue",
+                "use",
+                use(year.glueUse()),
+                "month",
+                style.month(year.glueMonth()),
+                "shear",
+                megapascals(year.glueShear()),
+                "peel",
+                megapascals(year.gluePeel()));
     }
 
     /** What the glue's hold does to the scale. */
-    static String scale(FitYear year) {
+    String scale(FitYear year) {
         if (year.middleUse().isEmpty() || year.tearUse().isEmpty()) {
-            return "held by the glue; how much of what it bears across the grain that takes is unknown: "
-                    + Wording.english().say("bench.open.measure");
+            return style.say("strength.scale.open", "measure", style.say("open.measure"));
         }
         Band middle = year.middleUse().get();
         Band tear = year.tearUse().get();
-        if (middle.value() < HARDLY && tear.value() < HARDLY) {
-            return "no pull across the grain to speak of";
-        }
-        return "held by the glue it uses " + use(middle) + " of what it bears across the grain in its middle, "
-                + use(tear) + " where the glued edge pulls on it";
+        return middle.value() < HARDLY && tear.value() < HARDLY
+                ? style.say("strength.scale.none")
+                : style.say("strength.scale", "middle", use(middle), "edge", use(tear));
     }
 
     /** The scale beside a pin; empty where it is hardly worked. */
-    static Optional<String> besidePin(PinYear pin) {
+    Optional<String> besidePin(PinYear pin) {
         if (pin.crackUse().isEmpty()) {
-            return Optional.of("how much of what the scale bears before it splits is unknown");
+            return Optional.of(style.say("pins.use.open"));
         }
-        return pin.crackUse()
-                .filter(use -> use.value() > HARDLY)
-                .map(use -> "uses " + use(use) + " of what the scale bears before it splits");
+        return pin.crackUse().filter(use -> use.value() > HARDLY).map(use -> style.say("pins.use", "use", use(use)));
     }
 
-    private static String use(Band use) {
-        if (use.isExact()) {
-            return String.format(Locale.ROOT, "%.0f" + Paragraph.HOLD + "%%", 100 * use.value());
-        }
-        return String.format(
-                Locale.ROOT,
-                "%.0f" + Paragraph.HOLD + "%% (%.0f–%.0f)",
-                100 * use.value(),
-                100 * use.low(),
-                100 * use.high());
+    /** A use of strength with its range; never as all of it where it is more. */
+    private String use(Band use) {
+        String value = ReasonWords.use(style, use.value());
+        return use.isExact()
+                ? value
+                : value + " (" + style.fixed(100 * use.low(), 0) + "–" + style.fixed(100 * use.high(), 0) + ")";
     }
 
-    private static String megapascals(Band pascals) {
-        return String.format(Locale.ROOT, "%.1f" + Paragraph.HOLD + "MPa", pascals.value() / 1e6);
+    private String megapascals(Band pascals) {
+        return style.fixed(pascals.value() / 1e6, 1) + Paragraph.HOLD + "MPa";
     }
 }

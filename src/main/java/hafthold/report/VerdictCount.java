@@ -7,33 +7,28 @@ import java.util.List;
 
 /** How many materials got which verdict, in one sentence. */
 final class VerdictCount {
-    private static final Wording WORDS = Wording.english();
-
     private VerdictCount() {}
 
-    static String sentence(Comparison comparison) {
+    static String sentence(BenchStyle style, Comparison comparison) {
         List<String> parts = new ArrayList<>();
         for (Verdict verdict : Verdict.values()) {
             long count = comparison.ranked().stream()
                     .filter(answer -> answer.verdict() == verdict)
                     .count();
             if (count > 0) {
-                parts.add(WORDS.say(
-                        "bench.count." + verdict.word() + (count == 1 ? ".one" : ".many"),
-                        "count",
-                        Long.toString(count)));
+                parts.add(style.counted("count." + verdict.word(), count));
             }
         }
         int all = comparison.ranked().size();
-        return WORDS.say(
-                all == 1 ? "bench.count.one" : "bench.count.many", "count", Integer.toString(all), "list", list(parts));
+        return style.say(
+                all == 1 ? "count.one" : "count.many", "count", Integer.toString(all), "list", list(style, parts));
     }
 
-    private static String list(List<String> parts) {
+    private static String list(BenchStyle style, List<String> parts) {
         int last = parts.size() - 1;
         return last > 0
-                ? WORDS.say(
-                        "bench.count.list", "first", String.join(", ", parts.subList(0, last)), "last", parts.get(last))
+                ? style.say(
+                        "count.list", "first", style.joined("comma", parts.subList(0, last)), "last", parts.get(last))
                 : String.join("", parts);
     }
 }

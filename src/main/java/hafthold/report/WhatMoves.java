@@ -8,25 +8,24 @@ import hafthold.simulate.HandleYear;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** Plain sentences on what moves in a comparison, each with its numbers. */
-final class WhatMoves {
-    private static final Wording WORDS = Wording.english();
-
-    private WhatMoves() {}
-
-    static List<String> sentences(Comparison comparison) {
-        List<String> sentences = new ArrayList<>(List.of(WORDS.say("bench.moves.from")));
+/**
+ * Plain sentences on what moves in a comparison, each with its numbers.
+ *
+ * @param style language and units
+ */
+record WhatMoves(BenchStyle style) {
+    List<String> sentences(Comparison comparison) {
+        List<String> sentences = new ArrayList<>(List.of(style.say("moves.from")));
         cuts(comparison).ifPresent(sentences::add);
         glue(comparison).ifPresent(sentences::add);
         return sentences;
     }
 
     /** Flat against quarter, of the first material that is there in both cuts. */
-    private static Optional<String> cuts(Comparison comparison) {
+    private Optional<String> cuts(Comparison comparison) {
         for (Ranked answer : comparison.ranked()) {
             HandleYear flat = answer.year();
             Optional<HandleYear> quarter = comparison.ranked().stream()
@@ -37,8 +36,8 @@ final class WhatMoves {
             if (flat.scale().cut() == Cut.FLAT && quarter.isPresent()) {
                 return ratio(quarter.get(), flat, year -> EdgeStep.worst(year).size())
                         .flatMap(edge -> ratio(quarter.get(), flat, WhatMoves::head)
-                                .map(head -> WORDS.say(
-                                        "bench.moves.cut",
+                                .map(head -> style.say(
+                                        "moves.cut",
                                         "material",
                                         flat.scale().name(),
                                         "edge",
@@ -50,23 +49,23 @@ final class WhatMoves {
         return Optional.empty();
     }
 
-    private static Optional<String> glue(Comparison comparison) {
+    private Optional<String> glue(Comparison comparison) {
         return comparison.ranked().stream()
                 .map(Ranked::year)
                 .filter(year -> EdgeStep.isBonded(year) && !EdgeStep.worst(year).isFlush())
                 .max(Comparator.comparingDouble(
                         year -> EdgeStep.worst(year).size().value()))
-                .map(year -> WORDS.say(
-                        "bench.moves.glue",
+                .map(year -> style.say(
+                        "moves.glue",
                         "material",
-                        AnswerWords.plainNameOf(year),
+                        new AnswerWords(style).plainNameOf(year),
                         "share",
                         tenths(EdgeStep.worst(year).size().value()
                                 / year.edge().free().larger().value())));
     }
 
-    private static String tenths(double number) {
-        return String.format(Locale.ROOT, "%.1f", number);
+    private String tenths(double number) {
+        return style.fixed(number, 1);
     }
 
     private static Band head(HandleYear year) {

@@ -6,19 +6,20 @@ import hafthold.decide.Atlas.Cell;
 import hafthold.decide.Atlas.Line;
 import hafthold.decide.Tally;
 import hafthold.decide.Verdict;
-import hafthold.quantity.Band;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Where a material stays, where it needs care and where it does not belong, in words and numbers.
  *
  * @param atlas what is spoken of
+ * @param style language and units
  */
-record WhereItStays(Atlas atlas) {
+record WhereItStays(Atlas atlas, BenchStyle style) {
     private static final int NAMED_PLACES = 2;
+    private static final int HUNDREDTHS = 100;
+    private static final double SHOWS = 0.005e-3;
 
     /** The whole of it: one clause a verdict, then how far the edges step. */
     String sentence(Line line) {
@@ -26,11 +27,11 @@ record WhereItStays(Atlas atlas) {
         List<String> clauses = new ArrayList<>();
         for (Verdict verdict : Verdict.values()) {
             if (tally.of(verdict) > 0) {
-                clauses.add(lead(verdict) + " " + where(line, verdict));
+                clauses.add(style.say("where." + verdict.word(), "where", where(line, verdict)));
             }
         }
-        String text = String.join("; ", clauses);
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ". " + edges(line);
+        String text = BenchStyle.capital(style.joined("semicolon", clauses));
+        return style.say("sentence", "text", text) + " " + edges(line);
     }
 
     /** The climates and places in which a material gets a verdict, with counts; a dash where there are none. */
@@ -41,31 +42,45 @@ record WhereItStays(Atlas atlas) {
             return "–";
         }
         if (count == all) {
-            return all == 1 ? atlas.sites().get(0).name() : "all " + all + " places";
+            return all == 1 ? atlas.sites().get(0).name() : style.say("where.all", "count", Integer.toString(all));
         }
         List<String> parts = new ArrayList<>();
         atlas.climates().stream()
                 .sorted(Comparator.comparingInt(climate -> -count(line, climate, verdict)))
                 .filter(climate -> count(line, climate, verdict) > 0)
                 .forEach(climate -> parts.add(part(line, climate, verdict)));
-        return count + " of " + all + ": " + String.join(", ", parts);
+        return style.say(
+                "where.some",
+                "count",
+                Integer.toString(count),
+                "all",
+                Integer.toString(all),
+                "list",
+                style.joined("comma", parts));
     }
 
     private String part(Line line, ClimateGroup climate, Verdict verdict) {
         List<Integer> places = atlas.placesOf(climate);
         int count = count(line, climate, verdict);
-        String words = climate.words();
+        String words = new AtlasWords(style).climate(climate);
         if (count > NAMED_PLACES && count == places.size()) {
-            return words + " (all " + count + ")";
+            return style.say("where.climate.all", "climate", words, "count", Integer.toString(count));
         }
         if (count <= NAMED_PLACES) {
             List<String> names = places.stream()
                     .filter(place -> line.cells().get(place).verdict() == verdict)
                     .map(place -> atlas.sites().get(place).name())
                     .toList();
-            return words + " (" + String.join("; ", names) + ")";
+            return style.say("where.climate", "climate", words, "places", style.joined("semicolon", names));
         }
-        return words + " (" + count + " of " + places.size() + ")";
+        return style.say(
+                "where.climate.some",
+                "climate",
+                words,
+                "count",
+                Integer.toString(count),
+                "all",
+                Integer.toString(places.size()));
     }
 
     private int count(Line line, ClimateGroup climate, Verdict verdict) {
@@ -84,20 +99,28 @@ record WhereItStays(Atlas atlas) {
                 most = place;
             }
         }
-        String far = stepWords(line.cells().get(most)) + " in "
-                + atlas.sites().get(most).name();
+        String far = stepWords(line.cells().get(most));
+        String furthest = atlas.sites().get(most).name();
         return least == most
-                ? "Edges: " + far + "."
-                : "Edges: from " + stepWords(line.cells().get(least)) + " in "
-                        + atlas.sites().get(least).name() + " to " + far + ".";
+                ? style.say("where.edges", "step", far, "place", furthest)
+                : style.say(
+                        "where.edges.range",
+                        "least",
+                        stepWords(line.cells().get(least)),
+                        "there",
+                        atlas.sites().get(least).name(),
+                        "step",
+                        far,
+                        "place",
+                        furthest);
     }
 
-    /** The range of edge steps over places, mm, such as "0.03–0.21"; one figure where both are alike. */
-    static String edgeRange(List<Cell> cells) {
+    /** The range of edge steps over places without its unit, such as "0.03–0.21"; one figure where both are alike. */
+    String edgeRange(List<Cell> cells) {
         double least = cells.stream().mapToDouble(WhereItStays::step).min().orElseThrow();
         double most = cells.stream().mapToDouble(WhereItStays::step).max().orElseThrow();
-        String low = hundredths(least);
-        String high = hundredths(most);
+        String low = style.hundredths(least);
+        String high = style.hundredths(most);
         return low.equals(high) ? low : low + "–" + high;
     }
 
@@ -106,34 +129,27 @@ record WhereItStays(Atlas atlas) {
         return EdgeStep.worst(cell.year()).size().value();
     }
 
-    /** A step in hundredths of a millimetre with its sign, proud positive, such as "−14"; 0 for what prints as none. */
-    static String signedHundredths(Cell cell) {
+    /**
+     * A step in hundredths of a millimetre, or in thou, with its sign, proud positive, such as "−14"; 0 for what prints as
+     * none.
+     */
+    String signed(Cell cell) {
         EdgeStep worst = EdgeStep.worst(cell.year());
-        long size = Math.round(1e5 * worst.size().value());
-        String sign = size == 0 ? "" : worst.side() == EdgeStep.Side.SHY ? "−" : "+";
-        return sign + size;
+        double shown = style.shown(worst.size().value());
+        long size = Math.round(style.isThou() ? shown : HUNDREDTHS * shown);
+        if (size == 0) {
+            return "0";
+        }
+        return worst.side() == EdgeStep.Side.SHY ? style.number("-" + size) : "+" + size;
     }
 
-    private static String stepWords(Cell cell) {
+    private String stepWords(Cell cell) {
         EdgeStep worst = EdgeStep.worst(cell.year());
-        Band size = worst.size();
-        return Math.round(1e5 * size.value()) == 0
-                ? "flush"
-                : hundredths(size.value()) + Paragraph.HOLD + "mm "
-                        + worst.side().word();
-    }
-
-    private static String hundredths(double metres) {
-        return String.format(Locale.ROOT, "%.2f", 1000 * metres);
-    }
-
-    private static String lead(Verdict verdict) {
-        return switch (verdict) {
-            case STAYS -> "stays in";
-            case CARE -> "needs care in";
-            case CHANGE -> "wants another build in";
-            case REFUSE -> "does not belong in";
-            case UNKNOWN -> "cannot be judged in";
-        };
+        return worst.size().value() < SHOWS
+                ? style.say("flush")
+                : new AnswerWords(style)
+                        .side(
+                                worst.side(),
+                                style.withUnit(style.hundredths(worst.size().value())));
     }
 }

@@ -81,7 +81,7 @@ public final class Wording {
      * @param filling names of holes and what goes into them, in turn
      * @throws IllegalStateException when the language lacks the key, or a hole nothing to fill it
      */
-    String say(String key, String... filling) {
+    public String say(String key, String... filling) {
         String text = texts.get(key);
         if (text == null) {
             throw new IllegalStateException("the language file '" + language + "' has no text for " + key);

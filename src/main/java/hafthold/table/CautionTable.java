@@ -1,8 +1,12 @@
 package hafthold.table;
 
+import hafthold.material.Family;
 import hafthold.material.ScaleMaterial;
 import hafthold.source.Finding;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 
 /** Reads {@code cautions.csv}: what can hurt, by family or material. */
@@ -25,20 +29,37 @@ public final class CautionTable {
         return table;
     }
 
-    /** Cautions for everything. */
-    public List<Finding> general() {
+    /**
+     * Everything to mind with some materials, each row once: what holds for everything, then what holds for their
+     * families, then what holds for single ones of them.
+     */
+    public List<Finding> with(Collection<? extends ScaleMaterial> materials) {
         return cautions.stream()
-                .filter(caution -> caution.subject().equals(EVERYTHING))
+                .filter(caution ->
+                        isGeneral(caution) || materials.stream().anyMatch(material -> concerns(caution, material)))
+                .sorted(Comparator.comparing(CautionTable::isGeneral)
+                        .thenComparing(CautionTable::isOfFamily)
+                        .reversed())
                 .toList();
     }
 
     /** Cautions for a material: those of its family and its own; of a treated wood also the wood's own. */
     public List<Finding> about(ScaleMaterial material) {
-        String untreated = material.id().replaceFirst("\\+.*", "");
-        return cautions.stream()
-                .filter(caution -> caution.subject().equals(material.family().word())
-                        || caution.subject().equals(material.id())
-                        || caution.subject().equals(untreated))
-                .toList();
+        return cautions.stream().filter(caution -> concerns(caution, material)).toList();
+    }
+
+    private static boolean concerns(Finding caution, ScaleMaterial material) {
+        String subject = caution.subject();
+        return subject.equals(material.family().word())
+                || subject.equals(material.id())
+                || subject.equals(material.id().replaceFirst("\\+.*", ""));
+    }
+
+    private static boolean isGeneral(Finding caution) {
+        return caution.subject().equals(EVERYTHING);
+    }
+
+    private static boolean isOfFamily(Finding caution) {
+        return Arrays.stream(Family.values()).anyMatch(family -> family.word().equals(caution.subject()));
     }
 }

@@ -8,17 +8,20 @@
       });
     });
   }
+  function name(part) {
+    return (part.querySelector('caption') || part).textContent.replace(/ \(\d+\)\s*$/, '');
+  }
   ['family', 'climate'].forEach(function (what) {
     var label = document.createElement('label');
     var list = document.createElement('select');
     var seen = {};
-    label.textContent = what === 'family' ? 'Family ' : 'Climate ';
-    list.add(new Option('all', ''));
+    label.textContent = box.getAttribute('data-label-' + what) + ' ';
+    list.add(new Option(box.getAttribute('data-label-all'), ''));
     document.querySelectorAll('.map[data-' + what + '],.map th[data-' + what + ']').forEach(function (part) {
       var id = part.getAttribute('data-' + what);
       if (!seen[id]) {
         seen[id] = true;
-        list.add(new Option(id.replace(/-/g, ' '), id));
+        list.add(new Option(name(part), id));
       }
     });
     list.addEventListener('change', function () {

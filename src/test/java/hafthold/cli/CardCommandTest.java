@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -100,6 +101,42 @@ class CardCommandTest {
         Bench bench = Bench.run(with(CARD, "--shop", shop.toString()));
         assertEquals(ExitCode.INVALID_INPUT, bench.code(), bench.err());
         assertTrue(bench.err().contains(part), bench.err());
+    }
+
+    @Test
+    void aCustomerWhoMovesGetsHisStays() throws IOException {
+        Path trip = Files.writeString(
+                folder.resolve("trip.csv"),
+                Bench.run("trace", "--stays-example").out());
+        Bench card = Bench.run("card", "--stays", trip.toString(), "--material", "walnut-black");
+        assertEquals(ExitCode.DONE, card.code(), card.err());
+        assertTrue(card.out().startsWith("Your knife on its way to Singapore\n"), card.out());
+        assertTrue(card.out().contains("Stay by stay\n  - own shop, until 19 July 2026: "), card.out());
+        assertTrue(card.out().contains("  - Singapore, from then on: "), card.out());
+        assertTrue(card.out().contains("Worst on "), card.out());
+        Bench json = Bench.run("card", "--stays", trip.toString(), "--material", "walnut-black", "--format", "json");
+        Bench compared =
+                Bench.run("compare", "--stays", trip.toString(), "--material", "walnut-black", "--format", "json");
+        Pattern worst = Pattern.compile("\"worst_date\": \"[0-9-]+\"");
+        assertEquals(
+                worst.matcher(compared.out()).results().map(MatchResult::group).toList(),
+                worst.matcher(json.out())
+                        .results()
+                        .map(MatchResult::group)
+                        .limit(6)
+                        .toList());
+    }
+
+    @Test
+    void airOfALoggerIsCalledTheCustomersHomeUnlessHeCallsItOtherwise() throws IOException {
+        StringBuilder year = new StringBuilder("hour,temperature_c,rh_percent\n");
+        for (int hour = 0; hour < 8760; hour++) {
+            year.append(hour).append(",24,62\n");
+        }
+        Path file = Files.writeString(folder.resolve("logger.csv"), year);
+        String[] order = {"card", "--climate", file.toString(), "--setting", "outdoors", "--material", "teak"};
+        assertTrue(Bench.run(order).out().startsWith("Your knife in your home\n"));
+        assertTrue(Bench.run(with(order, "--town", "Malaga")).out().startsWith("Your knife in Malaga\n"));
     }
 
     /** Needs a browser: run with -Dhafthold.browser=PATH of a Chromium; skipped otherwise. */

@@ -83,6 +83,31 @@ class CompareTest {
     }
 
     @Test
+    void aCautionIsSaidOnceWithTheMaterialsItIsForTheGeneralOnesFirst() {
+        Bench bench = Bench.run(
+                "compare",
+                "--place",
+                "london",
+                "--samples",
+                "1",
+                "--material",
+                "teak,wenge,iroko,padauk-african,bone-bovine");
+        List<String> minded =
+                bench.err().lines().filter(line -> line.startsWith("mind: ")).toList();
+        assertEquals(minded.stream().distinct().toList(), minded);
+        List<String> dust = minded.stream()
+                .filter(line -> line.contains("irritates or sensitises"))
+                .toList();
+        assertEquals(1, dust.size(), bench.err());
+        assertTrue(dust.get(0).endsWith(" (wenge; iroko and 2 more)"), dust.get(0));
+        assertTrue(minded.get(0).endsWith("how strong your knife is."), minded.get(0));
+        int firstNamed =
+                (int) minded.stream().takeWhile(line -> !line.endsWith(")")).count();
+        assertTrue(minded.stream().skip(firstNamed).allMatch(line -> line.endsWith(")")), bench.err());
+        assertTrue(minded.stream().anyMatch(line -> line.endsWith("papers. (bone)")));
+    }
+
+    @Test
     void inchesShowThouToo() {
         Bench bench = Bench.run(with(ORDER, "--units", "inch"));
         assertTrue(bench.out().contains("thou"), bench.out());

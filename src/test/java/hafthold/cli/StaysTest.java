@@ -45,6 +45,24 @@ class StaysTest {
         assertTrue(stack.out().contains("length against the steel"), stack.out());
     }
 
+    @Test
+    void thePageHoldsTheTableThatRepeatsIt() throws IOException {
+        String stays = write("stays.csv", StaysFile.example());
+        compare(stays, "--samples", "1", "--out", folder.resolve("echo").toString());
+        String page = Files.readString(folder.resolve("echo/comparison.html"));
+        String again = page.substring(page.indexOf("To run this again"));
+        assertTrue(again.contains("--stays " + stays), again);
+        StaysFile.example().lines().forEach(line -> assertTrue(again.contains(line), line));
+    }
+
+    @Test
+    void eventsAreAskedForInOnePlace() throws IOException {
+        Bench bench = compare(write("stays.csv", StaysFile.example()), "--event", "dishwasher");
+        assertEquals(ExitCode.WRONG_USAGE, bench.code());
+        assertTrue(bench.err().contains("instead of --stays"), bench.err());
+        assertEquals("", bench.out());
+    }
+
     /** Analytic: in air that is that of final sanding nothing moves, however the stays follow each other. */
     @Test
     void wherTheAirNeverChangesNothingMoves() throws IOException {

@@ -37,6 +37,9 @@ class WrongInputTest {
                 "--setting outdoors | where does the knife go?",
                 "--place singapore --climate x.csv | exclude each other",
                 "--place singapore --colour red | Unknown option",
+                "--place singapore,oslo | atlas' takes several",
+                "--place singapore --units furlong | expected mm, thou or both",
+                "--place singapore --language xx | no language 'xx'",
             })
     void aWrongOptionIsAnsweredInOneLine(String options, String part) {
         Bench bench = Bench.run(("compare --material teak " + options).split(" "));

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 
 class AtlasReportTest {
     private static final String COMMAND = "hafthold atlas --made-rh \"55 %\"";
-    private static final AtlasPage PAGE = new AtlasPage(InventedComparison.limits(), COMMAND);
+    private static final AtlasPage PAGE = new AtlasPage(BenchStyle.ENGLISH, InventedComparison.limits(), COMMAND);
 
     private final Atlas atlas = InventedAtlas.small();
     private final String html = PAGE.of(atlas);
@@ -32,7 +32,7 @@ class AtlasReportTest {
 
     @Test
     void readsInTheTerminalAsKept() throws IOException {
-        String fresh = new AtlasText(true).of(atlas);
+        String fresh = new AtlasText(BenchStyle.ENGLISH, true).of(atlas);
         assertEquals(Golden.text("atlas-small.txt", fresh), fresh);
         assertTrue(fresh.lines().allMatch(line -> line.length() <= 100), "lines of a hundred columns");
     }
@@ -59,7 +59,7 @@ class AtlasReportTest {
 
     @Test
     void pagesWithoutScriptStillAllowNone() {
-        Document other = Jsoup.parse(new PageFrame("x").html());
+        Document other = Jsoup.parse(new PageFrame(BenchStyle.ENGLISH, "x").html());
         assertFalse(other.selectFirst("meta[http-equiv]").attr("content").contains("script-src"));
         assertTrue(other.select("script").isEmpty());
     }
@@ -71,8 +71,8 @@ class AtlasReportTest {
             List<String> climates = table.select("thead th").eachAttr("data-climate");
             for (Element row : table.select("tbody tr")) {
                 Line line = atlas.lines().stream()
-                        .filter(candidate -> AnswerWords.nameOf(
-                                        candidate.cells().get(0).year())
+                        .filter(candidate -> new AnswerWords(BenchStyle.ENGLISH)
+                                .nameOf(candidate.cells().get(0).year())
                                 .equals(row.child(0).text()))
                         .findFirst()
                         .orElseThrow();
@@ -96,8 +96,8 @@ class AtlasReportTest {
     void countsThePlacesOfEveryVerdictInWords() {
         for (Element row : page.select("td.where").parents().select("tr:has(td.where)")) {
             Line line = atlas.lines().stream()
-                    .filter(candidate -> AnswerWords.nameOf(
-                                    candidate.cells().get(0).year())
+                    .filter(candidate -> new AnswerWords(BenchStyle.ENGLISH)
+                            .nameOf(candidate.cells().get(0).year())
                             .equals(row.child(0).text()))
                     .findFirst()
                     .orElseThrow();
@@ -113,8 +113,9 @@ class AtlasReportTest {
 
     @Test
     void everyVerdictHasLettersOfItsOwn() {
-        List<String> signs =
-                Arrays.stream(Verdict.values()).map(VerdictSign::of).toList();
+        List<String> signs = Arrays.stream(Verdict.values())
+                .map(new VerdictSign(BenchStyle.ENGLISH)::of)
+                .toList();
         assertEquals(signs.size(), new HashSet<>(signs).size());
     }
 

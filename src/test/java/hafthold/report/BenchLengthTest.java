@@ -27,15 +27,16 @@ class BenchLengthTest {
     })
     void printsNoMoreDigitsThanTheBandDeserves(double low, double value, double high, String printed, String range) {
         BenchLength length = new BenchLength(new Band(low, value, high).times(1e-3));
-        assertEquals(printed, length.millimetres());
-        assertEquals(range, length.range());
+        assertEquals(printed, length.millimetres().toPlainString());
+        assertEquals(range, length.range(BenchStyle.ENGLISH));
     }
 
     @Test
     void givesThouBesideMillimetres() {
         BenchLength length = new BenchLength(new Band(0.16e-3, 0.213e-3, 0.263e-3));
-        assertEquals("0.2 mm (8 thou)", Paragraph.plain(length.text(LengthUnits.INCH)));
-        assertEquals("0.2 mm", Paragraph.plain(length.text(LengthUnits.MM)));
+        assertEquals(
+                "0.2 mm (8 thou)", Paragraph.plain(length.text(new BenchStyle(LengthUnits.BOTH, Wording.english()))));
+        assertEquals("0.2 mm", Paragraph.plain(length.text(BenchStyle.ENGLISH)));
         assertEquals("<1", new BenchLength(Band.exact(0.011e-3)).thou());
     }
 

@@ -104,7 +104,7 @@ class CardLanguageTest {
     @Test
     void writesNumbersInItsStyle() {
         String card = InventedCard.of(
-                        InventedCard.order(PRETEND, CardUnits.MM), InventedComparison.glued(), "walnut-black")
+                        InventedCard.order(PRETEND, LengthUnits.MM), InventedComparison.glued(), "walnut-black")
                 .html();
         assertTrue(Pattern.compile("\\d,\\d").matcher(card).find());
         String seen = Jsoup.parse(card).body().text().replaceAll("0\\.1 mm thick", "");
@@ -157,7 +157,7 @@ class CardLanguageTest {
     }
 
     private static List<CustomerCard> cards() {
-        CardOrder order = InventedCard.order(PRETEND, CardUnits.BOTH);
+        CardOrder order = InventedCard.order(PRETEND, LengthUnits.BOTH);
         List<CustomerCard> cards = new ArrayList<>(InventedCard.all(order));
         cards.add(InventedCard.of(
                 order, InventedComparison.glued(), "walnut-black", "walnut-black+lumen-resin", "linen-phenolic-le"));

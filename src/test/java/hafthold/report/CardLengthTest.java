@@ -27,13 +27,13 @@ class CardLengthTest {
     void likensASizeToAThingAsThick(double millimetres, String thing) {
         assertEquals(
                 thing,
-                CardLength.exact(millimetres / 1000, CardUnits.MM, Wording.english())
+                CardLength.exact(millimetres / 1000, LengthUnits.MM, Wording.english())
                         .thing());
     }
 
     @ParameterizedTest
     @CsvSource({"MM,0.15 mm", "THOU,6 thou", "BOTH,0.15 mm or 6 thou"})
-    void speaksTheUnitsAskedFor(CardUnits units, String words) {
+    void speaksTheUnitsAskedFor(LengthUnits units, String words) {
         assertEquals(words, new CardLength(new Band(0.145e-3, 0.15e-3, 0.155e-3), units, Wording.english()).number());
     }
 }

@@ -86,7 +86,7 @@ class CardPageTest {
 
     @Test
     void whatAUserTypesStaysText() {
-        CardOrder plain = InventedCard.order(Wording.english(), CardUnits.MM);
+        CardOrder plain = InventedCard.order(Wording.english(), LengthUnits.MM);
         CardOrder odd = new CardOrder(
                 Optional.of(SCRIPT),
                 Optional.of(SCRIPT),
@@ -156,7 +156,7 @@ class CardPageTest {
         String card = InventedCard.english("walnut-black").text();
         assertEquals(Golden.text("card.txt", card), card);
         String quote = InventedCard.of(
-                        InventedCard.order(Wording.english(), CardUnits.BOTH),
+                        InventedCard.order(Wording.english(), LengthUnits.BOTH),
                         InventedComparison.damp(),
                         "walnut-black",
                         "antler-reindeer",

@@ -164,7 +164,7 @@ class CardWordsTest {
 
     private static List<CustomerCard> cards() {
         List<CustomerCard> cards =
-                new ArrayList<>(InventedCard.all(InventedCard.order(Wording.english(), CardUnits.BOTH)));
+                new ArrayList<>(InventedCard.all(InventedCard.order(Wording.english(), LengthUnits.BOTH)));
         cards.add(InventedCard.english("walnut-black", "walnut-black+lumen-resin", "linen-phenolic-le"));
         return cards;
     }

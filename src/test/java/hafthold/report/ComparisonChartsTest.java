@@ -15,8 +15,9 @@ class ComparisonChartsTest {
     private static final int LARGEST_BYTES = 150_000;
 
     private final Comparison comparison = InventedComparison.glued();
-    private final List<ReportChart> charts =
-            new ComparisonCharts(Optional.of("walnut-black"), InventedComparison.limits()).of(comparison);
+    private final List<ReportChart> charts = new ComparisonCharts(
+                    BenchStyle.ENGLISH, Optional.of("walnut-black"), InventedComparison.limits())
+            .of(comparison);
 
     @Test
     void readAndCountAsTheyDidBefore() throws IOException {
@@ -45,7 +46,8 @@ class ComparisonChartsTest {
 
     @Test
     void giveEqualBytesForEqualRuns() {
-        List<ReportChart> again = new ComparisonCharts(Optional.of("walnut-black"), InventedComparison.limits())
+        List<ReportChart> again = new ComparisonCharts(
+                        BenchStyle.ENGLISH, Optional.of("walnut-black"), InventedComparison.limits())
                 .of(InventedComparison.glued());
         assertEquals(charts, again);
     }
@@ -76,7 +78,7 @@ class ComparisonChartsTest {
                 List.of(),
                 comparison.ranked(),
                 comparison.findings());
-        List<String> ids = new ComparisonCharts(Optional.empty(), List.of())
+        List<String> ids = new ComparisonCharts(BenchStyle.ENGLISH, Optional.empty(), List.of())
                 .of(bare).stream().map(ReportChart::id).toList();
         assertEquals(List.of("ranking", "edge-year", "moisture-year"), ids);
     }

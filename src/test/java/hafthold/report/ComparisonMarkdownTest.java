@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class ComparisonMarkdownTest {
     private static final Pattern BAND = Pattern.compile("(-?[\\d.]+) \\((-?[\\d.]+) to (-?[\\d.]+)\\)");
     private final Comparison comparison = InventedComparison.glued();
-    private final String text = ComparisonMarkdown.of(comparison, LengthUnits.MM, Optional.of("walnut-black"));
+    private final String text = ComparisonMarkdown.of(comparison, BenchStyle.ENGLISH, Optional.of("walnut-black"));
 
     @Test
     void carriesTheMovementsOfTheCsv() {
@@ -64,7 +64,7 @@ class ComparisonMarkdownTest {
     @Test
     void namesWithMarkupStayText() {
         String odd = ComparisonMarkdown.of(
-                InventedComparison.glued(name -> name + "<script>|*"), LengthUnits.MM, Optional.empty());
+                InventedComparison.glued(name -> name + "<script>|*"), BenchStyle.ENGLISH, Optional.empty());
         assertFalse(odd.contains("<script>"));
         assertFalse(Pattern.compile("[^\\\\]\\*").matcher(odd).find());
     }

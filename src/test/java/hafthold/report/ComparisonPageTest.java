@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class ComparisonPageTest {
     private static final String COMMAND = "hafthold compare --place nordhavn --made-rh \"55 %\" --width \"26 mm\"";
     private static final ComparisonPage PAGE =
-            new ComparisonPage(LengthUnits.MM, Optional.of("walnut-black"), InventedComparison.limits(), COMMAND);
+            new ComparisonPage(BenchStyle.ENGLISH, Optional.of("walnut-black"), InventedComparison.limits(), COMMAND);
 
     private final Comparison comparison = InventedComparison.glued();
     private final String html = PAGE.of(comparison);
@@ -138,7 +138,9 @@ class ComparisonPageTest {
         assertEquals(comparison.ranked().size(), rows.size());
         for (int i = 0; i < rows.size(); i++) {
             Ranked answer = comparison.ranked().get(i);
-            assertEquals(AnswerWords.nameOf(answer.year()), rows.get(i).child(0).text());
+            assertEquals(
+                    new AnswerWords(BenchStyle.ENGLISH).nameOf(answer.year()),
+                    rows.get(i).child(0).text());
             List<Band> bands = List.of(
                     answer.year().edge().bonded().shy(),
                     answer.year().edge().bonded().proud(),
@@ -157,10 +159,10 @@ class ComparisonPageTest {
 
     @Test
     void saysTheSameAsTheTerminal() {
-        String text = new ComparisonText(LengthUnits.MM, Optional.of("walnut-black")).of(comparison);
+        String text = new ComparisonText(BenchStyle.ENGLISH, Optional.of("walnut-black")).of(comparison);
         String flowing = text.replaceAll("\\s+", " ");
         for (Ranked answer : ChosenAnswers.spokenOf(comparison, Optional.of("walnut-black"))) {
-            String sentence = Paragraph.plain(new AnswerWords(LengthUnits.MM).sentence(answer));
+            String sentence = Paragraph.plain(new AnswerWords(BenchStyle.ENGLISH).sentence(answer));
             assertTrue(flowing.contains(sentence), sentence);
             assertTrue(plain(page.select("article").text()).contains(sentence), sentence);
         }

@@ -13,7 +13,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 class ComparisonTextTest {
-    private static final ComparisonText WITH_WALNUT = new ComparisonText(LengthUnits.MM, Optional.of("walnut-black"));
+    private static final ComparisonText WITH_WALNUT =
+            new ComparisonText(BenchStyle.ENGLISH, Optional.of("walnut-black"));
 
     @Test
     void readsAsItDidBefore() throws IOException {
@@ -23,7 +24,7 @@ class ComparisonTextTest {
 
     @Test
     void readsInThouAsItDidBefore() throws IOException {
-        ComparisonText inch = new ComparisonText(LengthUnits.INCH, Optional.empty());
+        ComparisonText inch = new ComparisonText(new BenchStyle(LengthUnits.BOTH, Wording.english()), Optional.empty());
         String fresh = inch.of(InventedComparison.unglued());
         assertEquals(Golden.text("comparison-unglued-inch.txt", fresh), fresh);
     }

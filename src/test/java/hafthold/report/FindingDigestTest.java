@@ -17,7 +17,7 @@ class FindingDigestTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(4, drying.subjects().size());
-        assertTrue(drying.lead().endsWith(" and 2 more: "), drying.lead());
+        assertTrue(drying.lead(BenchStyle.ENGLISH).endsWith(" and 2 more: "), drying.lead(BenchStyle.ENGLISH));
         assertEquals(
                 digests.size(),
                 digests.stream().map(FindingDigest::text).distinct().count());
@@ -33,8 +33,9 @@ class FindingDigestTest {
 
     @Test
     void leadsWithNothingWhereAllIsConcerned() {
-        assertEquals("", new FindingDigest(Kind.CAUTION, "x", List.of("all")).lead());
-        assertEquals("teak: ", new FindingDigest(Kind.CAUTION, "x", List.of("teak")).lead());
-        assertEquals("a; b; c: ", new FindingDigest(Kind.CAUTION, "x", List.of("a", "b", "c")).lead());
+        assertEquals("", new FindingDigest(Kind.CAUTION, "x", List.of("all")).lead(BenchStyle.ENGLISH));
+        assertEquals("teak: ", new FindingDigest(Kind.CAUTION, "x", List.of("teak")).lead(BenchStyle.ENGLISH));
+        assertEquals(
+                "a; b; c: ", new FindingDigest(Kind.CAUTION, "x", List.of("a", "b", "c")).lead(BenchStyle.ENGLISH));
     }
 }

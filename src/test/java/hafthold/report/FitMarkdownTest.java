@@ -23,7 +23,7 @@ class FitMarkdownTest {
     void carriesEveryNumberOfTheJson() {
         KnifeFit fit = InventedFit.walnut();
         Map<String, List<String>> rows = new HashMap<>();
-        FitMarkdown.of(fit, LengthUnits.MM)
+        FitMarkdown.of(fit, BenchStyle.ENGLISH)
                 .lines()
                 .dropWhile(line -> !line.startsWith("| Figure"))
                 .takeWhile(line -> line.startsWith("|"))

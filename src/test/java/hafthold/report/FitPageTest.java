@@ -28,7 +28,8 @@ class FitPageTest {
     private static final String INPUT = "[tang]\nwidth = \"26 mm\" # <edge> & edge\n";
     private static final List<Finding> CAUTIONS =
             List.of(new Finding(Finding.Kind.CAUTION, "all", "Dust: sand with extraction."));
-    private static final FitPage PAGE = new FitPage(LengthUnits.MM, InventedKnives.LIMITS, CAUTIONS, INPUT, COMMAND);
+    private static final FitPage PAGE =
+            new FitPage(BenchStyle.ENGLISH, InventedKnives.LIMITS, CAUTIONS, INPUT, COMMAND);
 
     static Stream<KnifeFit> knives() {
         return Stream.of(InventedKnives.WALNUT, InventedKnives.ODD_PAIR, InventedKnives.GLASS, InventedKnives.STACK);
@@ -49,7 +50,7 @@ class FitPageTest {
         assertEquals(1, page.select("h1").size());
         Element first = page.selectFirst("main > *");
         assertEquals(fit.verdict().word(), first.selectFirst(".stamp").text());
-        assertTrue(plain(first.text()).contains(plain(FitText.verdictSentence(fit))));
+        assertTrue(plain(first.text()).contains(plain(FitText.verdictSentence(fit, BenchStyle.ENGLISH))));
         assertEquals(
                 List.of("What decides", "What to do"),
                 page.select("h2").eachText().subList(0, 2));
@@ -151,24 +152,24 @@ class FitPageTest {
     @ParameterizedTest
     @MethodSource("knives")
     void saysTheSameAsTheTerminal(KnifeFit fit) {
-        String note = new FitText(LengthUnits.MM).of(fit).replaceAll("\\s+", " ");
+        String note = new FitText(BenchStyle.ENGLISH).of(fit).replaceAll("\\s+", " ");
         Document page = page(fit);
         List<String> rows = page.select("dl.situation dd").eachText();
         assertTrue(rows.size() >= 5, rows.toString());
         rows.forEach(row -> assertTrue(note.contains(plain(row)), row));
-        AnswerWords words = new AnswerWords(LengthUnits.MM);
+        ReasonWords words = new ReasonWords(BenchStyle.ENGLISH, false);
         List<String> reasons = page.select("section ol.reasons:not(.advice) li").eachText();
         assertEquals(fit.reasons().size(), reasons.size());
         for (int i = 0; i < reasons.size(); i++) {
             Reason reason = fit.reasons().get(i);
-            assertTrue(plain(words.reason(reason) + ".").equalsIgnoreCase(plain(reasons.get(i))), reasons.get(i));
+            assertTrue(plain(words.clause(reason) + ".").equalsIgnoreCase(plain(reasons.get(i))), reasons.get(i));
         }
         List<Element> advice = page.select("ol.advice > li");
         assertEquals(fit.advice().size(), advice.size());
         for (int i = 0; i < advice.size(); i++) {
             Advice one = fit.advice().get(i);
             assertEquals(
-                    plain(AdviceWords.toDo(one.change()) + "."),
+                    plain(new AdviceWords(BenchStyle.ENGLISH).toDo(one.change()) + "."),
                     plain(advice.get(i).selectFirst("b").text()));
             assertEquals(
                     one.verdict().word(), advice.get(i).selectFirst(".stamp").text());
@@ -277,7 +278,8 @@ class FitPageTest {
 
     @Test
     void writesEveryFileOfTheReport() {
-        FitReport report = new FitReport(LengthUnits.INCH, InventedKnives.LIMITS, CAUTIONS, INPUT, COMMAND);
+        FitReport report = new FitReport(
+                new BenchStyle(LengthUnits.BOTH, Wording.english()), InventedKnives.LIMITS, CAUTIONS, INPUT, COMMAND);
         Map<String, String> files = report.files(InventedKnives.WALNUT);
         assertEquals(
                 List.of(

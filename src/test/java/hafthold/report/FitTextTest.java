@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 class FitTextTest {
     @Test
     void readsAsItDidBefore() throws IOException {
-        String fresh = new FitText(LengthUnits.MM).of(InventedFit.walnut());
+        String fresh = new FitText(BenchStyle.ENGLISH).of(InventedFit.walnut());
         assertEquals(Golden.text("fit.txt", fresh), fresh);
     }
 
@@ -21,7 +21,7 @@ class FitTextTest {
 
     @Test
     void theVerdictComesFirst() {
-        String fresh = new FitText(LengthUnits.MM).of(InventedFit.walnut());
+        String fresh = new FitText(BenchStyle.ENGLISH).of(InventedFit.walnut());
         assertTrue(fresh.startsWith("Walnut for the north for Somewhere cold: change\n"), fresh);
         assertTrue(fresh.indexOf("What decides") < fresh.indexOf("Edges"), fresh);
         assertTrue(fresh.indexOf("Edges") < fresh.indexOf("Pin 1"), fresh);
@@ -30,6 +30,8 @@ class FitTextTest {
 
     @Test
     void thouStandBesideMillimetresWhereAsked() {
-        assertTrue(new FitText(LengthUnits.INCH).of(InventedFit.walnut()).contains("(6 thou)"));
+        assertTrue(new FitText(new BenchStyle(LengthUnits.BOTH, Wording.english()))
+                .of(InventedFit.walnut())
+                .contains("(6 thou)"));
     }
 }

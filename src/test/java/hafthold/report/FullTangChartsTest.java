@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class FullTangChartsTest {
     private static final int LARGEST_BYTES = 150_000;
-    private static final FullTangCharts CHARTS = new FullTangCharts(InventedKnives.LIMITS);
+    private static final FullTangCharts CHARTS = new FullTangCharts(BenchStyle.ENGLISH, InventedKnives.LIMITS);
 
     static Stream<FullTangFit> knives() {
         return Stream.of(InventedKnives.WALNUT, InventedKnives.ODD_PAIR, InventedKnives.GLASS);
@@ -24,12 +24,12 @@ class FullTangChartsTest {
     @ParameterizedTest
     @MethodSource("knives")
     void theDaysOfAnUseReachItsYear(FullTangFit fit) {
-        for (StrengthUse use : StrengthUse.of(fit)) {
+        for (StrengthUse use : StrengthUse.of(fit, BenchStyle.ENGLISH)) {
             double highest = Collections.max(use.daily());
             assertTrue(highest <= use.worst().value() + 1e-12, use.name());
         }
         if (fit.year().sides().size() == 1) {
-            for (StrengthUse use : StrengthUse.of(fit)) {
+            for (StrengthUse use : StrengthUse.of(fit, BenchStyle.ENGLISH)) {
                 assertEquals(use.worst().value(), Collections.max(use.daily()), 1e-12, use.name());
             }
         }

@@ -21,7 +21,7 @@ final class InventedCard {
 
     private InventedCard() {}
 
-    static CardOrder order(Wording wording, CardUnits units) {
+    static CardOrder order(Wording wording, LengthUnits units) {
         return new CardOrder(
                 Optional.of("Ms Invented"),
                 Optional.of("Nordhavn"),
@@ -45,7 +45,7 @@ final class InventedCard {
     }
 
     static CustomerCard english(String... ids) {
-        return of(order(Wording.english(), CardUnits.MM), InventedComparison.glued(), ids);
+        return of(order(Wording.english(), LengthUnits.MM), InventedComparison.glued(), ids);
     }
 
     /** A card for every answer of the comparison. */

@@ -61,7 +61,7 @@ class ReportFolderTest {
     @Test
     void takesAWholeComparison() throws IOException {
         Map<String, String> files = new ComparisonReport(
-                        LengthUnits.MM, Optional.of("teak"), InventedComparison.limits(), "hafthold compare")
+                        BenchStyle.ENGLISH, Optional.of("teak"), InventedComparison.limits(), "hafthold compare")
                 .files(InventedComparison.glued());
         new ReportFolder(temp).write(files);
         assertEquals(

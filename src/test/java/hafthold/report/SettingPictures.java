@@ -77,7 +77,8 @@ final class SettingPictures {
                 humidity ? List.of(0.0, 100.0) : List.of(),
                 List.<LimitMark>of(),
                 Optional.empty(),
-                DAYS_TOGETHER);
+                DAYS_TOGETHER,
+                BenchStyle.ENGLISH);
     }
 
     private static List<Double> days(AirSeries air, boolean humidity) {

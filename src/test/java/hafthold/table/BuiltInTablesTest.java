@@ -57,7 +57,7 @@ class BuiltInTablesTest {
 
     @Test
     void cautionsSpeakOfKnownFamiliesOrMaterials() {
-        assertFalse(CautionTable.read(TABLES).general().isEmpty());
+        assertFalse(CautionTable.read(TABLES).with(List.of()).isEmpty());
         assertFalse(CautionTable.read(TABLES).about(LIBRARY.find("bone-bovine")).isEmpty());
     }
 

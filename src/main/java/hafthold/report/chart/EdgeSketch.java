@@ -12,9 +12,16 @@ import java.util.Locale;
  * @param label words beside the step
  * @param isGlued whether the glue holds the scale near the tang
  * @param unitsPerMillimetre height the step is drawn with
+ * @param words language of what it writes by itself
  */
 public record EdgeSketch(
-        String id, String title, double stepMillimetres, String label, boolean isGlued, double unitsPerMillimetre) {
+        String id,
+        String title,
+        double stepMillimetres,
+        String label,
+        boolean isGlued,
+        double unitsPerMillimetre,
+        ChartWords words) {
     /** Tallest step that fits the sketch, in its own units. */
     public static final double TALLEST_STEP = 26;
 
@@ -54,10 +61,10 @@ public record EdgeSketch(
         sheet.rule(8, FLUSH, WIDTH - 8, FLUSH, Ink.TEXT, HouseStyle.dashed(1, 2, 3));
         double labelBase = stepMillimetres < 0 ? FLUSH - 8 : top - 8;
         sheet.strongText(MIDDLE, labelBase, Anchor.MIDDLE, ink(), label);
-        sheet.text(MIDDLE, FOOT + 12, Anchor.MIDDLE, Ink.MUTED, "tang");
-        sheet.text(MIDDLE - HALF_TANG - SCALE_WIDTH / 2, FOOT + 12, Anchor.MIDDLE, Ink.MUTED, "scale");
-        sheet.text(MIDDLE + HALF_TANG + SCALE_WIDTH / 2, FOOT + 12, Anchor.MIDDLE, Ink.MUTED, "scale");
-        return sheet.svg(title, "A cut across the handle. The dotted line is where the edge was flush. " + label);
+        sheet.text(MIDDLE, FOOT + 12, Anchor.MIDDLE, Ink.MUTED, words.say("key.tang"));
+        sheet.text(MIDDLE - HALF_TANG - SCALE_WIDTH / 2, FOOT + 12, Anchor.MIDDLE, Ink.MUTED, words.say("key.scale"));
+        sheet.text(MIDDLE + HALF_TANG + SCALE_WIDTH / 2, FOOT + 12, Anchor.MIDDLE, Ink.MUTED, words.say("key.scale"));
+        return sheet.svg(title, words.say("key.sketch", "step", label));
     }
 
     private Ink ink() {

@@ -2,7 +2,6 @@ package hafthold.report.chart;
 
 import hafthold.report.chart.SvgSheet.Anchor;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.DoubleStream;
@@ -232,24 +231,7 @@ public record MonthPanels(
 
     private XYChart plot(MonthPanelsLayout layout, Span y, int order) {
         Span x = new Span(BigDecimal.ZERO, BigDecimal.valueOf(YearDays.DAYS), BigDecimal.ONE);
-        XYChart chart = HouseStyle.barePlot(layout.plotWidth(), layout.plotHeight(), x, y);
-        List<double[]> grid = new ArrayList<>();
-        y.ticks().forEach(tick -> grid.add(new double[] {0, tick.doubleValue(), YearDays.DAYS, tick.doubleValue()}));
-        for (int month = 0; month <= YearDays.MONTHS; month++) {
-            grid.add(new double[] {YearDays.monthStart(month), y.lowest(), YearDays.monthStart(month), y.highest()});
-        }
-        HouseStyle.strokes(chart, "grid", Ink.GRID, HouseStyle.solid(1), grid);
-        HouseStyle.strokes(
-                chart,
-                "limits",
-                Ink.LIMIT,
-                HouseStyle.dashed(1.4, 5, 3),
-                drawnLimits().stream()
-                        .map(limit -> new double[] {0, limit.value(), YearDays.DAYS, limit.value()})
-                        .toList());
-        HouseStyle.strokes(chart, "level", Ink.STEEL, HouseStyle.solid(2.4), List.of(new double[][] {
-            {0, 0, YearDays.DAYS, 0}
-        }));
+        XYChart chart = YearPlot.ground(layout.plotWidth(), layout.plotHeight(), x, y, drawnLimits(), true);
         Panel panel = panels.get(order);
         double[] values = YearDays.means(panel.daily(), DAYS_TOGETHER);
         double[] days = YearDays.days(values.length, panel.daily().size(), DAYS_TOGETHER);

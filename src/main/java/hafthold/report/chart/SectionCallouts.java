@@ -4,7 +4,6 @@ import hafthold.report.chart.SvgSheet.Anchor;
 import hafthold.simulate.SectionPose;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * The numbers about one section: each edge step over its place, the movement of the face beside it.
@@ -12,16 +11,17 @@ import java.util.Locale;
  * @param sheet where they are written
  * @param layout of the sheet
  * @param view of the section
+ * @param words language and unit of what is written
  */
-record SectionCallouts(SvgSheet sheet, SectionLayout layout, SectionView view) {
+record SectionCallouts(SvgSheet sheet, SectionLayout layout, SectionView view, ChartWords words) {
     /** The widest words beside a face. */
-    static final String WIDEST = "face out";
+    static final String WIDEST = "key.face-out";
 
     /** From a face to its words. */
     static final double AWAY = 12;
 
     private static final double SHOWS = 0.005;
-    private static final List<String> PLACES = List.of("by tang", "half way", "outer");
+    private static final List<String> PLACES = List.of("key.by-tang", "key.half-way", "key.outer");
 
     /**
      * One number with its place.
@@ -32,10 +32,6 @@ record SectionCallouts(SvgSheet sheet, SectionLayout layout, SectionView view) {
      * @param y from the top
      */
     private record Callout(String words, double millimetres, double x, double y) {
-
-        String number() {
-            return Math.abs(millimetres) < SHOWS ? "0" : String.format(Locale.ROOT, "%.2f", Math.abs(millimetres));
-        }
 
         Ink ink() {
             return Math.abs(millimetres) < SHOWS ? Ink.TEXT : millimetres < 0 ? Ink.SHY : Ink.PROUD;
@@ -62,7 +58,8 @@ record SectionCallouts(SvgSheet sheet, SectionLayout layout, SectionView view) {
         List<Callout> callouts = new ArrayList<>();
         for (int i = 0; i < PLACES.size(); i++) {
             int point = i + 1;
-            callouts.add(new Callout(PLACES.get(i), 1000 * scale.steps()[point], scale.x(point), scale.y(point)));
+            callouts.add(
+                    new Callout(words.say(PLACES.get(i)), 1000 * scale.steps()[point], scale.x(point), scale.y(point)));
         }
         return callouts;
     }
@@ -74,7 +71,7 @@ record SectionCallouts(SvgSheet sheet, SectionLayout layout, SectionView view) {
         double outer = view.x(scale.side(), scale.foot() + pose.scaleThickness(), 0);
         sheet.rule(view.x(scale.side(), scale.foot(), 0), y, outer, y, Ink.TEXT, HouseStyle.dashed(1.4, 6, 4));
         return new Callout(
-                "if not glued",
+                words.say("key.not-glued"),
                 1000 * pose.freeEdge(),
                 view.x(scale.side(), scale.foot() + pose.scaleThickness() / 2, 0),
                 y);
@@ -92,7 +89,7 @@ record SectionCallouts(SvgSheet sheet, SectionLayout layout, SectionView view) {
             sheet.rule(centres[i], number + 4, callout.x(), callout.y(), Ink.TEXT, HouseStyle.solid(0.8));
             sheet.shape(dot(callout.x(), callout.y()), Ink.TEXT);
             sheet.text(centres[i], number - layout.line(), Anchor.MIDDLE, Ink.MUTED, callout.words());
-            sheet.strongText(centres[i], number, Anchor.MIDDLE, callout.ink(), callout.number());
+            sheet.strongText(centres[i], number, Anchor.MIDDLE, callout.ink(), number(callout));
         }
     }
 
@@ -113,9 +110,14 @@ record SectionCallouts(SvgSheet sheet, SectionLayout layout, SectionView view) {
         Callout callout = new Callout("", moved, x, view.centre());
         sheet.rule(x, view.centre(), start + away * 0.8, view.centre(), Ink.TEXT, HouseStyle.solid(0.8));
         sheet.shape(dot(x, view.centre()), Ink.TEXT);
-        String way = Math.abs(moved) < SHOWS ? "face" : moved < 0 ? "face in" : WIDEST;
+        String way = words.say(Math.abs(moved) < SHOWS ? "key.face" : moved < 0 ? "key.face-in" : WIDEST);
         sheet.text(start + away, view.centre() - layout.line() + 6, anchor, Ink.MUTED, way);
-        sheet.strongText(start + away, view.centre() + 6, anchor, callout.ink(), callout.number());
+        sheet.strongText(start + away, view.centre() + 6, anchor, callout.ink(), number(callout));
+    }
+
+    private String number(Callout callout) {
+        double moved = Math.abs(callout.millimetres());
+        return moved < SHOWS ? "0" : words.hundredths(moved / 1000);
     }
 
     private static String dot(double x, double y) {

@@ -15,6 +15,7 @@ import java.util.List;
  * @param leftWords below the left scale
  * @param rightWords below the right scale
  * @param middleWords below the tang
+ * @param words language of what it writes by itself
  */
 public record SectionDrawing(
         String id,
@@ -23,7 +24,8 @@ public record SectionDrawing(
         List<SectionPanel> panels,
         String leftWords,
         String rightWords,
-        String middleWords) {
+        String middleWords,
+        ChartWords words) {
 
     /** Keeps its own copy. */
     public SectionDrawing {
@@ -49,7 +51,7 @@ public record SectionDrawing(
     }
 
     private SvgSheet sheet(SheetFormat format) {
-        SectionLayout layout = SectionLayout.of(format, panels);
+        SectionLayout layout = SectionLayout.of(format, panels, words.say(SectionCallouts.WIDEST));
         SvgSheet sheet = new SvgSheet(id, format, layout.height());
         for (int i = 0; i < panels.size(); i++) {
             panel(sheet, layout, i);
@@ -59,10 +61,12 @@ public record SectionDrawing(
                 layout.height() - 6.0,
                 Anchor.MIDDLE,
                 Ink.MUTED,
-                format == SheetFormat.WIDE
-                        ? "To scale, but movement is drawn " + exaggeration()
-                                + " times as large. Numbers in mm: how far it really moves."
-                        : "To scale, movement drawn " + exaggeration() + " times; mm");
+                words.say(
+                        format == SheetFormat.WIDE ? "key.to-scale" : "key.to-scale.short",
+                        "times",
+                        Integer.toString(exaggeration()),
+                        "unit",
+                        words.unit()));
         return sheet;
     }
 
@@ -95,7 +99,7 @@ public record SectionDrawing(
                     Ink.TEXT,
                     HouseStyle.dashed(1, 2, 3));
         }
-        new SectionCallouts(sheet, layout, view).write(panel, left, right);
+        new SectionCallouts(sheet, layout, view, words).write(panel, left, right);
         double base = view.bottom(pose.halfWidth(), 0) + layout.below();
         double out = left.foot() + pose.scaleThickness() / 2;
         double apart = layout.format().widthOf(leftWords + rightWords) / 2 + 14;

@@ -15,12 +15,12 @@ record SectionLayout(SheetFormat format, List<SectionPanel> panels, double units
     private static final double HEAD = 22;
     private static final double FOOT = 30;
 
-    static SectionLayout of(SheetFormat format, List<SectionPanel> panels) {
+    static SectionLayout of(SheetFormat format, List<SectionPanel> panels, String widest) {
         SectionPose pose = panels.get(0).left();
         double through = pose.tangThickness() + 2 * (pose.betweenThickness() + pose.scaleThickness());
         boolean isWide = format == SheetFormat.WIDE;
         double panel = isWide ? format.width() / (double) panels.size() : format.width();
-        double room = panel / 2 - format.widthOf(SectionCallouts.WIDEST) - SectionCallouts.AWAY - 2;
+        double room = panel / 2 - format.widthOf(widest) - SectionCallouts.AWAY - 2;
         double out = SectionView.exaggeration(panels)
                 * SectionView.poses(panels)
                         .mapToDouble(each -> Math.max(0, Math.max(each.faceCentre(), each.faceEdge())))

@@ -21,6 +21,7 @@ import org.knowm.xchart.XYChart;
  * @param diamond what a diamond in a row marks
  * @param rows rows from top to bottom, at least one
  * @param limits limits, negative to the left
+ * @param words language of what it writes by itself
  */
 public record TravelChart(
         String id,
@@ -30,7 +31,8 @@ public record TravelChart(
         ZeroLine zero,
         String diamond,
         List<TravelRow> rows,
-        List<LimitMark> limits) {
+        List<LimitMark> limits,
+        ChartWords words) {
     private static final double NEAREST_END = 0.05;
 
     /** Keeps its own copies. */
@@ -89,14 +91,13 @@ public record TravelChart(
     private XYChart plot(TravelLayout layout, Span x) {
         Span y = new Span(BigDecimal.valueOf(-rows.size()), BigDecimal.ZERO, BigDecimal.ONE);
         XYChart chart = HouseStyle.barePlot(layout.plotWidth(), layout.plotHeight(), x, y);
-        double floor = -rows.size();
         HouseStyle.strokes(
                 chart,
                 "grid",
                 Ink.GRID,
                 HouseStyle.solid(1),
                 x.ticks().stream()
-                        .map(tick -> new double[] {tick.doubleValue(), floor, tick.doubleValue(), 0})
+                        .flatMap(tick -> layout.uprights(tick.doubleValue()).stream())
                         .toList());
         HouseStyle.strokes(
                 chart,
@@ -104,7 +105,7 @@ public record TravelChart(
                 Ink.LIMIT,
                 HouseStyle.dashed(1.4, 5, 3),
                 drawnLimits().stream()
-                        .map(limit -> new double[] {limit.value(), floor, limit.value(), 0})
+                        .flatMap(limit -> layout.uprights(limit.value()).stream())
                         .toList());
         BasicStroke bar = HouseStyle.solid(layout.barHeight());
         HouseStyle.strokes(
@@ -114,7 +115,7 @@ public record TravelChart(
         ranges(chart, layout, true);
         ranges(chart, layout, false);
         HouseStyle.marks(chart, "free", Ink.MUTED, EndMark.openDiamond(), freePoints(layout));
-        HouseStyle.strokes(chart, "zero", Ink.STEEL, HouseStyle.solid(2.4), List.of(new double[][] {{0, floor, 0, 0}}));
+        HouseStyle.strokes(chart, "zero", Ink.STEEL, HouseStyle.solid(2.4), layout.uprights(0));
         return chart;
     }
 
@@ -169,7 +170,7 @@ public record TravelChart(
         double base = layout.top() + layout.plotHeight() + lineHeight;
         for (BigDecimal tick : x.ticks()) {
             boolean isZero = tick.signum() == 0;
-            String label = isZero ? zero.at() : x.label(tick.abs());
+            String label = isZero ? zero.at() : words.number(x.label(tick.abs()));
             double width = layout.format().widthOf(label);
             double start = layout.held(layout.x(x, tick.doubleValue()) - width / 2, width);
             sheet.text(start + width / 2, base, Anchor.MIDDLE, isZero ? Ink.TEXT : Ink.MUTED, label);
@@ -221,8 +222,8 @@ public record TravelChart(
 
     private void key(SvgSheet sheet, TravelLayout layout) {
         boolean isWide = layout.format() == SheetFormat.WIDE;
-        String reach = isWide ? "as far as it goes" : "goes so far";
-        String doubt = isWide ? "how far that may be off" : "may be off";
+        String reach = words.say(isWide ? "key.reach" : "key.reach.short");
+        String doubt = words.say(isWide ? "key.doubt" : "key.doubt.short");
         double base = layout.height() - 6.0;
         double middle = base - layout.format().fontSize() * 0.35;
         boolean anyFree = rows.stream()

@@ -1,5 +1,8 @@
 package hafthold.report.chart;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * Where things lie in a {@link TravelChart}.
  *
@@ -12,6 +15,8 @@ package hafthold.report.chart;
  * @param barHeight height of a bar
  */
 record TravelLayout(SheetFormat format, int rows, int left, int plotWidth, int top, int rowHeight, double barHeight) {
+
+    private static final double BELOW_LABEL = 0.5;
 
     static TravelLayout of(SheetFormat format, int rows) {
         return format == SheetFormat.WIDE
@@ -40,6 +45,21 @@ record TravelLayout(SheetFormat format, int rows, int left, int plotWidth, int t
         return -(row + (format == SheetFormat.WIDE ? 0.5 : 0.7));
     }
 
+    /**
+     * An upright line at a value: from top to floor on a wide sheet; on a narrow one, where labels stand in the plot, only
+     * beside the bars, so that it crosses no words.
+     */
+    List<double[]> uprights(double value) {
+        if (format == SheetFormat.WIDE) {
+            return List.of(new double[] {value, -rows, value, 0});
+        }
+        List<double[]> pieces = new ArrayList<>();
+        for (int row = 0; row < rows; row++) {
+            pieces.add(new double[] {value, -(row + 1), value, -(row + BELOW_LABEL)});
+        }
+        return pieces;
+    }
+
     double labelBase(int row) {
         return top + row * rowHeight + (format == SheetFormat.WIDE ? 0.5 * rowHeight + 4.5 : 17);
     }
@@ -49,6 +69,6 @@ record TravelLayout(SheetFormat format, int rows, int left, int plotWidth, int t
     }
 
     int nameCharacters() {
-        return format == SheetFormat.WIDE ? 43 : 34;
+        return format == SheetFormat.WIDE ? 43 : 40;
     }
 }

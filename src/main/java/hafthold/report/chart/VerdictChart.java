@@ -14,10 +14,10 @@ import org.knowm.xchart.XYChart;
  * @param id short name, also of its file
  * @param title title
  * @param rows from top to bottom
+ * @param words what the verdicts are called, from stays to unknown
  */
-public record VerdictChart(String id, String title, List<VerdictBar> rows) {
+public record VerdictChart(String id, String title, List<VerdictBar> rows, List<String> words) {
     private static final List<Ink> GROUNDS = List.of(Ink.STAYS, Ink.CARE, Ink.CHANGE, Ink.REFUSE, Ink.PAPER);
-    private static final List<String> WORDS = List.of("stays", "care", "change", "refuse", "unknown");
     private static final int REFUSE = 3;
     private static final int UNKNOWN = 4;
     private static final double BAR_HEIGHT = 18;
@@ -27,6 +27,11 @@ public record VerdictChart(String id, String title, List<VerdictBar> rows) {
     /** Keeps its own copy. */
     public VerdictChart {
         rows = List.copyOf(rows);
+        words = List.copyOf(words);
+        if (words.size() != GROUNDS.size()) {
+            throw new IllegalArgumentException(
+                    "there are " + GROUNDS.size() + " verdicts, got words for " + words.size());
+        }
     }
 
     /** The picture for a page. */
@@ -43,9 +48,9 @@ public record VerdictChart(String id, String title, List<VerdictBar> rows) {
         List<String> parts = new ArrayList<>();
         for (VerdictBar row : rows) {
             List<String> shares = new ArrayList<>();
-            for (int i = 0; i < WORDS.size(); i++) {
+            for (int i = 0; i < GROUNDS.size(); i++) {
                 if (row.shares().get(i) > 0) {
-                    shares.add(percent(row.shares().get(i)) + " % " + WORDS.get(i));
+                    shares.add(percent(row.shares().get(i)) + " % " + words.get(i));
                 }
             }
             parts.add(row.label() + ": " + String.join(", ", shares));
@@ -96,7 +101,7 @@ public record VerdictChart(String id, String title, List<VerdictBar> rows) {
                     bars.add(new double[] {start, -(i + middle), start + share, -(i + middle)});
                 }
             }
-            HouseStyle.strokes(chart, WORDS.get(verdict), GROUNDS.get(verdict), HouseStyle.solid(BAR_HEIGHT), bars);
+            HouseStyle.strokes(chart, "verdict " + verdict, GROUNDS.get(verdict), HouseStyle.solid(BAR_HEIGHT), bars);
         }
         return chart;
     }
@@ -108,7 +113,7 @@ public record VerdictChart(String id, String title, List<VerdictBar> rows) {
     }
 
     private static void figures(SvgSheet sheet, SheetFormat format, VerdictBar row, int left, int width, double base) {
-        for (int verdict = 0; verdict < WORDS.size(); verdict++) {
+        for (int verdict = 0; verdict < GROUNDS.size(); verdict++) {
             double share = row.shares().get(verdict);
             String figure = verdict == UNKNOWN ? "?" : percent(share);
             if (share * width > format.widthOf(figure) + 6) {
@@ -127,14 +132,14 @@ public record VerdictChart(String id, String title, List<VerdictBar> rows) {
         sheet.rule(left + width, top, left + width, bottom, Ink.LIMIT, HouseStyle.solid(0.7));
     }
 
-    private static void key(SvgSheet sheet, SheetFormat format, int left) {
+    private void key(SvgSheet sheet, SheetFormat format, int left) {
         double x = left;
         double base = format.fontSize();
         for (int verdict = 0; verdict < UNKNOWN; verdict++) {
             sheet.rule(x, base - 5, x + 14, base - 5, Ink.LIMIT, HouseStyle.solid(13));
             sheet.rule(x + 1, base - 5, x + 13, base - 5, GROUNDS.get(verdict), HouseStyle.solid(11));
-            sheet.text(x + 19, base, Anchor.START, Ink.MUTED, WORDS.get(verdict));
-            x += 19 + format.widthOf(WORDS.get(verdict)) + 14;
+            sheet.text(x + 19, base, Anchor.START, Ink.MUTED, words.get(verdict));
+            x += 19 + format.widthOf(words.get(verdict)) + 14;
         }
         sheet.text(x, base, Anchor.START, Ink.MUTED, "%");
     }

@@ -2,10 +2,8 @@ package hafthold.report.chart;
 
 import hafthold.report.chart.SvgSheet.Anchor;
 import java.math.BigDecimal;
-import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -24,6 +22,7 @@ import org.knowm.xchart.XYChart;
  * @param limits level lines with labels
  * @param zero what zero means where it is drawn heavy, empty where it is a value like others
  * @param daysTogether so many days are drawn as their mean
+ * @param words language of what it writes by itself
  */
 public record YearChart(
         String id,
@@ -34,7 +33,8 @@ public record YearChart(
         List<Double> inSight,
         List<LimitMark> limits,
         Optional<ZeroLine> zero,
-        int daysTogether) {
+        int daysTogether,
+        ChartWords words) {
     private static final int NARROW_DAYS_TOGETHER = 3;
 
     /** Places for words on a line, as shares from left to right, the most welcome first. */
@@ -112,27 +112,8 @@ public record YearChart(
     }
 
     private XYChart plot(YearLayout layout, Span y) {
-        Span x = layout.x();
-        XYChart chart = HouseStyle.barePlot(layout.plotWidth(), layout.plotHeight(), x, y);
-        List<double[]> grid = new ArrayList<>();
-        y.ticks().forEach(tick -> grid.add(new double[] {0, tick.doubleValue(), YearDays.DAYS, tick.doubleValue()}));
-        for (int month = 0; month <= YearDays.MONTHS; month++) {
-            grid.add(new double[] {YearDays.monthStart(month), y.lowest(), YearDays.monthStart(month), y.highest()});
-        }
-        HouseStyle.strokes(chart, "grid", Ink.GRID, HouseStyle.solid(1), grid);
-        HouseStyle.strokes(
-                chart,
-                "limits",
-                Ink.LIMIT,
-                HouseStyle.dashed(1.4, 5, 3),
-                drawnLimits().stream()
-                        .map(limit -> new double[] {0, limit.value(), YearDays.DAYS, limit.value()})
-                        .toList());
-        if (zero.isPresent()) {
-            HouseStyle.strokes(chart, "zero", Ink.STEEL, HouseStyle.solid(2.4), List.of(new double[][] {
-                {0, 0, YearDays.DAYS, 0}
-            }));
-        }
+        XYChart chart = YearPlot.ground(
+                layout.plotWidth(), layout.plotHeight(), layout.x(), y, drawnLimits(), zero.isPresent());
         for (int order = 0; order < lines.size(); order++) {
             band(chart, order, together(layout));
         }
@@ -172,8 +153,8 @@ public record YearChart(
 
     private void axisWords(SvgSheet sheet, YearLayout layout, Span y) {
         for (BigDecimal tick : y.ticks()) {
-            String label = zero.map(line -> tick.signum() == 0 ? line.at() : y.label(tick.abs()))
-                    .orElse(y.label(tick));
+            String label = zero.map(line -> tick.signum() == 0 ? line.at() : words.number(y.label(tick.abs())))
+                    .orElseGet(() -> words.number(y.label(tick)));
             double base = layout.y(y, tick.doubleValue()) + layout.format().fontSize() * 0.35;
             sheet.text(layout.left() - 6.0, base, Anchor.END, Ink.MUTED, label);
         }
@@ -183,7 +164,7 @@ public record YearChart(
             sheet.text(layout.x(middle), monthBase, Anchor.MIDDLE, Ink.MUTED, monthWord(month, layout.format()));
         }
         if (hasStart()) {
-            sheet.text(layout.x(layout.startDay()), monthBase, Anchor.MIDDLE, Ink.MUTED, "made");
+            sheet.text(layout.x(layout.startDay()), monthBase, Anchor.MIDDLE, Ink.MUTED, words.say("key.made"));
         }
         sheet.text(4, layout.top() - 12.0, Anchor.START, Ink.MUTED, unit);
         zero.ifPresent(line -> {
@@ -278,10 +259,8 @@ public record YearChart(
         }
     }
 
-    private static String monthWord(int month, SheetFormat format) {
-        String name = Month.of(month + 1).name();
-        return format == SheetFormat.WIDE
-                ? name.charAt(0) + name.substring(1, 3).toLowerCase(Locale.ROOT)
-                : name.substring(0, 1);
+    private String monthWord(int month, SheetFormat format) {
+        String name = words.shortMonth(month + 1);
+        return format == SheetFormat.WIDE ? name : name.substring(0, name.offsetByCodePoints(0, 1));
     }
 }

@@ -7,7 +7,4 @@ package hafthold.report.chart;
  * @param below word for what lies below or to the left
  * @param above word for what lies above or to the right
  */
-public record ZeroLine(String at, String below, String above) {
-    /** Edge of a scale against the steel. */
-    public static final ZeroLine EDGE = new ZeroLine("flush", "shy", "proud");
-}
+public record ZeroLine(String at, String below, String above) {}

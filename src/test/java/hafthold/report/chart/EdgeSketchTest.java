@@ -3,6 +3,7 @@ package hafthold.report.chart;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hafthold.report.BenchStyle;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 
@@ -11,20 +12,26 @@ class EdgeSketchTest {
 
     @Test
     void drawsAShyScaleBelowTheTangAndAProudOneAbove() {
-        assertEquals(FLUSH + 10, highestOf(new EdgeSketch("x", "t", -0.1, "0.1 mm shy", false, 100)), 0.05);
-        assertEquals(FLUSH - 10, highestOf(new EdgeSketch("x", "t", 0.1, "0.1 mm proud", false, 100)), 0.05);
+        assertEquals(
+                FLUSH + 10,
+                highestOf(new EdgeSketch("x", "t", -0.1, "0.1 mm shy", false, 100, BenchStyle.ENGLISH)),
+                0.05);
+        assertEquals(
+                FLUSH - 10,
+                highestOf(new EdgeSketch("x", "t", 0.1, "0.1 mm proud", false, 100, BenchStyle.ENGLISH)),
+                0.05);
     }
 
     @Test
     void holdsAGluedScaleAtTheTang() {
-        double[][] outline = scale(new EdgeSketch("x", "t", -0.1, "0.1 mm shy", true, 100));
+        double[][] outline = scale(new EdgeSketch("x", "t", -0.1, "0.1 mm shy", true, 100, BenchStyle.ENGLISH));
         assertEquals(FLUSH, outline[0][1], 0.05);
         assertEquals(FLUSH + 10, outline[3][1], 0.05);
     }
 
     @Test
     void neverDrawsAStepOutOfTheSketch() {
-        assertTrue(highestOf(new EdgeSketch("x", "t", 50, "50 mm proud", false, 100)) > 0);
+        assertTrue(highestOf(new EdgeSketch("x", "t", 50, "50 mm proud", false, 100, BenchStyle.ENGLISH)) > 0);
     }
 
     @Test

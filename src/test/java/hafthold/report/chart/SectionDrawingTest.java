@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hafthold.report.BenchStyle;
 import hafthold.simulate.SectionPose;
 import java.util.Arrays;
 import java.util.List;
@@ -59,7 +60,8 @@ class SectionDrawingTest {
     @Test
     void dimensionsBothScalesOfAnOddPair() {
         SectionPanel panel = new SectionPanel("Lowest", DRY, WET);
-        SectionDrawing drawing = new SectionDrawing("x", "t", "d", List.of(panel), "left", "right", "tang");
+        SectionDrawing drawing =
+                new SectionDrawing("x", "t", "d", List.of(panel), "left", "right", "tang", BenchStyle.ENGLISH);
         List<String> words = parse(drawing, SheetFormat.WIDE).select("text").eachText();
         assertEquals(2, words.stream().filter("half way"::equals).count());
         assertTrue(words.contains("0.16") && words.contains("0.05"), words.toString());
@@ -121,7 +123,7 @@ class SectionDrawingTest {
     void refusesNoMoments() {
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new SectionDrawing("x", "t", "d", List.of(), "left", "right", "tang"));
+                () -> new SectionDrawing("x", "t", "d", List.of(), "left", "right", "tang", BenchStyle.ENGLISH));
     }
 
     private static SectionDrawing drawing(SectionPose dry, SectionPose wet) {
@@ -134,7 +136,8 @@ class SectionDrawingTest {
                         new SectionPanel("Highest, 23 July", wet, wet)),
                 "scale 8 mm",
                 "scale 8 mm",
-                "tang 4 mm, glue 0.1 mm");
+                "tang 4 mm, glue 0.1 mm",
+                BenchStyle.ENGLISH);
     }
 
     private static SectionPose pose(double share) {

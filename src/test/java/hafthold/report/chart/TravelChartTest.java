@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hafthold.quantity.Band;
+import hafthold.report.BenchStyle;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.jsoup.nodes.Document;
@@ -108,11 +109,10 @@ class TravelChartTest {
                 "title",
                 "description",
                 "mm a side",
-                ZeroLine.EDGE,
+                new ZeroLine("flush", "shy", "proud"),
                 "as drilled",
                 rows,
-                List.of(
-                        new LimitMark("normal seasonal limit 0.12", -0.12),
-                        new LimitMark("retouch limit 0.25", -0.25)));
+                List.of(new LimitMark("normal seasonal limit 0.12", -0.12), new LimitMark("retouch limit 0.25", -0.25)),
+                BenchStyle.ENGLISH);
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hafthold.report.BenchStyle;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -107,8 +108,9 @@ class YearChartTest {
                 List.of(YearLine.of("<script>", wave(0.1))),
                 List.of(),
                 List.of(),
-                Optional.of(ZeroLine.EDGE),
-                1);
+                Optional.of(new ZeroLine("flush", "shy", "proud")),
+                1,
+                BenchStyle.ENGLISH);
         Document svg = parse(chart.svg(SheetFormat.NARROW));
         assertEquals("a <b> title", svg.selectFirst("title").text());
         assertEquals("what & why", svg.selectFirst("desc").text());
@@ -143,8 +145,9 @@ class YearChartTest {
                 lines,
                 List.of(-0.02, 0.0, 0.02),
                 limits,
-                zero ? Optional.of(ZeroLine.EDGE) : Optional.empty(),
-                1);
+                zero ? Optional.of(new ZeroLine("flush", "shy", "proud")) : Optional.empty(),
+                1,
+                BenchStyle.ENGLISH);
     }
 
     private static List<Double> wave(double depth) {
