@@ -97,16 +97,17 @@ final class LayerMoisture {
                         }
                     });
         }
-        years.prepare(values, Habits.USUAL, Resolution.STANDARD);
-        if (!sampled) {
-            return;
-        }
-        years.prepare(others, Habits.USUAL, Resolution.SAMPLED);
-        for (Habits habits : List.of(Habits.DRIER, Habits.DAMPER)) {
-            if (years.knows(habits)) {
-                years.prepare(values, habits, Resolution.SAMPLED);
+        List<Runnable> wanted = new ArrayList<>();
+        wanted.add(() -> years.prepare(values, Habits.USUAL, Resolution.STANDARD));
+        if (sampled) {
+            wanted.add(() -> years.prepare(others, Habits.USUAL, Resolution.SAMPLED));
+            for (Habits habits : List.of(Habits.DRIER, Habits.DAMPER)) {
+                if (years.knows(habits)) {
+                    wanted.add(() -> years.prepare(values, habits, Resolution.SAMPLED));
+                }
             }
         }
+        wanted.parallelStream().forEach(Runnable::run);
     }
 
     /** Moisture content at a moment of the work, kg/kg; zero for what takes up no water. */

@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
 /** Sorts slabs in the same air by how long they remember and sends them through the year in bundles. */
 final class SlabSorter {
     /** Wide enough for vector instructions, narrow enough for the cache of a core. */
-    private static final int WIDEST = 64;
+    private static final int WIDEST = 32;
 
     private final List<Slab> slabs;
     private final AirTrack track;
