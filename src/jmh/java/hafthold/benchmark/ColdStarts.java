@@ -4,19 +4,44 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 
 /** Whole commands from a cold start: the launcher with its class archive, and plain Java without, by Java release. */
 final class ColdStarts {
     private static final int ROUNDS = 3;
     private static final Path DIST = Path.of("target/dist").toAbsolutePath();
-    private static final Map<String, List<String>> COMMANDS = new TreeMap<>(Map.of(
-            "version", List.of("--version"),
-            "compare, heated home, whole rack",
-                    List.of("compare", "--place", "singapore", "--setting", "heated-home", "--format", "json")));
+    private static final Path REPORT = Path.of("target/benchmark-report").toAbsolutePath();
+
+    /** Command lines by what they do, shortest first. */
+    private static final Map<String, String> COMMANDS = new LinkedHashMap<>();
+
+    /** Those that scale; once by the launcher under the first release only. */
+    private static final Map<String, String> ATLASES = new LinkedHashMap<>();
+
+    static {
+        String rack = "compare --place oslo";
+        COMMANDS.put("version", "--version");
+        COMMANDS.put("compare, one material, 1 sample", rack + " --material walnut-black --samples 1");
+        COMMANDS.put("compare, whole rack, 1 sample", rack + " --samples 1");
+        COMMANDS.put("compare, whole rack, 100 samples", rack);
+        COMMANDS.put("compare, whole rack, 100 samples, with report", rack + " --out " + REPORT);
+        COMMANDS.put("compare, whole rack, outdoors by the hour, 1 sample", rack + " --setting outdoors --samples 1");
+        COMMANDS.put("compare, whole rack, outdoors by the hour, 100 samples", rack + " --setting outdoors");
+        COMMANDS.put("fit, 100 samples", "fit src/jmh/resources/knife.toml");
+        String some = "atlas --format csv --material walnut-black,maple-sugar,teak,linen-phenolic-le";
+        String more = some + ",glass-epoxy-g10,acrylic-cast,antler-reindeer,horn-buffalo";
+        for (int threads = 1; threads <= Runtime.getRuntime().availableProcessors(); threads++) {
+            String by = " --samples 1 --threads " + threads;
+            ATLASES.put("atlas, 4 materials, 1 sample, threads " + threads, some + by);
+            ATLASES.put("atlas, 8 materials, 1 sample, threads " + threads, more + by);
+            ATLASES.put("atlas, whole rack, 1 sample, threads " + threads, "atlas --format csv" + by);
+        }
+        ATLASES.put("atlas, whole rack, 100 samples, all threads", "atlas --format csv");
+    }
 
     private ColdStarts() {}
 
@@ -25,17 +50,39 @@ final class ColdStarts {
         List<String> lines = new ArrayList<>();
         lines.add("command,java,start,best_s,median_s");
         for (String home : homes) {
-            for (Map.Entry<String, List<String>> command : COMMANDS.entrySet()) {
-                List<String> launcher = new ArrayList<>(List.of(DIST.resolve("bin/hafthold").toString()));
-                launcher.addAll(command.getValue());
-                lines.add(row(command.getKey(), home, "launcher", launcher));
+            for (Map.Entry<String, String> command : COMMANDS.entrySet()) {
+                lines.add(row(command.getKey(), home, "launcher", launcher(command.getValue())));
                 List<String> plain = new ArrayList<>(List.of(
                         home + "/bin/java", "-cp", DIST.resolve("lib") + "/*", "hafthold.cli.Hafthold"));
-                plain.addAll(command.getValue());
+                plain.addAll(List.of(command.getValue().split(" ")));
                 lines.add(row(command.getKey(), home, "plain java", plain));
             }
         }
+        for (Map.Entry<String, String> atlas : ATLASES.entrySet()) {
+            List<String> capped = new ArrayList<>(List.of(
+                    homes.get(0) + "/bin/java",
+                    "-Xmx512m",
+                    "-XX:+UseSerialGC",
+                    "-cp",
+                    DIST.resolve("lib") + "/*",
+                    "hafthold.cli.Hafthold"));
+            capped.addAll(List.of(atlas.getValue().split(" ")));
+            double seconds = seconds(homes.get(0), capped);
+            lines.add(String.format(
+                    Locale.ROOT,
+                    "\"%s\",%s,java -Xmx512m once,%.2f,%.2f",
+                    atlas.getKey(),
+                    release(homes.get(0)),
+                    seconds,
+                    seconds));
+        }
         return lines;
+    }
+
+    private static List<String> launcher(String command) {
+        List<String> launcher = new ArrayList<>(List.of(DIST.resolve("bin/hafthold").toString()));
+        launcher.addAll(List.of(command.split(" ")));
+        return launcher;
     }
 
     private static String row(String name, String home, String start, List<String> command)
@@ -43,11 +90,9 @@ final class ColdStarts {
         double[] seconds = new double[ROUNDS];
         run(home, command); // an archive that is built on first use is not what is measured
         for (int i = 0; i < ROUNDS; i++) {
-            long from = System.nanoTime();
-            run(home, command);
-            seconds[i] = (System.nanoTime() - from) * 1e-9;
+            seconds[i] = seconds(home, command);
         }
-        java.util.Arrays.sort(seconds);
+        Arrays.sort(seconds);
         return String.format(
                 Locale.ROOT,
                 "\"%s\",%s,%s,%.2f,%.2f",
@@ -56,6 +101,12 @@ final class ColdStarts {
                 start,
                 seconds[0],
                 seconds[ROUNDS / 2]);
+    }
+
+    private static double seconds(String home, List<String> command) throws IOException, InterruptedException {
+        long from = System.nanoTime();
+        run(home, command);
+        return (System.nanoTime() - from) * 1e-9;
     }
 
     private static void run(String home, List<String> command) throws IOException, InterruptedException {
