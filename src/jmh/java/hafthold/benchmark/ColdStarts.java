@@ -40,7 +40,7 @@ final class ColdStarts {
             ATLASES.put("atlas, 8 materials, 1 sample, threads " + threads, more + by);
             ATLASES.put("atlas, whole rack, 1 sample, threads " + threads, "atlas --format csv" + by);
         }
-        ATLASES.put("atlas, whole rack, 100 samples, all threads", "atlas --format csv");
+        ATLASES.put("atlas, whole rack, 100 samples, all threads", "atlas --format csv --samples 100");
     }
 
     private ColdStarts() {}

@@ -1,5 +1,7 @@
 package hafthold.air;
 
+import java.util.function.DoublePredicate;
+
 /**
  * Air with the samples left out that lie on straight lines between others: a home that buffers the day needs no step an
  * hour.
@@ -8,6 +10,8 @@ public final class StraightAir {
     private static final int[] STRIDES = {120, 60, 40, 24, 20, 12, 10, 8, 6, 5, 4, 3, 2};
     /** A kelvin sways the flux through the surface about as much as this fraction of relative humidity. */
     private static final double HUMIDITY_PER_KELVIN = 0.02;
+
+    private static final double DAY_SECONDS = 86_400;
 
     private StraightAir() {}
 
@@ -21,9 +25,22 @@ public final class StraightAir {
      * @return 1 to 120, a divisor of the number of samples
      */
     public static int stride(AirSeries air, double strayFraction, double mostSeconds) {
+        return stride(air, strayFraction, seconds -> seconds <= mostSeconds);
+    }
+
+    /**
+     * As {@link #stride}, with as many samples kept in every day.
+     *
+     * @return 1 to 24 for hourly air
+     */
+    public static int strideWithinDays(AirSeries air, double strayFraction) {
+        return stride(air, strayFraction, seconds -> DAY_SECONDS % seconds == 0);
+    }
+
+    private static int stride(AirSeries air, double strayFraction, DoublePredicate fits) {
         for (int stride : STRIDES) {
             if (air.size() % stride == 0
-                    && stride * air.stepSeconds() <= mostSeconds
+                    && fits.test(stride * air.stepSeconds())
                     && isStraight(air, stride, strayFraction)) {
                 return stride;
             }

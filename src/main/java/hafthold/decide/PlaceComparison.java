@@ -67,7 +67,7 @@ public final class PlaceComparison {
      */
     public EventComparison compare(
             Conditions conditions, EventSchedule schedule, List<Candidate> candidates, List<Finding> findings) {
-        HandleEngine engine = new HandleEngine(conditions, sampling);
+        HandleEngine engine = ready(conditions, candidates);
         EventEngine events = new EventEngine(conditions, schedule);
         List<EventAnswer> answers = candidates.parallelStream()
                 .map(candidate -> new EventAnswer(
@@ -118,10 +118,7 @@ public final class PlaceComparison {
      * on how.
      */
     List<Comparison.Ranked> rank(Conditions conditions, List<Candidate> candidates) {
-        HandleEngine engine = new HandleEngine(conditions, sampling);
-        engine.prepare(candidates.stream()
-                .flatMap(candidate -> HandleEngine.partsOf(candidate.material(), candidate.cut()).stream())
-                .toList());
+        HandleEngine engine = ready(conditions, candidates);
         List<Comparison.Ranked> judged = candidates.parallelStream()
                 .map(candidate -> judged(
                         engine.year(candidate.material(), candidate.cut()),
@@ -132,6 +129,15 @@ public final class PlaceComparison {
                 .sorted(Comparator.comparing(Comparison.Ranked::year, judgement.bestFirst()))
                 .forEach(answer -> ranked.add(answer.at(ranked.size() + 1)));
         return ranked;
+    }
+
+    /** An engine that has worked out the moisture of all candidates side by side. */
+    private HandleEngine ready(Conditions conditions, List<Candidate> candidates) {
+        HandleEngine engine = new HandleEngine(conditions, sampling);
+        engine.prepare(candidates.stream()
+                .flatMap(candidate -> HandleEngine.partsOf(candidate.material(), candidate.cut()).stream())
+                .toList());
+        return engine;
     }
 
     private Comparison.Ranked judged(HandleYear year, Optional<Settling> settling) {

@@ -84,14 +84,15 @@ public record LekhnitskiiHole(double modulus1Pascals, double modulus2Pascals, do
      * @return no stress at all where the pin is loose both ways
      */
     public PinContact pinContact(double squeeze1, double squeeze2) {
+        if (squeeze1 <= 0 && squeeze2 <= 0) {
+            return new PinContact(this, new double[] {0});
+        }
         double even = (squeeze1 + squeeze2) / 2;
         double oval = (squeeze1 - squeeze2) / 2;
-        return new PinContact(
-                this,
-                new UnilateralContact(radialResponse(ALL_ROUND_HARMONICS))
-                        .allRound(even, oval)
-                        .orElseGet(
-                                () -> new UnilateralContact(radialResponse(PARTIAL_HARMONICS)).pressure(even, oval)));
+        double[] pressure = new UnilateralContact(radialResponse(ALL_ROUND_HARMONICS))
+                .allRound(even, oval)
+                .orElseGet(() -> new UnilateralContact(radialResponse(PARTIAL_HARMONICS)).partial(even, oval));
+        return new PinContact(this, pressure);
     }
 
     /** The two roots mu with positive imaginary part. */

@@ -100,8 +100,8 @@ public final class PinContact {
         // dz/dzeta on the unit circle, times zeta: i (sin theta - mu cos theta)
         double stretchRe = muIm * cosine;
         double stretchIm = sine - muRe * cosine;
-        // sigma1 sin^2 + sigma2 cos^2 - 2 tau sin cos with sigma1 = mu^2 f, sigma2 = f, tau = -mu f: f times the square
-        // of
+        // sigma1 sin^2 + sigma2 cos^2 - 2 tau sin cos with sigma1 = mu^2 f, sigma2 = f, tau = -mu f
+        // is f times the square of mu sin + cos
         double directionRe = muRe * sine + cosine;
         double directionIm = muIm * sine;
         double squareRe = directionRe * directionRe - directionIm * directionIm;

@@ -50,21 +50,15 @@ final class UnilateralContact {
     }
 
     /**
-     * Pressure for a squeeze, as harmonics, Pa: none where the pin is loose.
+     * Pressure for a squeeze where the pin does not touch all round, as harmonics, Pa.
      *
      * @param even overlap of pin and unstressed hole over the radius, its mean
      * @param oval its harmonic cos 2 theta
      */
-    double[] pressure(double even, double oval) {
-        double[] wanted = toAngles.operate(squeeze(even, oval));
-        if (Arrays.stream(wanted).allMatch(overlap -> overlap <= 0)) {
-            return new double[wanted.length];
-        }
-        return allRound(even, oval).orElseGet(() -> {
-            RealMatrix toHarmonics = new LUDecomposition(toAngles).getSolver().getInverse();
-            RealMatrix response = toAngles.multiply(harmonicResponse).multiply(toHarmonics);
-            return toHarmonics.operate(partial(response, wanted));
-        });
+    double[] partial(double even, double oval) {
+        RealMatrix toHarmonics = new LUDecomposition(toAngles).getSolver().getInverse();
+        RealMatrix response = toAngles.multiply(harmonicResponse).multiply(toHarmonics);
+        return toHarmonics.operate(partial(response, toAngles.operate(squeeze(even, oval))));
     }
 
     private double[] squeeze(double even, double oval) {

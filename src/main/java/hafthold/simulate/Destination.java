@@ -34,7 +34,6 @@ public record Destination(
         Optional<StayChain> stays) {
 
     private static final double HOUR_SECONDS = 3600;
-    private static final double HALF_A_DAY_SECONDS = 43_200;
 
     /** A place of the tables, by its reference year. */
     public static Destination of(Place place, Setting setting) {
@@ -52,7 +51,7 @@ public record Destination(
             // Air that jumps from stay to stay needs its hours.
             return this;
         }
-        AirSeries kept = StraightAir.thinned(air, StraightAir.stride(air, strayFraction, HALF_A_DAY_SECONDS));
+        AirSeries kept = StraightAir.thinned(air, StraightAir.strideWithinDays(air, strayFraction));
         return new Destination(id, name, setting, outdoors, kept, humidityDoubtFraction, stays);
     }
 

@@ -119,8 +119,17 @@ record FreeMovement(
         return Math.max(edgeShy, edgeProud);
     }
 
-    /** Samples of a series in a day. */
+    /**
+     * Samples of a series in a day.
+     *
+     * @throws IllegalArgumentException where days do not hold a whole number of them
+     */
     static int samplesADay(AirSeries air) {
-        return Math.max(1, (int) Math.round(DAY_SECONDS / air.stepSeconds()));
+        double samples = DAY_SECONDS / air.stepSeconds();
+        if (samples < 1 || samples != Math.rint(samples)) {
+            throw new IllegalArgumentException(
+                    "a day holds a whole number of samples, not " + samples + " of " + air.stepSeconds() + " s");
+        }
+        return (int) samples;
     }
 }

@@ -20,7 +20,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * the figures of their class.
  *
  * <p>The scale's free strain may differ in two halves of its depth, enough for the mean and the first moment of its
- * moisture, see {@link MoistureCourse#halfFraction}.
+ * moisture, see {@link MoistureCourse#halfFractions}.
  */
 final class GluedSections {
     private static final List<Double> HALVES = List.of(0.0, 0.5, 1.0);

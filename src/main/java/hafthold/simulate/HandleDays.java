@@ -12,12 +12,17 @@ public final class HandleDays {
     /** No day at all. */
     public static final HandleDays NONE = new HandleDays(List.of(), List.of());
 
-    private final Supplier<List<Band>> edgeSource;
-    private final Supplier<List<Double>> moistureSource;
+    private Supplier<List<Band>> edgeSource;
+    private Supplier<List<Double>> moistureSource;
     private List<Band> edgeOffset;
     private List<Double> moisture;
 
-    /** Days that are known. */
+    /**
+     * Days that are known, 1 January first.
+     *
+     * @param edgeOffset metres, positive proud, one a day
+     * @param moisture kg/kg, one a day
+     */
     public HandleDays(List<Band> edgeOffset, List<Double> moisture) {
         this(() -> edgeOffset, () -> moisture);
     }
@@ -28,10 +33,14 @@ public final class HandleDays {
         this.moistureSource = moisture;
     }
 
-    /** Mean edge offset of each day, metres, positive proud. */
+    /**
+     * Mean edge offset of each day, metres, positive proud. The value is the mean of all samples of the day; the band is that
+     * of the day's mean moisture, which differs only where a scale is at its fibre saturation or bone dry.
+     */
     public synchronized List<Band> edgeOffset() {
         if (edgeOffset == null) {
             edgeOffset = List.copyOf(edgeSource.get());
+            edgeSource = null; // it holds whole courses
         }
         return edgeOffset;
     }
@@ -40,6 +49,7 @@ public final class HandleDays {
     public synchronized List<Double> moisture() {
         if (moisture == null) {
             moisture = List.copyOf(moistureSource.get());
+            moistureSource = null;
         }
         return moisture;
     }

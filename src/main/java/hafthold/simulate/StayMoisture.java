@@ -20,28 +20,30 @@ final class StayMoisture {
 
     private final StayChain chain;
     private final WorkState made;
-    private final Map<Start, LayeredCourse> courses = new ConcurrentHashMap<>();
+    private final Map<Start, LayeredCourse> courses;
     private final Map<Round, MoistureHistory> rounds;
 
     /** One run through the stays: which slab, from what moisture, on which side of the doubt about the air. */
-    private record Start(Slab slab, double startFraction, int side) {}
+    private record Start(Slab slab, double startFraction, int side, int layers) {}
 
     /** One year that repeats. */
-    private record Round(Slab slab, int side, int samplesAnHour) {}
+    private record Round(Slab slab, int side, int samplesAnHour, int layers) {}
 
     StayMoisture(StayChain chain, WorkState made) {
-        this(chain, made, new ConcurrentHashMap<>());
+        this(chain, made, new ConcurrentHashMap<>(), new ConcurrentHashMap<>());
     }
 
-    private StayMoisture(StayChain chain, WorkState made, Map<Round, MoistureHistory> rounds) {
+    private StayMoisture(
+            StayChain chain, WorkState made, Map<Start, LayeredCourse> courses, Map<Round, MoistureHistory> rounds) {
         this.chain = chain;
         this.made = made;
+        this.courses = courses;
         this.rounds = rounds;
     }
 
-    /** The same stays of a knife finished in another state. */
+    /** The same stays of a knife finished in another state; shares all courses. */
     StayMoisture madeAt(WorkState other) {
-        return new StayMoisture(chain, other, rounds);
+        return new StayMoisture(chain, other, courses, rounds);
     }
 
     /** State at finish. */
@@ -59,7 +61,7 @@ final class StayMoisture {
      */
     LayeredCourse course(String material, Slab slab, double startFraction, int side, int layers, double stepSeconds) {
         return courses.computeIfAbsent(
-                new Start(slab, startFraction, side),
+                new Start(slab, startFraction, side, layers),
                 start -> LayeredCourse.of(history(material, slab, startFraction, side, layers, stepSeconds)));
     }
 
@@ -72,7 +74,7 @@ final class StayMoisture {
     MoistureHistory history(
             String material, Slab slab, double startFraction, int side, int layers, double stepSeconds) {
         int finer = (int) Math.round(HOUR_SECONDS / stepSeconds);
-        MoistureHistory round = rounds.computeIfAbsent(new Round(slab, side, finer), none -> {
+        MoistureHistory round = rounds.computeIfAbsent(new Round(slab, side, finer, layers), none -> {
             PeriodicMoisture year =
                     PeriodicMoisture.of(slab, chain.repeatingAir(side).finer(finer), layers);
             SlabYears.requireSettled(material, year);

@@ -1,15 +1,17 @@
 package hafthold.simulate;
 
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 
 /**
- * The few samples of a year at which anything can be at its worst, whatever the doubt.
+ * The few samples of a year at which a movement is, to about a fiftieth, at its worst, whatever the doubt.
  *
  * <p>Every movement is a sum of the mean moisture, its first moment and the temperature, each times a number that the doubt
  * decides. Such a sum is largest at a corner of the cloud of points (mean, moment, temperature) of the year. Kept are the
- * samples at which the cloud of each computed course, and of some between, reaches furthest in 26 directions: along each axis, between each two
- * and between all three, every axis by its own range. What is lost that way stands in accuracy.md and is held by a test.
+ * samples at which the cloud of each computed course, and of some between, reaches furthest in 26 directions: along each
+ * axis, between each two and between all three, every axis by its own range. What is lost that way stands in accuracy.md
+ * and is held by a test.
  */
 final class TellingSamples {
     private static final int DIRECTIONS = 13;
@@ -49,7 +51,7 @@ final class TellingSamples {
         double[] moment = course.moment();
         double perMean = perRange(mean);
         double perMoment = perRange(moment);
-        java.util.Arrays.fill(furthest, Double.NEGATIVE_INFINITY);
+        Arrays.fill(furthest, Double.NEGATIVE_INFINITY);
         for (int i = 0; i < warmer.length; i++) {
             double a = perMean * mean[i];
             double b = perMoment * moment[i];

@@ -28,7 +28,11 @@ public record Resolution(
     /** For proofs, at thirty times the cost. */
     public static final Resolution CONVERGED = new Resolution(60, 0.06, 1e-5, 0.01, 0, 1);
 
-    /** Rejects numbers out of range. */
+    /**
+     * Rejects numbers out of range.
+     *
+     * @throws IllegalArgumentException names all six
+     */
     public Resolution {
         if (gaps < 4
                 || !(finestGap > 0)
@@ -37,9 +41,9 @@ public record Resolution(
                 || !(airStrayFraction >= 0)
                 || !(longestStepHours > 0)) {
             throw new IllegalArgumentException(
-                    "a resolution needs 4 gaps or more and positive finest gap, tolerance and"
-                            + " largest change, got " + gaps + ", " + finestGap + ", " + tolerance + ", "
-                            + largestChangeFraction);
+                    "a resolution needs 4 gaps or more, positive finest gap, tolerance, largest change and longest step,"
+                            + " and no negative stray, got " + gaps + ", " + finestGap + ", " + tolerance + ", "
+                            + largestChangeFraction + ", " + longestStepHours + ", " + airStrayFraction);
         }
     }
 }

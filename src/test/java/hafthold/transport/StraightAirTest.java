@@ -38,6 +38,38 @@ class StraightAirTest {
         }
     }
 
+    /** Seasons alone: 40 hours a step at the standard resolution, five days for years that samples are read from. */
+    @ParameterizedTest
+    @MethodSource("slabs")
+    void seasonsArePassedInStepsOfDays(Slab slab) {
+        AirSeries seasons = seasons();
+        MoistureHistory converged = PeriodicMoisture.of(slab, seasons, 0, Sheet.SATURATION, Resolution.CONVERGED)
+                .history();
+        MoistureHistory standard = PeriodicMoisture.of(slab, seasons).history();
+        MoistureHistory sampled = PeriodicMoisture.of(slab, seasons, 0, Sheet.SATURATION, Resolution.SAMPLED)
+                .history();
+        assertTrue(standard.steps() <= HOURS / 40, "standard " + standard.steps());
+        assertTrue(sampled.steps() <= HOURS / 100, "sampled " + sampled.steps());
+        for (int i = 0; i < HOURS; i++) {
+            assertEquals(converged.meanFraction(i), standard.meanFraction(i), 1e-4);
+            assertEquals(converged.meanFraction(i), sampled.meanFraction(i), 5e-4);
+            assertEquals(converged.firstMomentFraction(i), sampled.firstMomentFraction(i), 1e-3);
+        }
+    }
+
+    /** Days keep a whole number of samples, whatever the air would bear. */
+    @Test
+    void daysAreNotCutInPieces() {
+        AirSeries seasons = seasons();
+        assertEquals(120, StraightAir.stride(seasons, STRAY, 5 * DAY_SECONDS));
+        assertEquals(24, StraightAir.strideWithinDays(seasons, STRAY));
+        for (int hours = 1; hours < HOURS; hours++) {
+            AirSeries swaying = swaying(hours);
+            assertEquals(0, 24 % StraightAir.strideWithinDays(swaying, STRAY), "period " + hours);
+            hours = Math.max(hours, (int) (1.2 * hours));
+        }
+    }
+
     @Test
     void airThatSwingsByTheHourIsKeptWhole() {
         AirSeries rough = RoughYear.hourly(1);
@@ -49,6 +81,23 @@ class StraightAirTest {
     void oneSampleOffTheLineIsEnoughToKeepThemAll() {
         assertTrue(StraightAir.stride(room(0), STRAY, DAY_SECONDS) >= 4);
         assertEquals(1, StraightAir.stride(room(0.01), STRAY, DAY_SECONDS));
+    }
+
+    private static AirSeries seasons() {
+        return swaying(HOURS);
+    }
+
+    /** A sway of a period, about 8760/n hours for the nearest n. */
+    private static AirSeries swaying(int hours) {
+        double[] temperature = new double[HOURS];
+        double[] humidity = new double[HOURS];
+        int rounds = HOURS / hours;
+        for (int i = 0; i < HOURS; i++) {
+            double turn = 2 * Math.PI * rounds * i / HOURS;
+            temperature[i] = 21 - 1.5 * Math.cos(turn);
+            humidity[i] = 0.42 - 0.15 * Math.cos(turn);
+        }
+        return new AirSeries(3600, temperature, humidity);
     }
 
     /** A heated room: seasons, and weather that comes through the walls over days; one hour may be off. */
