@@ -60,9 +60,14 @@ public final class MaterialLibrary {
         }
     }
 
-    /** Reads the tables; nothing is composed before it is asked for. */
+    /** Reads the tables, the built-in ones once a run; nothing is composed before it is asked for. */
     public static MaterialLibrary read(TableSet tables) {
-        return new MaterialLibrary(tables);
+        return tables.isBuiltIn() ? BuiltIn.LIBRARY : new MaterialLibrary(tables);
+    }
+
+    /** Read when it is first asked for. */
+    private static final class BuiltIn {
+        static final MaterialLibrary LIBRARY = new MaterialLibrary(TableSet.builtIn());
     }
 
     /** Rows listed under a role (scale, class, steel, pin, liner, adhesive), in table order. */

@@ -39,6 +39,10 @@ public final class TableSet {
         return new TableSet(Optional.of(folder));
     }
 
+    boolean isBuiltIn() {
+        return overlay.isEmpty();
+    }
+
     /**
      * Reads one table, built-in rows first.
      *

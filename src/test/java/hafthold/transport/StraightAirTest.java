@@ -48,7 +48,7 @@ class StraightAirTest {
         MoistureHistory standard = PeriodicMoisture.of(slab, seasons).history();
         MoistureHistory sampled = PeriodicMoisture.of(slab, seasons, 0, Sheet.SATURATION, Resolution.SAMPLED)
                 .history();
-        assertTrue(standard.steps() <= HOURS / 40, "standard " + standard.steps());
+        assertTrue(standard.steps() <= HOURS / 36, "standard " + standard.steps());
         assertTrue(sampled.steps() <= HOURS / 100, "sampled " + sampled.steps());
         for (int i = 0; i < HOURS; i++) {
             assertEquals(converged.meanFraction(i), standard.meanFraction(i), 1e-4);
