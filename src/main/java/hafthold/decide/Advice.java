@@ -18,6 +18,11 @@ public record Advice(Change change, Knife knife, List<Effect> effects, Verdict v
         effects = List.copyOf(effects);
     }
 
+    /** True where the changed knife needs nothing more than care. */
+    public boolean isEnough() {
+        return verdict.compareTo(Verdict.CARE) <= 0;
+    }
+
     /**
      * One thing before and after.
      *

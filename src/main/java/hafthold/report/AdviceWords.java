@@ -67,6 +67,42 @@ record AdviceWords(BenchStyle style) {
         return style.joined("do.and", all.stream().map(this::clause).toList());
     }
 
+    /** The change as something the knife has, such as "stock at 31 %". */
+    String with(Change change) {
+        if (change instanceof Change.Condition condition) {
+            return style.say(
+                    "with.condition", "humidity", style.plain(condition.humidity().percent()));
+        }
+        if (change instanceof Change.Recut recut) {
+            return style.say("with.recut", "cut", style.cut(recut.cut()));
+        }
+        if (change instanceof Change.Pins pins) {
+            return style.say(
+                    "with.pins",
+                    "pin",
+                    Paragraph.held(style.size(pins.diameter())),
+                    "hole",
+                    Paragraph.held(style.size(pins.hole())));
+        }
+        if (change instanceof Change.BondLine line) {
+            return style.say("with.bond-line", "thickness", Paragraph.held(style.size(line.thickness())));
+        }
+        if (change instanceof Change.Glue glue) {
+            return glue.name();
+        }
+        if (change instanceof Change.Material material) {
+            return style.say("with.material", "material", material.name());
+        }
+        if (change instanceof Change.Part part) {
+            return style.say("with.part", "place", Integer.toString(part.place()), "material", part.name());
+        }
+        if (change instanceof Change.Preload preload) {
+            return style.say("with.preload", "newtons", Long.toString(Math.round(preload.newtons())));
+        }
+        List<Change> all = ((Change.Together) change).changes();
+        return style.joined("comma", all.stream().map(this::with).toList());
+    }
+
     /** What came of it, such as "edge 0.16 to 0.08 mm shy; then it moves with the seasons ...". */
     String effect(Advice advice) {
         String effects = effects(advice);

@@ -209,6 +209,7 @@ public final class FitJson {
             json.writeStringField("do", Paragraph.plain(ADVICE.toDo(one.change())));
             json.writeStringField("effect", Paragraph.plain(ADVICE.effect(one)));
             json.writeStringField("verdict", one.verdict().word());
+            json.writeBooleanField("enough", one.isEnough());
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -17,34 +17,38 @@ import java.util.List;
  *
  * @param style language and units
  * @param fit the knife and its year
+ * @param hasEvents whether its year is the worse of that without and with events
  */
-record FullTangWords(BenchStyle style, FullTangFit fit) {
+record FullTangWords(BenchStyle style, FullTangFit fit, boolean hasEvents) {
     private static final double SHOWS = 0.005e-3;
     private static final double CLOSE_TO_EDGE = 1.5;
 
     void write(FitRows rows) {
         FitYear year = fit.year();
         FullTangBuild build = fit.knife().build();
+        if (hasEvents) {
+            rows.add("counted", style.say("row.counted"), style.say("counted"));
+        }
         rows.add("made", style.say("row.made"), made(build, year.whole()));
         rows.add("handle", style.say("row.handle"), handle(build));
         rows.add("edges", style.say("row.edges"), edges(year));
         if (year.sides().size() > 1) {
-            year.sides().forEach(side -> rows.add("sides", "- " + style.named("of-two", side.name()), side(side)));
+            year.sides().forEach(side -> rows.add("sides", "- " + style.named("of-two", side.name()), quiet(side(side))));
         }
         if (year.places().size() > 1) {
-            rows.add("edges", "", style.say("edges.places", "places", places(year)));
+            rows.add("edges", "", quiet(style.say("edges.places", "places", places(year))));
         }
         Settling.of(fit.knife(), fit.destination())
                 .ifPresent(settling ->
                         rows.add("timing", style.say("row.timing"), SettlingWords.sentence(style, settling)));
         rows.add("faces", style.say("row.faces"), faces(year));
         BentWords bent = new BentWords(style);
-        year.bolster().ifPresent(bolster -> rows.add("bolster", style.say("row.bolster"), bent.bolster(bolster)));
+        year.bolster().ifPresent(bolster -> rows.add("bolster", style.say("row.bolster"), quiet(bent.bolster(bolster))));
         year.bow()
                 .ifPresent(bow -> rows.add(
                         "bow",
                         style.say("row.bow"),
-                        bent.bow(bow, build.scales().length())));
+                        quiet(bent.bow(bow, build.scales().length()))));
         for (int i = 0; i < year.pins().size(); i++) {
             rows.add(
                     "pins",
@@ -57,6 +61,11 @@ record FullTangWords(BenchStyle style, FullTangFit fit) {
         rows.add("strength", style.say("row.ends"), ends(year.whole()));
         rows.add("strength", style.say("row.heat"), heat(year));
         rows.add("doubt", style.say("row.doubt"), new DriverWords(style).row(fit.likelihood(), year.drivers(), false));
+    }
+
+    /** Marks what is told of the year without events, where the rest counts them. */
+    private String quiet(String words) {
+        return hasEvents ? style.say("counted.quiet", "words", words) : words;
     }
 
     private String made(FullTangBuild build, HandleYear whole) {
