@@ -5,6 +5,7 @@ import hafthold.quantity.Band;
 import hafthold.simulate.EventYear;
 import hafthold.simulate.FitYear;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.SofteningMargin;
 import hafthold.simulate.StackYear;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -24,13 +25,13 @@ record Standings(List<FitLimits> classes) {
 
     List<Standing> of(EventYear year) {
         List<Standing> standings = of(year.year());
-        standings.add(softening(year.softeningMarginKelvin()));
+        year.softening().map(Standings::softening).ifPresent(standings::add);
         return standings;
     }
 
     List<Standing> of(FitYear year) {
         List<Standing> standings = of(year.whole());
-        standings.add(softening(year.softeningMarginKelvin()));
+        year.softening().map(Standings::softening).ifPresent(standings::add);
         standings.addAll(held(year.whole(), year.glueUse(), larger(year.middleUse(), year.tearUse())));
         return standings;
     }
@@ -67,7 +68,8 @@ record Standings(List<FitLimits> classes) {
                 .filter(use -> known || use.value() > 1);
     }
 
-    private static Standing softening(Band margin) {
+    private static Standing softening(SofteningMargin softening) {
+        Band margin = softening.kelvin();
         int index = margin.value() < 0
                 ? Standing.CHANGE_CLASS
                 : margin.value() < NARROW_MARGIN_KELVIN ? Standing.CARE_CLASS : 0;

@@ -43,7 +43,7 @@ record FullTangWords(BenchStyle style, FullTangFit fit, boolean hasEvents) {
                         rows.add("timing", style.say("row.timing"), SettlingWords.sentence(style, settling)));
         rows.add("faces", style.say("row.faces"), faces(year));
         BentWords bent = new BentWords(style);
-        year.bolster().ifPresent(bolster -> rows.add("bolster", style.say("row.bolster"), quiet(bent.bolster(bolster))));
+        year.bolster().ifPresent(bolster -> rows.add("bolster", style.say("row.bolster"), bent.bolster(bolster)));
         year.bow()
                 .ifPresent(bow -> rows.add(
                         "bow",
@@ -234,17 +234,20 @@ record FullTangWords(BenchStyle style, FullTangFit fit, boolean hasEvents) {
     }
 
     private String heat(FitYear year) {
-        double margin = year.softeningMarginKelvin().value();
-        return style.say(
-                margin < 0 ? "strength.heat.above" : "strength.heat.below",
-                "hottest",
-                style.fixed(year.hottestCelsius(), 0),
-                "margin",
-                style.fixed(Math.abs(margin), 0),
-                "softens",
-                year.softensFirst(),
-                "coldest",
-                style.fixed(year.coldestCelsius(), 0));
+        String hottest = style.fixed(year.hottestCelsius(), 0);
+        String coldest = style.fixed(year.coldestCelsius(), 0);
+        return year.softening()
+                .map(softening -> style.say(
+                        softening.kelvin().value() < 0 ? "strength.heat.above" : "strength.heat.below",
+                        "hottest",
+                        hottest,
+                        "margin",
+                        style.fixed(Math.abs(softening.kelvin().value()), 0),
+                        "softens",
+                        softening.material(),
+                        "coldest",
+                        coldest))
+                .orElseGet(() -> style.say("strength.heat.unstated", "hottest", hottest, "coldest", coldest));
     }
 
     private String length(Band band) {

@@ -5,6 +5,7 @@ import hafthold.decide.EventComparison;
 import hafthold.quantity.Band;
 import hafthold.simulate.EventAnswer;
 import hafthold.simulate.EventYear;
+import hafthold.simulate.SofteningMargin;
 import hafthold.table.EventTable;
 import hafthold.table.TableSet;
 import java.util.List;
@@ -21,8 +22,7 @@ final class InventedEvents {
                         .map(answer -> new EventYear(
                                 answer.year(),
                                 List.of(washed()),
-                                new Band(-9.5, -4.25, 1),
-                                "black walnut",
+                                Optional.of(new SofteningMargin(new Band(-9.5, -4.25, 1), "black walnut")),
                                 0.0031,
                                 0.0042))
                         .toList());

@@ -33,6 +33,7 @@ import hafthold.simulate.PartsJoint;
 import hafthold.simulate.RestsOn;
 import hafthold.simulate.ScaleChoice;
 import hafthold.simulate.SectionPose;
+import hafthold.simulate.SofteningMargin;
 import hafthold.simulate.Step;
 import hafthold.simulate.WorstPins;
 import hafthold.source.Evidence;
@@ -115,8 +116,7 @@ final class InventedFit {
                 Optional.of(new Band(0.5, 1.2, 2.5)),
                 Optional.of(new Band(0.6, 1.25, 2.7)),
                 Optional.of(new Band(0.6, 1.3, 2.8)),
-                new Band(24, 34, 59),
-                "two-part epoxy, slow",
+                Optional.of(new SofteningMargin(new Band(24, 34, 59), "two-part epoxy, slow")),
                 21,
                 20,
                 NONE,
