@@ -28,8 +28,7 @@ public record Reason(Kind kind, Optional<Band> size, FitLimits heldTo, boolean k
 
     /** True where something gives way: all of a strength is used, or something is hotter than it softens. */
     public boolean givesWay() {
-        return size.map(band ->
-                        kind.isUse() ? band.value() >= 1 : kind == Kind.SOFTENING && band.value() < 0)
+        return size.map(band -> kind.isUse() ? band.value() >= 1 : kind == Kind.SOFTENING && band.value() < 0)
                 .orElse(false);
     }
 

@@ -56,7 +56,11 @@ final class EventFigures {
 
     /** Of all events of a year together. */
     static final List<Key<EventYear>> OF_YEAR = List.of(
-            new Key<>("event_softening_margin", "k", true, year -> year.softening().map(SofteningMargin::kelvin)),
+            new Key<>(
+                    "event_softening_margin",
+                    "k",
+                    true,
+                    year -> year.softening().map(SofteningMargin::kelvin)),
             number("event_mc_left_at_end", "points", year -> PERCENT * year.leftAtEnd()),
             number("event_mc_above_year", "points", year -> PERCENT * year.meanAbove()));
 

@@ -26,7 +26,8 @@ final class EventJson {
         }
         json.writeEndArray();
         json.writeObjectField(
-                "event_softens_first", year.softening().map(SofteningMargin::material).orElse(null));
+                "event_softens_first",
+                year.softening().map(SofteningMargin::material).orElse(null));
         figures(json, EventFigures.OF_YEAR, year);
     }
 

@@ -28,8 +28,7 @@ public final class FitMarkdown {
     public static String of(EventFit answer, BenchStyle style) {
         KnifeFit fit = answer.fit();
         TriedChanges tried = new TriedChanges(style, answer);
-        MarkdownText text =
-                new MarkdownText().heading(1, tried.title()).paragraph(FitText.verdictSentence(fit, style));
+        MarkdownText text = new MarkdownText().heading(1, tried.title()).paragraph(FitText.verdictSentence(fit, style));
         text.points(FitRows.of(answer, style).rows().stream()
                 .map(row -> row.lead().isEmpty() ? row.words() : row.lead() + ": " + row.words())
                 .toList());

@@ -52,8 +52,7 @@ public record FitPage(BenchStyle style, List<FitLimits> limits, List<Finding> ca
         page.open("p", "class", "lead verdict");
         ComparisonTables.stamp(page, style, fit.verdict());
         TriedChanges tried = new TriedChanges(style, answer);
-        page.text(" " + FitText.verdictSentence(fit, style) + tried.remedy())
-                .close("p");
+        page.text(" " + FitText.verdictSentence(fit, style) + tried.remedy()).close("p");
         rows.writeSituation(page, SITUATION);
         decides(page, fit);
         answer.events().ifPresent(events -> EventColumns.write(page, style, EventRows.of(style, events)));
@@ -109,10 +108,7 @@ public record FitPage(BenchStyle style, List<FitLimits> limits, List<Finding> ca
         AdviceWords words = new AdviceWords(style);
         page.open("ol", "class", "reasons advice");
         for (Advice advice : changes) {
-            page.open("li")
-                    .open("b")
-                    .text(words.toDo(advice.change()) + ".")
-                    .trusted("</b> ");
+            page.open("li").open("b").text(words.toDo(advice.change()) + ".").trusted("</b> ");
             ComparisonTables.stamp(page, style, advice.verdict());
             String effects = words.effects(advice);
             if (!effects.isEmpty()) {

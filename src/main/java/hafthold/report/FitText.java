@@ -105,8 +105,7 @@ public record FitText(BenchStyle style) {
         StringBuilder text = new StringBuilder();
         AdviceWords words = new AdviceWords(style);
         for (TriedChanges.Group group : tried.groups()) {
-            text.append(group.heading()).append('
-');
+            text.append(group.heading()).append('\n');
             if (group.changes().isEmpty()) {
                 text.append(Paragraph.hanging("  ", group.none(), WIDTH));
             }

@@ -33,7 +33,8 @@ record FullTangWords(BenchStyle style, FullTangFit fit, boolean hasEvents) {
         rows.add("handle", style.say("row.handle"), handle(build));
         rows.add("edges", style.say("row.edges"), edges(year));
         if (year.sides().size() > 1) {
-            year.sides().forEach(side -> rows.add("sides", "- " + style.named("of-two", side.name()), quiet(side(side))));
+            year.sides()
+                    .forEach(side -> rows.add("sides", "- " + style.named("of-two", side.name()), quiet(side(side))));
         }
         if (year.places().size() > 1) {
             rows.add("edges", "", quiet(style.say("edges.places", "places", places(year))));

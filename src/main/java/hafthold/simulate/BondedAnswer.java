@@ -80,9 +80,7 @@ final class BondedAnswer {
                 bands.middleUse(),
                 bands.tearUse(),
                 bands.crackUse(),
-                softening
-                        .margin()
-                        .stream()
+                softening.margin().stream()
                         .mapToObj(margin -> new SofteningMargin(
                                 spread.signed(run -> run.softening().margin().orElseThrow()), softening.name()))
                         .findFirst(),

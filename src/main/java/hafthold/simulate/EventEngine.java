@@ -84,15 +84,12 @@ public final class EventEngine {
         for (int hour = 0; hour <= last; hour++) {
             above += course.above(hour) / (last + 1);
         }
-        return new EventYear(
-                worse(quiet, passages), answers, heat.margin(), course.above(last), above);
+        return new EventYear(worse(quiet, passages), answers, heat.margin(), course.above(last), above);
     }
 
     /** What an event heats: the scale, and the glue under it. */
     private List<Material> heated(List<Hybrid.Part> parts) {
-        return Stream.concat(
-                        parts.stream().map(Hybrid.Part::material),
-                        order.bond().map(Bond::adhesive).stream())
+        return Stream.concat(parts.stream().map(Hybrid.Part::material), order.bond().map(Bond::adhesive).stream())
                 .toList();
     }
 
@@ -178,7 +175,7 @@ public final class EventEngine {
                                 band.apply(Movement::pinHeadSunk))),
                 quiet.joint(),
                 quiet.load().map(load -> worse(load, passages.get(0).load())),
-                worst ? month(about.get(0), samples, moves.get(0), course) : quiet.worstMonth(),
+                worst ? month(about.get(0), moves.get(0), course) : quiet.worstMonth(),
                 quiet.grounds().withoutSamples(),
                 quiet.days(),
                 List.of());
@@ -192,10 +189,8 @@ public final class EventEngine {
     }
 
     /** Month of the larger edge step, about an event or in the hours between. */
-    private static int month(Movement about, List<Sample> samples, Movement hours, EventCourse course) {
-        double hour = larger(hours) > larger(about)
-                ? hours.worstSample()
-                : hour(course, samples.get(Math.min(samples.size() - 1, about.worstSample())));
+    private static int month(Movement about, Movement hours, EventCourse course) {
+        double hour = larger(hours) > larger(about) ? hours.worstSample() : hour(course, about.worstSample());
         return CommonYear.monthOfHour((int) (hour % CommonYear.HOURS));
     }
 
@@ -203,13 +198,15 @@ public final class EventEngine {
         return Math.max(move.edgeShy(), move.edgeProud());
     }
 
-    private static double hour(EventCourse course, Sample at) {
+    /** Hour of a sample, numbered through all windows. */
+    private static double hour(EventCourse course, int sample) {
+        int left = sample;
         for (EventWindow window : course.windows()) {
-            // The very sample: another event may hold an equal one.
-            if (window.samples().stream().anyMatch(sample -> sample == at)) {
-                return window.hour(at);
+            if (left < window.samples().size()) {
+                return window.hour(window.samples().get(left));
             }
+            left -= window.samples().size();
         }
-        throw new IllegalStateException("a sample of no event, " + at.seconds() + " s after its start");
+        throw new IllegalStateException("sample " + sample + " lies beyond the last event");
     }
 }

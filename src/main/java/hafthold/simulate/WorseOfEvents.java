@@ -82,14 +82,17 @@ record WorseOfEvents(
 
     /** Bolster and tang part most in the hottest or the coldest of the events; the scale beside them is that of the year. */
     private Optional<BolsterYear> bolster() {
-        return knife.bolster().flatMap(material -> quiet.bolster().map(year -> {
-            double hot = BolsterLine.overTangAt(EventReading.most(samples(), Sample::backCelsius), knife, material);
-            double cold = BolsterLine.overTangAt(
-                    -EventReading.most(samples(), sample -> -sample.backCelsius()), knife, material);
-            Step during = new Step(
-                    Band.exact(Math.max(0, -Math.min(hot, cold))), Band.exact(Math.max(0, Math.max(hot, cold))));
-            return new BolsterYear(year.againstTang().worse(during), year.scale());
-        }));
+        return knife.bolster()
+                .flatMap(material -> quiet.bolster().map(year -> {
+                    double hot =
+                            BolsterLine.overTangAt(EventReading.most(samples(), Sample::backCelsius), knife, material);
+                    double cold = BolsterLine.overTangAt(
+                            -EventReading.most(samples(), sample -> -sample.backCelsius()), knife, material);
+                    Step during = new Step(
+                            Band.exact(Math.max(0, -Math.min(hot, cold))),
+                            Band.exact(Math.max(0, Math.max(hot, cold))));
+                    return new BolsterYear(year.againstTang().worse(during), year.scale());
+                }));
     }
 
     private HandleYear whole() {
@@ -111,8 +114,7 @@ record WorseOfEvents(
                 edgeWorse
                         ? worstMonth(
                                 answer -> EventReading.larger(
-                                        answer.scale().edgeShy(),
-                                        answer.scale().edgeProud()),
+                                        answer.scale().edgeShy(), answer.scale().edgeProud()),
                                 side -> side.mid().either(),
                                 side -> side.mid().worstHour())
                         : whole.worstMonth(),
@@ -140,7 +142,9 @@ record WorseOfEvents(
 
     /** Month of the first time that the worst event happens, or of the hour between events that is worse still. */
     private int worstMonth(
-            Function<BondedEventAnswer, Band> of, ToDoubleFunction<SideMovement> between, ToIntFunction<SideMovement> at) {
+            Function<BondedEventAnswer, Band> of,
+            ToDoubleFunction<SideMovement> between,
+            ToIntFunction<SideMovement> at) {
         BondedEventAnswer worst = answers.get(0);
         for (BondedEventAnswer answer : answers) {
             worst = of.apply(answer).value() > of.apply(worst).value() ? answer : worst;

@@ -102,8 +102,9 @@ class EventTableTest {
         EventSchedule asked = new EventSchedule(
                 List.of(EventWords.read("hot-car", EVENTS, YEAR), EventWords.read("soak from 3-1", EVENTS, YEAR)), 1);
         assertEquals(
-                List.of("No date was said, so hot car is taken on 16 July 12:00, the middle of the hottest week outdoors;"
-                        + " write 'from 07-15' for another."),
+                List.of(
+                        "No date was said, so hot car is taken on 16 July 12:00, the middle of the hottest week outdoors;"
+                                + " write 'from 07-15' for another."),
                 asked.taken().stream().map(Finding::text).toList());
     }
 
@@ -143,7 +144,8 @@ class EventTableTest {
 
     @Test
     void anUnknownEventNamesTheNearest() {
-        UnknownIdException fault = assertThrows(UnknownIdException.class, () -> EventWords.read("dishwahser", EVENTS, YEAR));
+        UnknownIdException fault =
+                assertThrows(UnknownIdException.class, () -> EventWords.read("dishwahser", EVENTS, YEAR));
         assertTrue(fault.getMessage().contains("did you mean dishwasher?"), fault.getMessage());
     }
 
