@@ -14,6 +14,8 @@ import java.util.Locale;
  */
 public record Event(String id, String name, List<EventPhase> phases) {
     private static final double HOUR = 3600;
+    private static final double HOT = 50;
+    private static final double WARM_AIR = 25;
 
     /** Keeps its own copy. */
     public Event {
@@ -31,6 +33,20 @@ public record Event(String id, String name, List<EventPhase> phases) {
     /** True where liquid water touches the scale. */
     public boolean isWet() {
         return phases.stream().anyMatch(phase -> phase.around() instanceof EventPhase.Water);
+    }
+
+    /** True where it may bring more than 50 C to the handle, in outdoor air or rooms of 25 C where it adds to these. */
+    public boolean isHot() {
+        return phases.stream()
+                .anyMatch(phase ->
+                        phase.temperature().high() + (phase.counted() == EventPhase.Counted.OWN ? 0 : WARM_AIR) > HOT);
+    }
+
+    /** True where it holds the handle below freezing. */
+    public boolean isFreezing() {
+        return phases.stream()
+                .anyMatch(phase -> phase.counted() == EventPhase.Counted.OWN
+                        && phase.temperature().value() < 0);
     }
 
     /** The rule in one sentence, and how well it is founded. */

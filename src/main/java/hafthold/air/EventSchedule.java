@@ -1,5 +1,6 @@
 package hafthold.air;
 
+import hafthold.source.Finding;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -36,6 +37,13 @@ public record EventSchedule(List<EventOccurrence> occurrences, int years) {
     /** The distinct events, in the order asked for. */
     public List<Event> events() {
         return occurrences.stream().map(EventOccurrence::event).distinct().toList();
+    }
+
+    /** The dates that nobody said, one sentence each. */
+    public List<Finding> taken() {
+        return occurrences.stream()
+                .flatMap(occurrence -> occurrence.taken().map(rule -> rule.finding(occurrence)).stream())
+                .toList();
     }
 
     /**

@@ -59,7 +59,8 @@ final class CompareCommand implements Runnable {
                 order.defaults(),
                 named,
                 sampling.sampling());
-        EventComparison answer = run.comparison(events.schedule(set));
+        EventComparison answer =
+                run.comparison(events.schedule(set, run.conditions().destination()));
         spec.commandLine()
                 .getOut()
                 .print(

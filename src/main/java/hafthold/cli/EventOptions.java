@@ -14,13 +14,14 @@ import picocli.CommandLine.Option;
 /** What happens to the knife besides the weather. */
 final class EventOptions {
     private static final int MOST_YEARS = 20;
-    private static final double HOT = 50;
 
     @Option(
             names = "--event",
             paramLabel = "EVENT",
             description = "what happens besides the weather, in words: EVENT [from DATE [TIME]] [every N min|h|d|weeks]"
-                    + " [N times], such as \"dishwasher from 2026-02-10 20:00 every 7 d\"; may be given several times;"
+                    + " [N times], such as \"dishwasher from 2026-02-10 20:00 every 7 d\"; may be given several times."
+                    + " Without a date heat is taken in the hottest week of the outdoor year, frost in the coldest, all"
+                    + " else on 15 January;"
                     + " 'hafthold materials --events' lists ids")
     private List<String> typed = List.of();
 
@@ -33,7 +34,7 @@ final class EventOptions {
     private int years;
 
     /** What was asked for; no events where nothing was. */
-    EventSchedule schedule(TableSet tables) {
+    EventSchedule schedule(TableSet tables, Destination destination) {
         if (years < 1 || years > MOST_YEARS) {
             throw new WrongUsageException("--event-years takes 1 to " + MOST_YEARS + ", got " + years);
         }
@@ -42,12 +43,16 @@ final class EventOptions {
         }
         EventTable events = EventTable.read(tables);
         return new EventSchedule(
-                typed.stream().map(words -> EventWords.read(words, events)).toList(), years);
+                typed.stream()
+                        .map(words -> EventWords.read(words, events, destination.outdoors()))
+                        .toList(),
+                years);
     }
 
     /** The rules of the events, what the sums leave out, and what can hurt. */
     static List<Finding> findings(EventSchedule schedule) {
         List<Finding> findings = new ArrayList<>();
+        findings.addAll(schedule.taken());
         schedule.events().forEach(event -> findings.add(event.finding()));
         if (schedule.isEmpty()) {
             return findings;
@@ -71,7 +76,7 @@ final class EventOptions {
                     "Water gets in at pins, ends and open joints and rusts the tang where nobody sees it: dry the knife at once"
                             + " and look for dark lines."));
         }
-        if (schedule.events().stream().anyMatch(EventOptions::isHot)) {
+        if (schedule.events().stream().anyMatch(Event::isHot)) {
             findings.add(new Finding(
                     Finding.Kind.CAUTION,
                     "heat",
@@ -96,12 +101,5 @@ final class EventOptions {
         return findings(schedule).stream()
                 .filter(finding -> finding.kind() == Finding.Kind.CAUTION)
                 .toList();
-    }
-
-    private static boolean isHot(Event event) {
-        return event.phases().stream()
-                .anyMatch(phase ->
-                        phase.temperature().high() + (phase.counted() == hafthold.air.EventPhase.Counted.OWN ? 0 : 25)
-                                > HOT);
     }
 }

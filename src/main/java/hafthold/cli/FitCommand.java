@@ -137,7 +137,7 @@ final class FitCommand implements Callable<Integer> {
                 .ifPresent(folder -> spec.commandLine()
                         .getErr()
                         .println("report: " + write(folder, answer, style, LimitTable.read(set), cautions)));
-        List<Finding> minded = new ArrayList<>(EventOptions.cautions(events.schedule(set)));
+        List<Finding> minded = new ArrayList<>(EventOptions.cautions(events.schedule(set, destination)));
         minded.addAll(cautions);
         CautionLines.of(style, minded, FitFindings.materials(read.knife()))
                 .forEach(spec.commandLine().getErr()::println);
@@ -147,7 +147,7 @@ final class FitCommand implements Callable<Integer> {
 
     private EventFit answer(
             Knife knife, Destination destination, TableSet set, MaterialLibrary library, List<Finding> findings) {
-        EventSchedule schedule = events.schedule(set);
+        EventSchedule schedule = events.schedule(set, destination);
         EventOptions.requireOnePlace(schedule, destination);
         KnifeJudge judge = new KnifeJudge(LimitTable.read(set), offer(knife, library), sampling.sampling());
         if (schedule.isEmpty()) {

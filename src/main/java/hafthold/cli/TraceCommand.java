@@ -85,8 +85,8 @@ final class TraceCommand implements Runnable {
             throw new WrongUsageException("trace follows one scale: name one --material and at most one --cut");
         }
         Candidate scale = candidates.get(0);
-        EventSchedule schedule = events.schedule(set);
         Conditions conditions = order.conditions(set, library);
+        EventSchedule schedule = events.schedule(set, conditions.destination());
         EventOptions.requireOnePlace(schedule, conditions.destination());
         boolean glued;
         if (schedule.isEmpty()) {

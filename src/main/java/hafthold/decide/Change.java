@@ -61,10 +61,11 @@ public sealed interface Change {
      * One part of a stack of another material.
      *
      * @param place from 1 at the guard
+     * @param replaced name of what it is made of now
      * @param id of the material
      * @param name for people
      */
-    record Part(int place, String id, String name) implements Change {}
+    record Part(int place, String replaced, String id, String name) implements Change {}
 
     /**
      * A harder pull on the nut.

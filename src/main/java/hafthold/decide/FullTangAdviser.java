@@ -27,19 +27,24 @@ final class FullTangAdviser {
     private static final int MOST_MATERIALS = 2;
     private static final int MOST_ADVICE = 6;
     private static final double WORTH_SAYING = 0.95;
+    private static final double SAME_SHARE = 0.01;
+    private static final double SAME_SIZE = 1e-6;
 
     private final Judgement judgement;
     private final FullTangTrials trials;
     private final FullTangKnife knife;
     private final FitYear before;
     private final Set<Reason.Kind> out;
+    private final Optional<Reason.Kind> deciding;
 
     FullTangAdviser(Judgement judgement, Offer offer, BondedEngine engine, FullTangKnife knife, FitYear before) {
         this.judgement = judgement;
         this.trials = new FullTangTrials(judgement, offer, engine, before);
         this.knife = knife;
         this.before = before;
-        this.out = judgement.reasons(before).stream().map(Reason::kind).collect(Collectors.toSet());
+        List<Reason> reasons = judgement.reasons(before);
+        this.out = reasons.stream().map(Reason::kind).collect(Collectors.toSet());
+        this.deciding = reasons.stream().findFirst().map(Reason::kind);
     }
 
     /** Changes that help, those that bring back most first; none where the knife stays as it is. */
@@ -103,7 +108,11 @@ final class FullTangAdviser {
                 .or(() -> best(tried));
     }
 
+    /** Whether it makes something better that is out, and what decides the verdict no worse. */
     private boolean helps(Trial trial) {
+        if (worsensWhatDecides(trial)) {
+            return false;
+        }
         if (trial.verdict().compareTo(judgement.verdict(before)) < 0) {
             return true;
         }
@@ -114,7 +123,13 @@ final class FullTangAdviser {
                 && out.stream()
                         .anyMatch(kind -> was.containsKey(kind)
                                 && is.containsKey(kind)
-                                && is.get(kind) < WORTH_SAYING * was.get(kind) - 1e-6);
+                                && is.get(kind) < WORTH_SAYING * was.get(kind) - SAME_SIZE);
+    }
+
+    private boolean worsensWhatDecides(Trial trial) {
+        Optional<Double> was = deciding.map(sizes(before)::get);
+        Optional<Double> is = deciding.map(sizes(trial.year())::get);
+        return was.isPresent() && is.isPresent() && is.get() > was.get() * (1 + SAME_SHARE) + SAME_SIZE;
     }
 
     /** The best single change first, then the others on top of it as long as they help. */

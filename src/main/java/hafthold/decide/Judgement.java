@@ -26,6 +26,9 @@ import java.util.stream.Stream;
  * what softens in the heat. For fussier or
  * easier work than good-new the verdicts move by a class; what keeps no class is refused all the same.
  *
+ * <p>A stack that comes loose by a gap large enough to be told asks for care at least, for whatever work: a loose handle is
+ * a hazard.
+ *
  * <p>The value decides, not the band: it is the run with every input at its value. How much weight a verdict bears is
  * told beside it, as the share of sampled years that bear it out.
  *
@@ -169,6 +172,9 @@ public final class Judgement {
     /** Class as the work asks for it; what breaks or softens is no matter of fussiness. */
     private int forWork(Standing standing) {
         boolean moves = !standing.kind().isUse() && standing.kind() != Reason.Kind.SOFTENING;
+        if (standing.kind() == Reason.Kind.STACK_GAP && standing.index() >= Standing.CARE_CLASS) {
+            return Math.max(Standing.CARE_CLASS, standing.index() - shift);
+        }
         return moves ? standing.index() - shift : standing.index();
     }
 

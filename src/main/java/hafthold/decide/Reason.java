@@ -26,6 +26,12 @@ public record Reason(Kind kind, Optional<Band> size, FitLimits heldTo, boolean k
         return size.isEmpty();
     }
 
+    /** True where something gives way: all of a strength is used, or something is hotter than it softens. */
+    public boolean givesWay() {
+        return size.map(band -> kind.isUse() ? band.value() >= 1 : kind == Kind.SOFTENING && band.value() < 0)
+                .orElse(false);
+    }
+
     /** What can move. */
     public enum Kind {
         /** Steel proud of the scale at the edge. */

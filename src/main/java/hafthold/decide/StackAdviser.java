@@ -28,6 +28,12 @@ final class StackAdviser {
     /** 1000 N is about a firm hand on the spanner of a 5 mm thread; more would rest on assumed figures of leather. */
     private static final List<Integer> PRELOAD_NEWTONS = List.of(500, 1000);
 
+    /**
+     * What a press in the damp is weighed against: proof load of an M5 thread of the softest common grade, 4.6 (ISO 898-1:
+     * 14.2 mm2 at 225 MPa, from memory).
+     */
+    private static final double THREAD_BEARS_NEWTONS = 3200;
+
     private static final double DRIEST_MOISTURE = 0.05;
     private static final int MOST_MATERIALS = 2;
     private static final double WORTH_SAYING = 0.9;
@@ -46,7 +52,11 @@ final class StackAdviser {
         this.before = before;
     }
 
-    /** A change and how the knife does with it. */
+    /**
+     * A change and how the knife does with it.
+     *
+     * @param use the larger of its uses of the limits and of what a thread bears
+     */
     private record Trial(Change change, TangStackKnife knife, StackYear year, Verdict verdict, double use) {}
 
     /** Changes that help, the most helpful first; none where the stack stays as it is. */
@@ -62,7 +72,7 @@ final class StackAdviser {
         if (kept.stream().noneMatch(trial -> trial.verdict().compareTo(Verdict.CARE) <= 0)) {
             together().ifPresent(kept::add);
         }
-        double use = judgement.seasonalUse(before);
+        double use = use(before);
         return kept.stream()
                 .filter(trial ->
                         trial.use() < WORTH_SAYING * use || trial.verdict().compareTo(now) < 0)
@@ -151,8 +161,9 @@ final class StackAdviser {
         return offer.scales().stream()
                 .filter(material ->
                         !material.id().equals(from.parts().get(mover()).id()))
-                .map(material ->
-                        run(new Change.Part(mover() + 1, material.id(), material.name()), remade(from, material)))
+                .map(material -> run(
+                        new Change.Part(mover() + 1, from.parts().get(mover()).name(), material.id(), material.name()),
+                        remade(from, material)))
                 .sorted(order())
                 .limit(MOST_MATERIALS)
                 .toList();
@@ -187,7 +198,12 @@ final class StackAdviser {
 
     private Trial run(Change change, TangStackKnife changed) {
         StackYear year = engine.of(changed).yearWithoutBands();
-        return new Trial(change, changed, year, judgement.verdict(year), judgement.seasonalUse(year));
+        return new Trial(change, changed, year, judgement.verdict(year), use(year));
+    }
+
+    /** Looseness, crushing and press together: what eases one of them at the cost of another is no gain. */
+    private double use(StackYear year) {
+        return Math.max(judgement.seasonalUse(year), year.load().value() / THREAD_BEARS_NEWTONS);
     }
 
     private Advice advice(Trial trial) {
@@ -203,6 +219,11 @@ final class StackAdviser {
                                 Reason.Kind.STACK_SET,
                                 before.set().value(),
                                 trial.year().set().value())),
+                Optional.of(new Advice.Press(
+                        before.growth().value(),
+                        trial.year().growth().value(),
+                        before.load().value(),
+                        trial.year().load().value())),
                 trial.verdict());
     }
 }

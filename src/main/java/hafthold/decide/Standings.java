@@ -5,6 +5,7 @@ import hafthold.quantity.Band;
 import hafthold.simulate.EventYear;
 import hafthold.simulate.FitYear;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.SofteningMargin;
 import hafthold.simulate.StackYear;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -21,16 +22,18 @@ import java.util.stream.Stream;
 record Standings(List<FitLimits> classes) {
     private static final double CARE_USE = 2.0 / 3.0;
     private static final double NARROW_MARGIN_KELVIN = 10;
+    /** A gap that is told: half of the last digit. */
+    private static final double LOOSE_METRES = 0.005e-3;
 
     List<Standing> of(EventYear year) {
         List<Standing> standings = of(year.year());
-        standings.add(softening(year.softeningMarginKelvin()));
+        year.softening().map(Standings::softening).ifPresent(standings::add);
         return standings;
     }
 
     List<Standing> of(FitYear year) {
         List<Standing> standings = of(year.whole());
-        standings.add(softening(year.softeningMarginKelvin()));
+        year.softening().map(Standings::softening).ifPresent(standings::add);
         standings.addAll(held(year.whole(), year.glueUse(), larger(year.middleUse(), year.tearUse())));
         return standings;
     }
@@ -51,11 +54,27 @@ record Standings(List<FitLimits> classes) {
 
     List<Standing> of(StackYear year) {
         List<Standing> standings = new ArrayList<>();
-        standings.add(standing(
-                Reason.Kind.STACK_GAP, year.gap(), limits -> limits.gap().metres()));
+        standings.add(loose(standing(
+                Reason.Kind.STACK_GAP, year.gap(), limits -> limits.gap().metres())));
         standings.add(standing(
                 Reason.Kind.STACK_SET, year.set(), limits -> limits.gap().metres()));
         return standings;
+    }
+
+    /** What rattles asks for care, however small the gap: a loose handle is a hazard. */
+    private static Standing loose(Standing gap) {
+        Band size = gap.size().orElseThrow();
+        return new Standing(
+                gap.kind(),
+                gap.size(),
+                loose(size.low(), gap.leastIndex()),
+                loose(size.value(), gap.index()),
+                loose(size.high(), gap.mostIndex()),
+                gap.use());
+    }
+
+    private static int loose(double gap, int index) {
+        return gap > LOOSE_METRES ? Math.max(Standing.CARE_CLASS, index) : index;
     }
 
     /** The larger by its value; where one is not known, the other decides only if it alone is too much. */
@@ -67,7 +86,8 @@ record Standings(List<FitLimits> classes) {
                 .filter(use -> known || use.value() > 1);
     }
 
-    private static Standing softening(Band margin) {
+    private static Standing softening(SofteningMargin softening) {
+        Band margin = softening.kelvin();
         int index = margin.value() < 0
                 ? Standing.CHANGE_CLASS
                 : margin.value() < NARROW_MARGIN_KELVIN ? Standing.CARE_CLASS : 0;

@@ -3,6 +3,7 @@ package hafthold.report;
 import hafthold.decide.Advice;
 import hafthold.decide.Change;
 import hafthold.decide.Reason;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -58,13 +59,58 @@ record AdviceWords(BenchStyle style) {
             return style.say("do.material", "material", material.name());
         }
         if (change instanceof Change.Part part) {
-            return style.say("do.part", "place", Integer.toString(part.place()), "material", part.name());
+            return style.say(
+                    "do.part",
+                    "place",
+                    Integer.toString(part.place()),
+                    "replaced",
+                    part.replaced(),
+                    "material",
+                    part.name());
         }
         if (change instanceof Change.Preload preload) {
             return style.say("do.preload", "newtons", Long.toString(Math.round(preload.newtons())));
         }
         List<Change> all = ((Change.Together) change).changes();
         return style.joined("do.and", all.stream().map(this::clause).toList());
+    }
+
+    /** The change as something the knife has, such as "stock at 31 %". */
+    String with(Change change) {
+        if (change instanceof Change.Condition condition) {
+            return style.say(
+                    "with.condition",
+                    "humidity",
+                    style.plain(condition.humidity().percent()));
+        }
+        if (change instanceof Change.Recut recut) {
+            return style.say("with.recut", "cut", style.cut(recut.cut()));
+        }
+        if (change instanceof Change.Pins pins) {
+            return style.say(
+                    "with.pins",
+                    "pin",
+                    Paragraph.held(style.size(pins.diameter())),
+                    "hole",
+                    Paragraph.held(style.size(pins.hole())));
+        }
+        if (change instanceof Change.BondLine line) {
+            return style.say("with.bond-line", "thickness", Paragraph.held(style.size(line.thickness())));
+        }
+        if (change instanceof Change.Glue glue) {
+            return glue.name();
+        }
+        if (change instanceof Change.Material material) {
+            return style.say("with.material", "material", material.name());
+        }
+        if (change instanceof Change.Part part) {
+            return style.say("with.part", "replaced", part.replaced(), "material", part.name());
+        }
+        if (change instanceof Change.Preload preload) {
+            return style.say("with.preload", "newtons", Long.toString(Math.round(preload.newtons())));
+        }
+        List<Change> all = ((Change.Together) change).changes();
+        return style.joined("comma", all.stream().map(this::with).toList());
     }
 
     /** What came of it, such as "edge 0.16 to 0.08 mm shy; then it moves with the seasons ...". */
@@ -80,12 +126,27 @@ record AdviceWords(BenchStyle style) {
 
     /** What it does to each thing that shows a difference; empty where nothing does. */
     String effects(Advice advice) {
-        return style.joined(
-                "comma",
-                advice.effects().stream()
-                        .filter(AdviceWords::shows)
-                        .map(this::words)
-                        .toList());
+        List<String> effects = new ArrayList<>(advice.effects().stream()
+                .filter(AdviceWords::shows)
+                .map(this::words)
+                .toList());
+        advice.press().ifPresent(press -> effects.add(press(press)));
+        return style.joined("comma", effects);
+    }
+
+    private String press(Advice.Press press) {
+        return style.say(
+                "effect.press",
+                "growth-before",
+                style.hundredths(press.growthBefore()),
+                "growth-after",
+                style.hundredths(press.growthAfter()),
+                "unit",
+                style.unit(),
+                "before",
+                style.fixed(press.newtonsBefore(), 0),
+                "after",
+                style.fixed(press.newtonsAfter(), 0));
     }
 
     private static boolean shows(Advice.Effect effect) {

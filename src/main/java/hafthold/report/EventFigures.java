@@ -3,6 +3,7 @@ package hafthold.report;
 import hafthold.quantity.Band;
 import hafthold.simulate.EventAnswer;
 import hafthold.simulate.EventYear;
+import hafthold.simulate.SofteningMargin;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -55,7 +56,11 @@ final class EventFigures {
 
     /** Of all events of a year together. */
     static final List<Key<EventYear>> OF_YEAR = List.of(
-            band("event_softening_margin", "k", 1, EventYear::softeningMarginKelvin),
+            new Key<>(
+                    "event_softening_margin",
+                    "k",
+                    true,
+                    year -> year.softening().map(SofteningMargin::kelvin)),
             number("event_mc_left_at_end", "points", year -> PERCENT * year.leftAtEnd()),
             number("event_mc_above_year", "points", year -> PERCENT * year.meanAbove()));
 

@@ -6,6 +6,7 @@ import hafthold.simulate.BondedEventAnswer;
 import hafthold.simulate.BondedEventYear;
 import hafthold.simulate.EventAnswer;
 import hafthold.simulate.EventYear;
+import hafthold.simulate.SofteningMargin;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +25,9 @@ final class EventJson {
             json.writeEndObject();
         }
         json.writeEndArray();
-        json.writeStringField("event_softens_first", year.softens());
+        json.writeObjectField(
+                "event_softens_first",
+                year.softening().map(SofteningMargin::material).orElse(null));
         figures(json, EventFigures.OF_YEAR, year);
     }
 

@@ -4,9 +4,11 @@ import hafthold.simulate.BondedEventAnswer;
 import hafthold.simulate.BondedEventYear;
 import hafthold.simulate.EventAnswer;
 import hafthold.simulate.EventYear;
+import hafthold.simulate.SofteningMargin;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What events do, a row for each of them and each material.
@@ -110,16 +112,25 @@ record EventRows(List<List<String>> head, List<List<String>> rows, String meanin
 
     private static void notes(BenchStyle style, EventYear year, List<String> notes) {
         List<String> said = new ArrayList<>();
-        double margin = year.softeningMarginKelvin().value();
-        if (margin < NARROW_KELVIN) {
-            said.add(style.say(
-                    margin < 0 ? "events.too-hot" : "events.hot",
-                    "margin",
-                    ReasonWords.kelvins(style, Math.abs(margin))));
-        }
+        year.softening()
+                .map(margin -> heat(style, margin))
+                .orElseGet(() -> Optional.of(style.say("events.no-softening")))
+                .ifPresent(said::add);
         EventCells cells = new EventCells(style);
         year.answers().forEach(answer -> said.addAll(cells.notes(answer, year.meanAbove())));
         said.forEach(note -> notes.add(
                 style.say("events.note", "material", year.year().scale().name(), "note", note)));
+    }
+
+    private static Optional<String> heat(BenchStyle style, SofteningMargin margin) {
+        double kelvin = margin.kelvin().value();
+        return kelvin < NARROW_KELVIN
+                ? Optional.of(style.say(
+                        kelvin < 0 ? "events.too-hot" : "events.hot",
+                        "part",
+                        margin.material(),
+                        "margin",
+                        ReasonWords.kelvins(style, Math.abs(kelvin))))
+                : Optional.empty();
     }
 }

@@ -17,6 +17,7 @@ import hafthold.simulate.FitYear.PlaceYear;
 import hafthold.simulate.FitYear.SideYear;
 import hafthold.simulate.HandleYear;
 import hafthold.simulate.Settling;
+import hafthold.simulate.SofteningMargin;
 import hafthold.simulate.StackYear;
 import hafthold.simulate.StackYear.PartYear;
 import java.io.IOException;
@@ -135,8 +136,9 @@ public final class FitJson {
         JsonFigures.band(json, "crack_use", year.crackUse());
         JsonFigures.band(json, "middle_use", year.middleUse());
         JsonFigures.band(json, "tear_use", year.tearUse());
-        JsonFigures.band(json, "softening_margin_k", year.softeningMarginKelvin());
-        json.writeStringField("softens_first", year.softensFirst());
+        JsonFigures.band(json, "softening_margin_k", year.softening().map(SofteningMargin::kelvin));
+        json.writeObjectField(
+                "softens_first", year.softening().map(SofteningMargin::material).orElse(null));
         json.writeArrayFieldStart("pins");
         for (PinYear pin : year.pins()) {
             json.writeStartObject();
@@ -209,6 +211,7 @@ public final class FitJson {
             json.writeStringField("do", Paragraph.plain(ADVICE.toDo(one.change())));
             json.writeStringField("effect", Paragraph.plain(ADVICE.effect(one)));
             json.writeStringField("verdict", one.verdict().word());
+            json.writeBooleanField("enough", one.isEnough());
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -27,18 +27,23 @@ public final class FitMarkdown {
     /** Likewise, with what each event does. */
     public static String of(EventFit answer, BenchStyle style) {
         KnifeFit fit = answer.fit();
-        MarkdownText text = new MarkdownText()
-                .heading(1, FitText.title(fit, style))
-                .paragraph(FitText.verdictSentence(fit, style) + FitText.remedy(fit, style));
-        text.points(FitRows.of(fit, style).rows().stream()
+        TriedChanges tried = new TriedChanges(style, answer);
+        MarkdownText text = new MarkdownText().heading(1, tried.title()).paragraph(FitText.verdictSentence(fit, style));
+        text.points(FitRows.of(answer, style).rows().stream()
                 .map(row -> row.lead().isEmpty() ? row.words() : row.lead() + ": " + row.words())
                 .toList());
         answer.events().ifPresent(events -> EventColumns.write(text, style, EventRows.of(style, events)));
         AdviceWords words = new AdviceWords(style);
-        text.heading(2, style.say("heading.to-do"))
-                .points(fit.advice().stream()
+        for (TriedChanges.Group group : tried.groups()) {
+            text.heading(2, group.heading());
+            if (group.changes().isEmpty()) {
+                text.paragraph(group.none());
+            } else {
+                text.points(group.changes().stream()
                         .map(advice -> words.toDo(advice.change()) + ": " + words.effect(advice) + ".")
                         .toList());
+            }
+        }
         text.heading(2, style.say("heading.figures"))
                 .table(style.heads("figure", "value", "low", "high"), figures(answer, style));
         return text.heading(2, style.say("heading.rests-on"))

@@ -23,7 +23,7 @@ import java.util.Set;
  * @param command the command that repeats the run
  */
 public record FitPage(BenchStyle style, List<FitLimits> limits, List<Finding> cautions, String input, String command) {
-    private static final Set<String> SITUATION = Set.of("lives", "made", "handle");
+    private static final Set<String> SITUATION = Set.of("lives", "counted", "made", "handle");
 
     /** Keeps its own copy. */
     public FitPage {
@@ -48,15 +48,15 @@ public record FitPage(BenchStyle style, List<FitLimits> limits, List<Finding> ca
                         "place",
                         fit.destination().name()));
         Markup page = frame.page();
-        FitRows rows = FitRows.of(fit, style);
+        FitRows rows = FitRows.of(answer, style);
         page.open("p", "class", "lead verdict");
         ComparisonTables.stamp(page, style, fit.verdict());
-        page.text(" " + FitText.verdictSentence(fit, style) + FitText.remedy(fit, style))
-                .close("p");
+        TriedChanges tried = new TriedChanges(style, answer);
+        page.text(" " + FitText.verdictSentence(fit, style) + tried.remedy()).close("p");
         rows.writeSituation(page, SITUATION);
         decides(page, fit);
         answer.events().ifPresent(events -> EventColumns.write(page, style, EventRows.of(style, events)));
-        toDo(page, fit);
+        toDo(page, tried);
         if (fit instanceof FullTangFit full) {
             new FullTangSections(style, limits, full, rows).write(frame);
         } else {
@@ -88,29 +88,35 @@ public record FitPage(BenchStyle style, List<FitLimits> limits, List<Finding> ca
         page.close("section");
     }
 
-    private void toDo(Markup page, KnifeFit fit) {
-        page.open("section").element("h2", style.say("heading.to-do"));
-        if (fit.advice().isEmpty()) {
-            page.element("p", FitText.nothingToDo(fit, style));
-        } else {
-            AdviceWords words = new AdviceWords(style);
-            page.open("ol", "class", "reasons advice");
-            for (Advice advice : fit.advice()) {
-                page.open("li")
-                        .open("b")
-                        .text(words.toDo(advice.change()) + ".")
-                        .trusted("</b> ");
-                ComparisonTables.stamp(page, style, advice.verdict());
-                String effects = words.effects(advice);
-                if (!effects.isEmpty()) {
-                    page.open("br").element("small", effects);
-                }
-                page.close("li");
+    private void toDo(Markup page, TriedChanges tried) {
+        page.open("section");
+        for (TriedChanges.Group group : tried.groups()) {
+            page.element("h2", group.heading());
+            if (group.changes().isEmpty()) {
+                page.element("p", group.none());
+            } else {
+                changes(page, group.changes());
             }
-            page.close("ol");
+        }
+        if (tried.any()) {
             page.element("p", style.say("fit.tried"), "class", "note");
         }
         page.close("section");
+    }
+
+    private void changes(Markup page, List<Advice> changes) {
+        AdviceWords words = new AdviceWords(style);
+        page.open("ol", "class", "reasons advice");
+        for (Advice advice : changes) {
+            page.open("li").open("b").text(words.toDo(advice.change()) + ".").trusted("</b> ");
+            ComparisonTables.stamp(page, style, advice.verdict());
+            String effects = words.effects(advice);
+            if (!effects.isEmpty()) {
+                page.open("br").element("small", effects);
+            }
+            page.close("li");
+        }
+        page.close("ol");
     }
 
     private void inputs(Markup page, KnifeFit fit) {

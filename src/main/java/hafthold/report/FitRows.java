@@ -1,5 +1,6 @@
 package hafthold.report;
 
+import hafthold.decide.EventFit;
 import hafthold.decide.FullTangFit;
 import hafthold.decide.KnifeFit;
 import hafthold.decide.StackFit;
@@ -23,11 +24,12 @@ final class FitRows {
     record Row(String id, String lead, String words) {}
 
     /** Everything that is said of a knife. */
-    static FitRows of(KnifeFit fit, BenchStyle style) {
+    static FitRows of(EventFit answer, BenchStyle style) {
+        KnifeFit fit = answer.fit();
         FitRows rows = new FitRows();
         rows.add(LIVES, style.say("row.lives"), FitText.lives(fit, style));
         if (fit instanceof FullTangFit full) {
-            new FullTangWords(style, full).write(rows);
+            new FullTangWords(style, full, answer.events().isPresent()).write(rows);
         } else {
             new StackWords(style, (StackFit) fit).write(rows);
         }

@@ -4,12 +4,13 @@ import hafthold.decide.Advice;
 import hafthold.decide.EventFit;
 import hafthold.decide.FullTangFit;
 import hafthold.decide.KnifeFit;
+import hafthold.decide.Reason;
 import hafthold.decide.StackFit;
-import hafthold.decide.Verdict;
 import hafthold.knife.WorkState;
 import hafthold.knife.WorkState.MeasuredMoisture;
 import hafthold.knife.WorkState.SettledAir;
 import hafthold.source.Finding;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,38 +35,26 @@ public record FitText(BenchStyle style) {
     public String of(EventFit answer) {
         KnifeFit fit = answer.fit();
         StringBuilder text = new StringBuilder();
-        text.append(title(fit, style)).append("\n\n");
+        TriedChanges tried = new TriedChanges(style, answer);
+        text.append(tried.title()).append("\n\n");
         text.append(Paragraph.hanging("", verdict(fit), WIDTH)).append('\n');
         TextColumns rows = new TextColumns(10, WIDTH - 12);
-        FitRows.of(fit, style).rows().forEach(row -> rows.row(row.lead(), row.words()));
+        FitRows.of(answer, style).rows().forEach(row -> rows.row(row.lead(), row.words()));
         text.append(rows.text()).append('\n');
         String stays = new StayWords(style, fit instanceof StackFit).block(fit.whole());
         text.append(stays).append(stays.isEmpty() ? "" : "\n");
         text.append(answer.events()
                 .map(events -> EventColumns.of(style, events, WIDTH))
                 .orElse(""));
-        text.append(toDo(fit)).append('\n');
+        text.append(toDo(tried)).append('\n');
         text.append(foundations(fit));
         return text.toString();
-    }
-
-    /** Knife, place and verdict in one line. */
-    static String title(KnifeFit fit, BenchStyle style) {
-        return style.say(
-                "fit.title",
-                "knife",
-                fit.knife().build().order().name().orElse(style.say("fit.unnamed")),
-                "place",
-                fit.destination().name(),
-                "verdict",
-                style.verdict(fit.verdict()));
     }
 
     private String verdict(KnifeFit fit) {
         ReasonWords words = new ReasonWords(style, true);
         String text = verdictSentence(fit, style);
-        List<String> reasons =
-                fit.reasons().stream().limit(SAID_REASONS).map(words::clause).toList();
+        List<String> reasons = said(fit).stream().map(words::clause).toList();
         if (reasons.isEmpty()) {
             return text + " " + style.say("fit.nothing-moves");
         }
@@ -77,16 +66,18 @@ public record FitText(BenchStyle style) {
                                 + style.say(
                                         "fit.also",
                                         "reasons",
-                                        style.joined("semicolon", reasons.subList(1, reasons.size()))))
-                + remedy(fit, style);
+                                        style.joined("semicolon", reasons.subList(1, reasons.size()))));
     }
 
-    /** Whether something that was tried mends it. */
-    static String remedy(KnifeFit fit, BenchStyle style) {
-        boolean adverse = fit.verdict() == Verdict.CHANGE || fit.verdict() == Verdict.REFUSE;
-        boolean mends =
-                fit.advice().stream().anyMatch(advice -> advice.verdict().compareTo(Verdict.CARE) <= 0);
-        return adverse && mends ? " " + style.say("fit.remedy") : "";
+    /** The first few, and whatever gives way however many stand before it. */
+    private static List<Reason> said(KnifeFit fit) {
+        List<Reason> said = new ArrayList<>();
+        for (Reason reason : fit.reasons()) {
+            if (said.size() < SAID_REASONS || reason.givesWay()) {
+                said.add(reason);
+            }
+        }
+        return said;
     }
 
     /** The verdict in one sentence. */
@@ -110,29 +101,23 @@ public record FitText(BenchStyle style) {
                 fit.destination().lives());
     }
 
-    private String toDo(KnifeFit fit) {
-        StringBuilder text = new StringBuilder(style.say("heading.to-do")).append('\n');
-        if (fit.advice().isEmpty()) {
-            return text.append("  ")
-                    .append(nothingToDo(fit, style))
-                    .append('\n')
-                    .toString();
-        }
+    private String toDo(TriedChanges tried) {
+        StringBuilder text = new StringBuilder();
         AdviceWords words = new AdviceWords(style);
-        for (Advice advice : fit.advice()) {
-            text.append(
-                    Paragraph.hanging("  - ", words.toDo(advice.change()) + ": " + words.effect(advice) + ".", WIDTH));
+        for (TriedChanges.Group group : tried.groups()) {
+            text.append(group.heading()).append('\n');
+            if (group.changes().isEmpty()) {
+                text.append(Paragraph.hanging("  ", group.none(), WIDTH));
+            }
+            for (Advice advice : group.changes()) {
+                text.append(Paragraph.hanging(
+                        "  - ", words.toDo(advice.change()) + ": " + words.effect(advice) + ".", WIDTH));
+            }
         }
-        text.append(Paragraph.hanging("  ", style.say("fit.tried"), WIDTH));
+        if (tried.any()) {
+            text.append(Paragraph.hanging("  ", style.say("fit.tried"), WIDTH));
+        }
         return text.toString();
-    }
-
-    /** Why there is no advice. */
-    static String nothingToDo(KnifeFit fit, BenchStyle style) {
-        if (fit.reasons().isEmpty()) {
-            return style.say("fit.build-it");
-        }
-        return style.say(fit.verdict() == Verdict.UNKNOWN ? "fit.measure-first" : "fit.no-better");
     }
 
     private String foundations(KnifeFit fit) {

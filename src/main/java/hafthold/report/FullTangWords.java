@@ -17,22 +17,27 @@ import java.util.List;
  *
  * @param style language and units
  * @param fit the knife and its year
+ * @param hasEvents whether its year is the worse of that without and with events
  */
-record FullTangWords(BenchStyle style, FullTangFit fit) {
+record FullTangWords(BenchStyle style, FullTangFit fit, boolean hasEvents) {
     private static final double SHOWS = 0.005e-3;
     private static final double CLOSE_TO_EDGE = 1.5;
 
     void write(FitRows rows) {
         FitYear year = fit.year();
         FullTangBuild build = fit.knife().build();
+        if (hasEvents) {
+            rows.add("counted", style.say("row.counted"), style.say("counted"));
+        }
         rows.add("made", style.say("row.made"), made(build, year.whole()));
         rows.add("handle", style.say("row.handle"), handle(build));
         rows.add("edges", style.say("row.edges"), edges(year));
         if (year.sides().size() > 1) {
-            year.sides().forEach(side -> rows.add("sides", "- " + style.named("of-two", side.name()), side(side)));
+            year.sides()
+                    .forEach(side -> rows.add("sides", "- " + style.named("of-two", side.name()), quiet(side(side))));
         }
         if (year.places().size() > 1) {
-            rows.add("edges", "", style.say("edges.places", "places", places(year)));
+            rows.add("edges", "", quiet(style.say("edges.places", "places", places(year))));
         }
         Settling.of(fit.knife(), fit.destination())
                 .ifPresent(settling ->
@@ -44,7 +49,7 @@ record FullTangWords(BenchStyle style, FullTangFit fit) {
                 .ifPresent(bow -> rows.add(
                         "bow",
                         style.say("row.bow"),
-                        bent.bow(bow, build.scales().length())));
+                        quiet(bent.bow(bow, build.scales().length()))));
         for (int i = 0; i < year.pins().size(); i++) {
             rows.add(
                     "pins",
@@ -57,6 +62,11 @@ record FullTangWords(BenchStyle style, FullTangFit fit) {
         rows.add("strength", style.say("row.ends"), ends(year.whole()));
         rows.add("strength", style.say("row.heat"), heat(year));
         rows.add("doubt", style.say("row.doubt"), new DriverWords(style).row(fit.likelihood(), year.drivers(), false));
+    }
+
+    /** Marks what is told of the year without events, where the rest counts them. */
+    private String quiet(String words) {
+        return hasEvents ? style.say("counted.quiet", "words", words) : words;
     }
 
     private String made(FullTangBuild build, HandleYear whole) {
@@ -225,17 +235,20 @@ record FullTangWords(BenchStyle style, FullTangFit fit) {
     }
 
     private String heat(FitYear year) {
-        double margin = year.softeningMarginKelvin().value();
-        return style.say(
-                margin < 0 ? "strength.heat.above" : "strength.heat.below",
-                "hottest",
-                style.fixed(year.hottestCelsius(), 0),
-                "margin",
-                style.fixed(Math.abs(margin), 0),
-                "softens",
-                year.softensFirst(),
-                "coldest",
-                style.fixed(year.coldestCelsius(), 0));
+        String hottest = style.fixed(year.hottestCelsius(), 0);
+        String coldest = style.fixed(year.coldestCelsius(), 0);
+        return year.softening()
+                .map(softening -> style.say(
+                        softening.kelvin().value() < 0 ? "strength.heat.above" : "strength.heat.below",
+                        "hottest",
+                        hottest,
+                        "margin",
+                        style.fixed(Math.abs(softening.kelvin().value()), 0),
+                        "softens",
+                        softening.material(),
+                        "coldest",
+                        coldest))
+                .orElseGet(() -> style.say("strength.heat.unstated", "hottest", hottest, "coldest", coldest));
     }
 
     private String length(Band band) {

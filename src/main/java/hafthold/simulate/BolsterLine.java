@@ -41,6 +41,14 @@ final class BolsterLine {
         return step;
     }
 
+    /** The same at one temperature, every input at its value. */
+    static double overTangAt(double celsius, FullTangKnife knife, Material bolster) {
+        return knife.build().tangWidthAt(BOLSTER).metres()
+                / 2
+                * (Doubt.NONE.perKelvin(bolster, Axis.ALONG) - Doubt.NONE.perKelvin(knife.steel(), Axis.ALONG))
+                * (celsius - knife.build().made().temperature().celsius());
+    }
+
     /** Edge of the glued scale, half way up, beyond that of the bolster, a side, m, at the value of every input. */
     Swing scaleOverBolster(Cut cut) {
         List<Hybrid.Part> parts = HandleEngine.partsOf(knife.scale(), cut);

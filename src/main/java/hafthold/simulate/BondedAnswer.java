@@ -80,8 +80,10 @@ final class BondedAnswer {
                 bands.middleUse(),
                 bands.tearUse(),
                 bands.crackUse(),
-                spread.signed(run -> run.softening().margin()),
-                softening.name(),
+                softening.margin().stream()
+                        .mapToObj(margin -> new SofteningMargin(
+                                spread.signed(run -> run.softening().margin().orElseThrow()), softening.name()))
+                        .findFirst(),
                 softening.hottest(),
                 coldest(),
                 bands.band(SideMovement::set),

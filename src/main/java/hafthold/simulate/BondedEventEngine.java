@@ -78,7 +78,9 @@ public final class BondedEventEngine {
         List<List<List<SideMovement>>> all = new ArrayList<>(about);
         all.add(hours);
         return new BondedEventYear(
-                new WorseOfEvents(knife, quiet, bands(all), band(hours, SideMovement::set), answers, course).year(),
+                new WorseOfEvents(
+                                knife, quiet, bands(all), hours.get(0), band(hours, SideMovement::set), answers, course)
+                        .year(),
                 answers,
                 course.above(course.mean().length - 1),
                 above);

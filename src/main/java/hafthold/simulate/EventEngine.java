@@ -4,8 +4,10 @@ import hafthold.air.AirSeries;
 import hafthold.air.CommonYear;
 import hafthold.air.Event;
 import hafthold.air.EventSchedule;
+import hafthold.knife.Bond;
 import hafthold.material.Cut;
 import hafthold.material.Hybrid;
+import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
 import hafthold.quantity.Band;
 import hafthold.simulate.EventWindow.Sample;
@@ -14,9 +16,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
- * One scale, unglued, through the year with events.
+ * One scale through the year with events, glued where the order says with what and it is wide enough, else only pinned.
  *
  * <p>Read it as the method statement: the year that repeats without events is where it starts; heat and water together lead
  * the scale through each event; strain and steps follow as in the year; whichever is worse is the answer. The run is done
@@ -74,15 +77,20 @@ public final class EventEngine {
         List<EventAnswer> answers =
                 schedule.events().stream().map(event -> answer(event, passages)).toList();
         ScalePassage value = passages.get(0);
-        EventHeat heat = EventHeat.of(parts.stream().map(Hybrid.Part::material).toList(), answers);
+        EventHeat heat = EventHeat.of(heated(parts), answers);
         EventCourse course = value.leadingCourse();
         int last = course.mean().length - 1;
         double above = 0;
         for (int hour = 0; hour <= last; hour++) {
             above += course.above(hour) / (last + 1);
         }
-        return new EventYear(
-                worse(quiet, passages), answers, heat.marginKelvin(), heat.softens(), course.above(last), above);
+        return new EventYear(worse(quiet, passages), answers, heat.margin(), course.above(last), above);
+    }
+
+    /** What an event heats: the scale, and the glue under it. */
+    private List<Material> heated(List<Hybrid.Part> parts) {
+        return Stream.concat(parts.stream().map(Hybrid.Part::material), order.bond().map(Bond::adhesive).stream())
+                .toList();
     }
 
     private Optional<GluedSections.Readings> sectionsUnder(List<Hybrid.Part> parts) {
@@ -145,7 +153,6 @@ public final class EventEngine {
                 edge.bonded().larger().value() > quiet.edge().bonded().larger().value();
         EventCourse course = passages.get(0).leadingCourse();
         List<Sample> samples = ScalePassage.samples(course, all);
-        Sample at = samples.get(Math.min(samples.size() - 1, about.get(0).worstSample()));
         return new HandleYear(
                 quiet.scale(),
                 quiet.moisture()
@@ -168,7 +175,7 @@ public final class EventEngine {
                                 band.apply(Movement::pinHeadSunk))),
                 quiet.joint(),
                 quiet.load().map(load -> worse(load, passages.get(0).load())),
-                worst ? month(course, at) : quiet.worstMonth(),
+                worst ? month(about.get(0), moves.get(0), course) : quiet.worstMonth(),
                 quiet.grounds().withoutSamples(),
                 quiet.days(),
                 List.of());
@@ -181,12 +188,25 @@ public final class EventEngine {
                 .orElse(year);
     }
 
-    private static int month(EventCourse course, Sample at) {
+    /** Month of the larger edge step, about an event or in the hours between. */
+    private static int month(Movement about, Movement hours, EventCourse course) {
+        double hour = larger(hours) > larger(about) ? hours.worstSample() : hour(course, about.worstSample());
+        return CommonYear.monthOfHour((int) (hour % CommonYear.HOURS));
+    }
+
+    private static double larger(Movement move) {
+        return Math.max(move.edgeShy(), move.edgeProud());
+    }
+
+    /** Hour of a sample, numbered through all windows. */
+    private static double hour(EventCourse course, int sample) {
+        int left = sample;
         for (EventWindow window : course.windows()) {
-            if (window.samples().contains(at)) {
-                return CommonYear.monthOfHour((int) (window.hour(at) % CommonYear.HOURS));
+            if (left < window.samples().size()) {
+                return window.hour(window.samples().get(left));
             }
+            left -= window.samples().size();
         }
-        return 1;
+        throw new IllegalStateException("sample " + sample + " lies beyond the last event");
     }
 }

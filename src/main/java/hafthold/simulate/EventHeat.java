@@ -3,39 +3,41 @@ package hafthold.simulate;
 import hafthold.material.Material;
 import hafthold.material.Property;
 import hafthold.quantity.Band;
-import hafthold.source.Figure;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * How near the hottest event comes to what softens first.
  *
- * @param marginKelvin lowest service or softening temperature less the hottest face
- * @param softens name of the material that sets it; empty where none states one
+ * @param margin to the hottest face; empty where nothing states a service or softening temperature
  * @param hottestCelsius hottest face
  */
-record EventHeat(Band marginKelvin, String softens, double hottestCelsius) {
-    private static final Band NEVER = Band.exact(1000);
+record EventHeat(Optional<SofteningMargin> margin, double hottestCelsius) {
 
+    /** Of all materials in a handle, its glue among them. */
     static EventHeat of(List<Material> materials, List<EventAnswer> answers) {
-        Band limit = NEVER;
-        String name = "";
-        for (Material material : materials) {
-            for (Property property : List.of(Property.SERVICE_TEMPERATURE, Property.SOFTENING_TEMPERATURE)) {
-                Optional<Figure> figure = material.sheet().figure(property);
-                if (figure.isPresent() && figure.get().value() < limit.value()) {
-                    limit = figure.get().band();
-                    name = material.name();
-                }
-            }
-        }
         Band hottest = answers.stream()
                 .map(EventAnswer::hottestCelsius)
                 .reduce(EventReading::larger)
                 .orElseThrow();
-        return new EventHeat(
-                new Band(limit.low() - hottest.high(), limit.value() - hottest.value(), limit.high() - hottest.low()),
-                name,
-                hottest.value());
+        Optional<SofteningMargin> first = Optional.empty();
+        for (Material material : materials) {
+            for (Property property : List.of(Property.SERVICE_TEMPERATURE, Property.SOFTENING_TEMPERATURE)) {
+                Optional<SofteningMargin> margin = material.sheet()
+                        .figure(property)
+                        .map(limit -> new SofteningMargin(below(limit.band(), hottest), material.name()));
+                if (margin.isPresent()
+                        && first.filter(lower -> lower.kelvin().value()
+                                        <= margin.get().kelvin().value())
+                                .isEmpty()) {
+                    first = margin;
+                }
+            }
+        }
+        return new EventHeat(first, hottest.value());
+    }
+
+    private static Band below(Band limit, Band hottest) {
+        return new Band(limit.low() - hottest.high(), limit.value() - hottest.value(), limit.high() - hottest.low());
     }
 }

@@ -29,8 +29,7 @@ import java.util.Optional;
  *     strength is not known
  * @param tearUse pull on the scale beside the glued edge over its strength
  * @param crackUse the largest of middle, tear and pins
- * @param softeningMarginKelvin lowest service or softening temperature less the hottest air
- * @param softensFirst name of what sets that margin
+ * @param softening what softens first in the hottest air; empty where nothing in it states a softening temperature
  * @param hottestCelsius hottest air about the knife
  * @param coldestCelsius coldest air about the knife
  * @param set lasting loss of half the width after restrained swelling
@@ -63,8 +62,7 @@ public record FitYear(
         Optional<Band> middleUse,
         Optional<Band> tearUse,
         Optional<Band> crackUse,
-        Band softeningMarginKelvin,
-        String softensFirst,
+        Optional<SofteningMargin> softening,
         double hottestCelsius,
         double coldestCelsius,
         Band set,

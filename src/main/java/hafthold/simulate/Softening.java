@@ -8,18 +8,17 @@ import hafthold.source.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
  * What softens first in the heat of a place.
  *
- * @param margin lowest service or softening temperature less the hottest air, K
- * @param name of that material
+ * @param margin lowest service or softening temperature less the hottest air, K; empty where nothing states one
+ * @param name of that material, or empty
  * @param hottest air about the knife, degrees Celsius
  */
-record Softening(double margin, String name, double hottest) {
-    private static final double NOTHING_SOFTENS_CELSIUS = 100;
-
+record Softening(OptionalDouble margin, String name, double hottest) {
     static Softening of(FullTangKnife knife, AirSeries air, Doubt doubt) {
         double hottest = IntStream.range(0, air.size())
                 .mapToDouble(air::temperatureCelsius)
@@ -36,8 +35,8 @@ record Softening(double margin, String name, double hottest) {
                 }
             }
         }
-        double limit = name.isEmpty() ? NOTHING_SOFTENS_CELSIUS : lowest;
-        return new Softening(limit - hottest, name, hottest);
+        return new Softening(
+                name.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(lowest - hottest), name, hottest);
     }
 
     /** Everything in a handle that may soften. */

@@ -1,12 +1,15 @@
 package hafthold.table;
 
+import hafthold.air.AirSeries;
 import hafthold.air.CommonYear;
 import hafthold.air.Event;
 import hafthold.air.EventOccurrence;
+import hafthold.air.UsualStart;
 import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -19,7 +22,7 @@ import java.util.regex.Pattern;
  * </pre>
  *
  * <p>A date is 2026-02-10 or 02-10; the year it names does not count, as one year stands for all. Without a date it starts
- * on 15 January at noon, without a time at noon, without a repeat it happens once a year.
+ * where {@link UsualStart} puts it, without a time at noon, without a repeat it happens once a year.
  */
 public final class EventWords {
     /** What the words look like. */
@@ -30,12 +33,11 @@ public final class EventWords {
     private static final Pattern TIME = Pattern.compile("(\\d{1,2}):(\\d{2})");
     private static final Pattern LENGTH = Pattern.compile("(\\d+(?:\\.\\d+)?)([a-z]*)");
     private static final double HOUR = 3600;
-    private static final double USUAL_START = (14 * 24 + 12) * HOUR;
     private static final int FOR_EVER = Integer.MAX_VALUE;
 
     private final String typed;
     private final EventTable events;
-    private double first = USUAL_START;
+    private OptionalDouble first = OptionalDouble.empty();
     private double every = Double.POSITIVE_INFINITY;
     private int times = FOR_EVER;
 
@@ -47,14 +49,15 @@ public final class EventWords {
     /**
      * One occurrence.
      *
+     * @param outdoors the closed year of outdoor air that it is placed in where no date is said
      * @throws UnknownEventWordsException when the words are not understood
      * @throws UnknownIdException when there is no such event
      */
-    public static EventOccurrence read(String typed, EventTable events) {
-        return new EventWords(typed, events).read();
+    public static EventOccurrence read(String typed, EventTable events, AirSeries outdoors) {
+        return new EventWords(typed, events).read(outdoors);
     }
 
-    private EventOccurrence read() {
+    private EventOccurrence read(AirSeries outdoors) {
         List<String> words = Arrays.asList(typed.strip().split("\\s+"));
         if (words.get(0).isEmpty()) {
             throw fault("is empty");
@@ -66,14 +69,14 @@ public final class EventWords {
             String next;
             switch (word) {
                 case "from" -> {
-                    first = date(next(rest, "a date after 'from'"));
+                    double day = date(next(rest, "a date after 'from'"));
                     next = rest.hasNext() ? rest.next() : "";
                     Matcher time = TIME.matcher(next);
                     if (time.matches()) {
-                        first += clock(next, time);
+                        first = OptionalDouble.of(day + clock(next, time));
                         next = rest.hasNext() ? rest.next() : "";
                     } else {
-                        first += 12 * HOUR;
+                        first = OptionalDouble.of(day + 12 * HOUR);
                     }
                 }
                 case "every" -> {
@@ -97,7 +100,10 @@ public final class EventWords {
             throw fault(String.format(
                     Locale.ROOT, "starts anew before it is over: %s takes %.1f h", event.id(), event.seconds() / HOUR));
         }
-        return new EventOccurrence(event, first, every, Double.isInfinite(every) ? 1 : times);
+        int count = Double.isInfinite(every) ? 1 : times;
+        return first.isPresent()
+                ? new EventOccurrence(event, first.getAsDouble(), every, count)
+                : UsualStart.of(event).place(event, every, count, outdoors);
     }
 
     private String next(Iterator<String> rest, String expected) {

@@ -64,6 +64,52 @@ class EventCommandTest {
                 () -> assertTrue(washed.out().contains("\"split_use\"")));
     }
 
+    /** Advice and some figures are those of the year without events: that has to be seen where they stand. */
+    @Test
+    void fitSaysWhatIsToldWithoutEvents(@TempDir Path folder) throws IOException {
+        Path knife = folder.resolve("knife.toml");
+        Files.writeString(knife, Bench.run("fit", "--example").out());
+        String quiet = Bench.run("fit", knife.toString()).out();
+        String washed = flat(Bench.run("fit", knife.toString(), "--event", WASH).out());
+        String noted = Bench.run("fit", knife.toString(), "--event", WASH, "--format", "markdown")
+                .out();
+        assertAll(
+                () -> assertTrue(quiet.lines().findFirst().orElseThrow().contains(", as built: "), quiet),
+                () -> assertFalse(quiet.contains("Without events:"), quiet),
+                () -> assertFalse(washed.contains("as built"), washed),
+                () -> assertTrue(washed.contains("What to do for the year without events"), washed),
+                () -> assertTrue(washed.contains("Without events: Along the handle"), washed),
+                () -> assertTrue(washed.substring(0, washed.indexOf("Lives")).contains("beyond where glue"), washed),
+                () -> assertTrue(noted.contains("## What to do for the year without events"), noted));
+    }
+
+    @Test
+    void anEventWithoutADateSaysWhichDayWasTaken() {
+        Bench car = compare("--event", "hot-car");
+        Bench frost = compare("--event", "freezer");
+        assertAll(
+                () -> assertTrue(car.out().contains("No date was said, so hot car is taken on "), car.out()),
+                () -> assertTrue(car.out().contains("the middle of the hottest week outdoors"), car.out()),
+                () -> assertTrue(frost.out().contains("the middle of the coldest week outdoors"), frost.out()),
+                () -> assertFalse(compare("--event", WASH).out().contains("No date was said")),
+                () -> assertTrue(Bench.run("compare", "--help").out().contains("hottest week")));
+    }
+
+    /** Walnut bears 65 C, room-cured epoxy does not: the glue is what to warn of. */
+    @Test
+    void compareWarnsOfTheGlueThatSoftensFirst() {
+        Bench washed = compare("--event", WASH);
+        assertTrue(
+                Pattern.compile("event_softens_first\": \"[^\"]*epoxy")
+                        .matcher(washed.out())
+                        .find(),
+                washed.out());
+    }
+
+    private static String flat(String text) {
+        return text.replaceAll("[\\s\u00a0]+", " ");
+    }
+
     @Test
     void aStackIsSentToCompare(@TempDir Path folder) throws IOException {
         Path stack = folder.resolve("stack.toml");

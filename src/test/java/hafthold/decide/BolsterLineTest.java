@@ -3,19 +3,28 @@ package hafthold.decide;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hafthold.air.EventSchedule;
 import hafthold.knife.FullTangKnife;
 import hafthold.simulate.BondedEngine;
+import hafthold.simulate.BondedEventEngine;
 import hafthold.simulate.Destination;
 import hafthold.simulate.FitYear;
 import hafthold.simulate.FitYear.BolsterYear;
 import hafthold.simulate.Sampling;
+import hafthold.table.EventTable;
+import hafthold.table.EventWords;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class BolsterLineTest {
 
     private static FitYear year(String bolster, Destination destination, Sampling sampling) {
-        FullTangKnife knife = (FullTangKnife) FitOrders.knife(String.join(
+        return new BondedEngine(knife(bolster), destination, sampling).year();
+    }
+
+    private static FullTangKnife knife(String bolster) {
+        return (FullTangKnife) FitOrders.knife(String.join(
                 "\n",
                 "pins = []",
                 "[tang]",
@@ -26,7 +35,6 @@ class BolsterLineTest {
                 "[made]",
                 "humidity = \"50 %\"",
                 bolster.isEmpty() ? "" : "[bolster]\nmaterial = \"" + bolster + "\""));
-        return new BondedEngine(knife, destination, sampling).year();
     }
 
     private static BolsterYear at(String bolster, double celsius, double humidity) {
@@ -77,5 +85,21 @@ class BolsterLineTest {
         assertEquals(
                 Optional.empty(),
                 year("", FitOrders.steady(-20, 0.5), Sampling.VALUE_ONLY).bolster());
+    }
+
+    /** A dashboard of 80 C over rooms of 20 C: 60 K, of which the tang takes most; expansions as above. */
+    @Test
+    void itPartsFromTheTangInTheHeatOfAnEvent() {
+        FullTangKnife knife = knife("nickel-silver");
+        Destination rooms = FitOrders.steady(20, 0.5);
+        FitYear quiet = new BondedEngine(knife, rooms, Sampling.VALUE_ONLY).year();
+        EventSchedule sun = new EventSchedule(
+                List.of(EventWords.read("dashboard from 07-10", EventTable.read(FitOrders.TABLES), rooms.outdoors())),
+                1);
+        FitYear year = new BondedEventEngine(knife, rooms, sun).year(quiet).year();
+        double proud = year.bolster().orElseThrow().againstTang().proud().value();
+        assertEquals(0, quiet.bolster().orElseThrow().againstTang().larger().value(), 1e-9);
+        assertTrue(proud > 13e-3 * 45 * (16e-6 - 11e-6) && proud < 13e-3 * 60 * (18e-6 - 10e-6), () -> "" + proud);
+        assertEquals(7, year.whole().worstMonth(), "the edge is worst in the event of July");
     }
 }

@@ -76,4 +76,15 @@ class EventFormsTest {
                 row.chars().filter(c -> c == '|').count());
         assertEquals(4 + EventFigures.ALL.size() + EventFigures.OF_YEAR.size(), row.split(" \\| ", -1).length);
     }
+
+    @Test
+    void whatSoftensFirstIsNamedAndWhereNothingStatesItThatIsSaid() {
+        EventComparison unstated = InventedEvents.weekly(InventedComparison.glued(), Optional.empty());
+        String text = new ComparisonText(BenchStyle.ENGLISH, Optional.empty()).of(unstated);
+        String named = new ComparisonText(BenchStyle.ENGLISH, Optional.empty()).of(WASHED);
+        assertTrue(text.contains("nothing in it states a softening temperature"), text);
+        assertTrue(named.replaceAll("[\\s\u00a0]+", " ").contains("hotter than black walnut bears for long"), named);
+        assertTrue(ComparisonJson.of(unstated).contains("\"event_softening_margin_k\": null"));
+        assertTrue(ComparisonJson.of(unstated).contains("\"event_softens_first\": null"));
+    }
 }

@@ -5,6 +5,7 @@ import hafthold.decide.EventComparison;
 import hafthold.quantity.Band;
 import hafthold.simulate.EventAnswer;
 import hafthold.simulate.EventYear;
+import hafthold.simulate.SofteningMargin;
 import hafthold.table.EventTable;
 import hafthold.table.TableSet;
 import java.util.List;
@@ -15,16 +16,15 @@ final class InventedEvents {
     private InventedEvents() {}
 
     static EventComparison weekly(Comparison comparison) {
+        return weekly(comparison, Optional.of(new SofteningMargin(new Band(-9.5, -4.25, 1), "black walnut")));
+    }
+
+    /** The same, with what softens first. */
+    static EventComparison weekly(Comparison comparison, Optional<SofteningMargin> softening) {
         return new EventComparison(
                 comparison,
                 comparison.ranked().stream()
-                        .map(answer -> new EventYear(
-                                answer.year(),
-                                List.of(washed()),
-                                new Band(-9.5, -4.25, 1),
-                                "black walnut",
-                                0.0031,
-                                0.0042))
+                        .map(answer -> new EventYear(answer.year(), List.of(washed()), softening, 0.0031, 0.0042))
                         .toList());
     }
 

@@ -33,6 +33,7 @@ import hafthold.simulate.PartsJoint;
 import hafthold.simulate.RestsOn;
 import hafthold.simulate.ScaleChoice;
 import hafthold.simulate.SectionPose;
+import hafthold.simulate.SofteningMargin;
 import hafthold.simulate.Step;
 import hafthold.simulate.WorstPins;
 import hafthold.source.Evidence;
@@ -56,6 +57,11 @@ final class InventedFit {
     private InventedFit() {}
 
     static FullTangFit walnut() {
+        return walnut(Optional.of(new SofteningMargin(new Band(24, 34, 59), "two-part epoxy, slow")));
+    }
+
+    /** The same, with what softens first. */
+    static FullTangFit walnut(Optional<SofteningMargin> softening) {
         FullTangKnife knife = example();
         FitLimits retouch = limits("retouch", 0.25, 0.40, 0.15, 0.20);
         List<Reason> reasons = List.of(
@@ -86,7 +92,7 @@ final class InventedFit {
                         Outdoors.usual(),
                         new AirSeries(3600, new double[] {20, 20}, new double[] {0.2, 0.2}),
                         0.03),
-                year(),
+                year(softening),
                 Verdict.CHANGE,
                 reasons,
                 new Likelihood(100, OptionalDouble.of(0.83), List.of()),
@@ -94,7 +100,21 @@ final class InventedFit {
                 findings);
     }
 
-    private static FitYear year() {
+    /** The same for other reasons. */
+    static FullTangFit walnut(List<Reason> reasons) {
+        FullTangFit fit = walnut();
+        return new FullTangFit(
+                fit.knife(),
+                fit.destination(),
+                fit.year(),
+                fit.verdict(),
+                reasons,
+                fit.likelihood(),
+                fit.advice(),
+                fit.findings());
+    }
+
+    private static FitYear year(Optional<SofteningMargin> softening) {
         SectionPose pose = new SectionPose(0, 13e-3, 4e-3, 1e-4, 8e-3, 0, 0, 0, 0, 0, 0, 0);
         return new FitYear(
                 whole(),
@@ -115,8 +135,7 @@ final class InventedFit {
                 Optional.of(new Band(0.5, 1.2, 2.5)),
                 Optional.of(new Band(0.6, 1.25, 2.7)),
                 Optional.of(new Band(0.6, 1.3, 2.8)),
-                new Band(24, 34, 59),
-                "two-part epoxy, slow",
+                softening,
                 21,
                 20,
                 NONE,

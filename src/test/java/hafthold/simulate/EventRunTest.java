@@ -189,7 +189,7 @@ class EventRunTest {
     }
 
     private static EventSchedule schedule(String words) {
-        return new EventSchedule(List.of(EventWords.read(words, EVENTS)), 1);
+        return new EventSchedule(List.of(EventWords.read(words, EVENTS, ROOM)), 1);
     }
 
     private static EventAnswer answer(String event, EventCourse course) {

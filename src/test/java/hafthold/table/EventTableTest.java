@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hafthold.air.AirSeries;
 import hafthold.air.Event;
 import hafthold.air.EventOccurrence;
 import hafthold.air.EventPhase;
+import hafthold.air.EventSchedule;
+import hafthold.source.Finding;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -24,6 +27,8 @@ class EventTableTest {
     private static final TableSet TABLES = TableSet.builtIn();
     private static final EventTable EVENTS = EventTable.read(TABLES);
     private static final double DAY = 86_400;
+    /** Warmest on 16 July, coldest on 14 January, the 196th and 13th day counted from 0. */
+    private static final AirSeries YEAR = cosineYear(196);
 
     @Test
     void everyEventOfTheTradeIsThereWithARuleAndItsGround() {
@@ -74,15 +79,43 @@ class EventTableTest {
                 "dishwasher from 2026-02-10 20:00 every 7 d | 40.8333333 | 7 | 2147483647",
                 "dishwasher every 1 weeks 3 times from 02-10 20:00 | 40.8333333 | 7 | 3",
                 "soak from 2024-02-29 | 58.5 | Infinity | 1",
-                "hot-car | 14.5 | Infinity | 1",
-                "hand-wash every 12h | 14.5 | 0.5 | 2147483647",
+                "soak | 14.5 | Infinity | 1",
+                "hand-wash every 12h | 0 | 0.5 | 2147483647",
+                "hot-car | 196.5 | Infinity | 1",
+                "dishwasher 3 times every 7 d | 196.5 | 7 | 3",
+                "dishwasher every 7 d | 0.5 | 7 | 2147483647",
+                "freezer | 13.5 | Infinity | 1",
                 "hand-wash from 1-1 00:30 every 90 min 2 times | 0.0208333 | 0.0625 | 2",
             })
     void wordsSayWhen(String words, double firstDay, double everyDays, int times) {
-        EventOccurrence occurrence = EventWords.read(words, EVENTS);
+        EventOccurrence occurrence = EventWords.read(words, EVENTS, YEAR);
         assertEquals(firstDay, occurrence.firstSeconds() / DAY, 1e-6);
         assertEquals(everyDays, occurrence.everySeconds() / DAY, 1e-6);
         assertEquals(times, occurrence.times());
+    }
+
+    /** South of the line the hottest week lies about the turn of the year; what would outlast the year starts earlier. */
+    @Test
+    void whatNobodyDatedIsSaidAndEndsWithinTheYear() {
+        EventOccurrence frost = EventWords.read("freezer", EVENTS, cosineYear(182));
+        assertTrue(frost.firstSeconds() + 14 * 3600 <= 365 * DAY, () -> "starts " + frost.firstSeconds());
+        EventSchedule asked = new EventSchedule(
+                List.of(EventWords.read("hot-car", EVENTS, YEAR), EventWords.read("soak from 3-1", EVENTS, YEAR)), 1);
+        assertEquals(
+                List.of(
+                        "No date was said, so hot car is taken on 16 July 12:00, the middle of the hottest week outdoors;"
+                                + " write 'from 07-15' for another."),
+                asked.taken().stream().map(Finding::text).toList());
+    }
+
+    private static AirSeries cosineYear(int warmestDay) {
+        double[] celsius = new double[8760];
+        double[] humidity = new double[celsius.length];
+        for (int hour = 0; hour < celsius.length; hour++) {
+            celsius[hour] = 10 + 10 * Math.cos(2 * Math.PI * (hour / 24 - warmestDay) / 365);
+            humidity[hour] = 0.5;
+        }
+        return new AirSeries(3600, celsius, humidity);
     }
 
     @ParameterizedTest
@@ -104,14 +137,15 @@ class EventTableTest {
             })
     void otherWordsAreAnsweredWithWhatWouldBeRight(String words, String part) {
         UnknownEventWordsException fault =
-                assertThrows(UnknownEventWordsException.class, () -> EventWords.read(words, EVENTS));
+                assertThrows(UnknownEventWordsException.class, () -> EventWords.read(words, EVENTS, YEAR));
         assertTrue(fault.getMessage().contains(part), fault.getMessage());
         assertTrue(fault.getMessage().contains("every 7 d"), fault.getMessage());
     }
 
     @Test
     void anUnknownEventNamesTheNearest() {
-        UnknownIdException fault = assertThrows(UnknownIdException.class, () -> EventWords.read("dishwahser", EVENTS));
+        UnknownIdException fault =
+                assertThrows(UnknownIdException.class, () -> EventWords.read("dishwahser", EVENTS, YEAR));
         assertTrue(fault.getMessage().contains("did you mean dishwasher?"), fault.getMessage());
     }
 
