@@ -65,5 +65,10 @@ public record Reason(Kind kind, Optional<Band> size, FitLimits heldTo, boolean k
         public boolean isUse() {
             return this == PIN_CRACK || this == GLUE_LINE || this == SCALE_SPLIT || this == PARTS_JOINT;
         }
+
+        /** True where something may crack, part, soften or come loose, and not only move. */
+        public boolean canHarm() {
+            return isUse() || this == END_LETS_GO || this == SOFTENING || this == STACK_GAP;
+        }
     }
 }

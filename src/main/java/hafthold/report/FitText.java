@@ -9,10 +9,12 @@ import hafthold.decide.Verdict;
 import hafthold.knife.WorkState;
 import hafthold.knife.WorkState.MeasuredMoisture;
 import hafthold.knife.WorkState.SettledAir;
+import hafthold.simulate.Settling;
 import hafthold.source.Finding;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * One knife in one place as a note for the bench: the verdict first, then what moves, what bears it, what to do, and
@@ -97,7 +99,11 @@ public record FitText(BenchStyle style) {
                 "subject",
                 fit instanceof FullTangFit ? words.nameOf(fit.whole()) : style.say("fit.stack"),
                 "verdict",
-                words.verdictOf(fit.verdict()));
+                words.verdictOf(fit.verdict(), fit.whole(), fit.reasons(), settling(fit)));
+    }
+
+    private static Optional<Settling> settling(KnifeFit fit) {
+        return fit instanceof FullTangFit full ? Settling.of(full.knife(), full.destination()) : Optional.empty();
     }
 
     /** Where the knife lives. */
