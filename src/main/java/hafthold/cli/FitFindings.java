@@ -24,6 +24,9 @@ final class FitFindings {
         if (knife instanceof FullTangKnife full) {
             List<ScaleMaterial> materials = new ArrayList<>(List.of(full.scale(), full.adhesive()));
             materials.addAll(full.liners());
+            materials.addAll(full.pinMetals());
+            full.bolster().ifPresent(materials::add);
+            materials.add(full.steel());
             return materials;
         }
         return ((TangStackKnife) knife).parts();

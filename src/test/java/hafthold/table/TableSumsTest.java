@@ -45,7 +45,7 @@ class TableSumsTest {
     @CsvSource({
         "materials.csv, id, 250",
         "wood-names.csv, name, 55",
-        "cautions.csv, text, 71",
+        "cautions.csv, text, 78",
         "places.csv, id, 170",
         "limits.csv, class, 4"
     })
