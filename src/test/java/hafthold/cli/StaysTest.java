@@ -103,6 +103,21 @@ class StaysTest {
         assertTrue(json.contains("\"worst_date\": \"2027-"), json);
     }
 
+    /** Analytic: sanded in the air of a shop that is held, nothing moves as long as it lies there. */
+    @Test
+    void aFirstStayOfHeldAirIsTheAirOfFinalSanding() throws IOException {
+        String stays = write("shop-first.csv", HEADER + "2026-07-06,shop,,,,23 C,35 %\n2026-09-06,,oslo,,heated-home,,\n");
+        List<String> rows = trace(stays);
+        for (String row : rows.subList(1, 60 * 24)) {
+            assertEquals(0, Double.parseDouble(row.split(",", -1)[10]), 1e-5, row);
+        }
+        String text = compare(stays, "--samples", "1").out();
+        assertTrue(text.contains("23 \u00b0C and 35 % humidity"), text);
+        assertTrue(text.replaceAll("\\s+", " ").contains("taken from the first stay"), text);
+        String said = compare(stays, "--samples", "1", "--made-rh", "50 %").out();
+        assertTrue(said.contains("23 \u00b0C and 50 % humidity"), said);
+    }
+
     @Test
     void aRecordedFileOfAFewWeeksCountsAsRecordedWhereItCovers() throws IOException {
         StringBuilder text = new StringBuilder("time,temperature_c,rh_percent\n");
