@@ -102,7 +102,7 @@ record AnswerWords(BenchStyle style) {
                             style.say("answer.timing", "timing", SettlingWords.sentence(style, settling))));
         }
         DriverWords doubt = new DriverWords(style);
-        Optional<String> holds = doubt.holds(answer.likelihood()).filter(share -> answer.verdict() != Verdict.UNKNOWN);
+        Optional<String> holds = doubt.holds(answer.likelihood(), answer.verdict());
         if (holds.isPresent()) {
             sentences.add(style.say("answer.holds", "holds", holds.get()));
             String next = doubt.measureNext(year.grounds().drivers());
