@@ -44,7 +44,7 @@ class TableSumsTest {
     @ParameterizedTest
     @CsvSource({
         "materials.csv, id, 250",
-        "wood-names.csv, name, 55",
+        "wood-names.csv, name, 75",
         "cautions.csv, text, 78",
         "places.csv, id, 170",
         "limits.csv, class, 4"
