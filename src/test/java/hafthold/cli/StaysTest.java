@@ -152,8 +152,8 @@ class StaysTest {
                 write("b.csv", HEADER + "2026-07-06,shop,oslo,,,,\n2026-07-06,x,oslo,,,,\n"),
                 "b.csv line 3, column from: '2026-07-06' is not right: expected a day after 2026-07-06");
         assertFault(
-                write("c.csv", HEADER + "2026-07-06,shop,Oslo,,,,\n"),
-                "c.csv line 2, column place: 'Oslo' is not right: expected the id of a place; did you mean oslo?");
+                write("c.csv", HEADER + "2026-07-06,shop,Osslo,,,,\n"),
+                "c.csv line 2, column place: 'Osslo' is not right: expected the id of a place; did you mean oslo?");
         assertFault(
                 write("d.csv", HEADER + "2026-07-06,shop,oslo,,garage,,\n"),
                 "d.csv line 2, column setting: 'garage' is not right");
