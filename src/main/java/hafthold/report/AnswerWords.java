@@ -113,6 +113,22 @@ record AnswerWords(BenchStyle style) {
         return String.join(" ", sentences);
     }
 
+    /** One answer in one line: verdict and what decides it. */
+    String line(Ranked answer) {
+        String reason = answer.reasons().stream()
+                .findFirst()
+                .map(new ReasonWords(style, false)::clause)
+                .orElseGet(() -> style.say("answer.no-reason"));
+        return style.say(
+                "answer.line",
+                "subject",
+                nameOf(answer.year()),
+                "verdict",
+                style.verdict(answer.verdict()),
+                "reason",
+                reason);
+    }
+
     private String edgeSentence(Ranked answer) {
         HandleYear year = answer.year();
         EdgeStep worst = EdgeStep.worst(year);
