@@ -152,6 +152,9 @@ class StaysTest {
                 write("b.csv", HEADER + "2026-07-06,shop,oslo,,,,\n2026-07-06,x,oslo,,,,\n"),
                 "b.csv line 3, column from: '2026-07-06' is not right: expected a day after 2026-07-06");
         assertFault(
+                write("m.csv", HEADER + "2026-13-06,shop,oslo,,,,\n"),
+                "such as 2026-07-18; there is no month 13");
+        assertFault(
                 write("c.csv", HEADER + "2026-07-06,shop,Osslo,,,,\n"),
                 "c.csv line 2, column place: 'Osslo' is not right: expected the id of a place; did you mean oslo?");
         assertFault(
@@ -168,7 +171,7 @@ class StaysTest {
                 write("g.csv", "from,town\n2026-07-06,oslo\n"),
                 "g.csv line 1, column town: 'town' is not right: expected");
         assertFault(write("h.csv", HEADER), "h.csv: holds no stay");
-        assertFault(folder.resolve("none.csv").toString(), "none.csv: cannot be read");
+        assertFault(folder.resolve("none.csv").toString(), "none.csv: is not there; expected a table of stays");
     }
 
     @Test
