@@ -108,12 +108,7 @@ public record FitText(BenchStyle style) {
 
     /** Where the knife lives. */
     static String lives(KnifeFit fit, BenchStyle style) {
-        return style.say(
-                "fit.lives",
-                "setting",
-                style.named("setting", fit.destination().setting().id()),
-                "rule",
-                fit.destination().lives());
+        return new SituationWords(style).lives(fit.destination());
     }
 
     private String toDo(KnifeFit fit) {
@@ -144,14 +139,16 @@ public record FitText(BenchStyle style) {
     private String foundations(KnifeFit fit) {
         StringBuilder text = new StringBuilder(style.say("heading.rests-on")).append('\n');
         for (Finding.Kind kind : Finding.Kind.values()) {
+            Map<String, String> names = FitInputs.names(fit.knife());
             Map<String, String> lines = new LinkedHashMap<>();
             fit.findings().stream()
                     .filter(finding -> finding.kind() == kind)
-                    .forEach(finding -> lines.merge(finding.text(), finding.subject(), FitText::both));
+                    .forEach(finding -> lines.merge(
+                            finding.text(), FindingDigest.worded(finding.subject(), names), FitText::both));
             if (!lines.isEmpty()) {
                 text.append("  ").append(FindingDigest.headingOf(style, kind)).append(":\n");
                 lines.forEach((line, subject) ->
-                        text.append(Paragraph.hanging("  - ", subject.replace('-', ' ') + ": " + line, WIDTH)));
+                        text.append(Paragraph.hanging("  - ", subject + ": " + line, WIDTH)));
             }
         }
         return text.toString();

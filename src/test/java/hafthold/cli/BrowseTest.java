@@ -64,6 +64,11 @@ class BrowseTest {
     }
 
     @Test
+    void theResistanceOfAFinishIsHeadedByItsUnit() {
+        assertTrue(Bench.run("materials", "--finishes").out().contains("resistance, 1e9 m\u00b2 s Pa/kg"));
+    }
+
+    @Test
     void aPartOfAnIdListsAllThatHoldIt() {
         Bench oaks = Bench.run("materials", "oak");
         assertEquals(ExitCode.DONE, oaks.code(), oaks.err());
