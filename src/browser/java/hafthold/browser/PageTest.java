@@ -168,7 +168,7 @@ class PageTest {
     }
 
     Stream<Path> cards() {
-        return pages().filter(page -> page.endsWith("card.html"));
+        return pages().filter(page -> page.endsWith("card.html") || page.endsWith("quote.html"));
     }
 
     @Test

@@ -113,7 +113,9 @@ final class CardCommand implements Runnable {
                 LimitTable.read(set),
                 style.units(),
                 style.words());
-        CustomerCard card = of(cardOrder, set, library, conditions, candidates(library));
+        List<Candidate> candidates = candidates(library);
+        CustomerCard card = of(cardOrder, set, library, conditions, candidates);
+        String name = candidates.size() > 1 ? "quote" : "card";
         spec.commandLine()
                 .getOut()
                 .print(
@@ -123,7 +125,7 @@ final class CardCommand implements Runnable {
                             case JSON, CSV -> card.json();
                         });
         output.folder()
-                .ifPresent(folder -> spec.commandLine().getErr().println("card: " + write(card, folder, "card")));
+                .ifPresent(folder -> spec.commandLine().getErr().println("card: " + write(card, folder, name)));
     }
 
     /**

@@ -6,9 +6,9 @@ import hafthold.knife.Knife;
 import hafthold.knife.Pin;
 import hafthold.knife.TangStackKnife;
 import hafthold.material.Cut;
-import hafthold.material.Hybrid;
 import hafthold.material.ScaleMaterial;
 import hafthold.simulate.Destination;
+import hafthold.simulate.HandleEngine;
 import hafthold.source.Finding;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,13 +24,20 @@ final class FitFindings {
         if (knife instanceof FullTangKnife full) {
             List<ScaleMaterial> materials = new ArrayList<>(List.of(full.scale(), full.adhesive()));
             materials.addAll(full.liners());
+            materials.addAll(full.pinMetals());
+            full.bolster().ifPresent(materials::add);
+            materials.add(full.steel());
             return materials;
         }
         return ((TangStackKnife) knife).parts();
     }
 
-    /** Grounds of the answer, and what this knife has to mind in this place. */
-    static List<Finding> of(Knife knife, Destination destination) {
+    /**
+     * Grounds of the answer, and what this knife has to mind in this place.
+     *
+     * @param hasEvents whether dishwashers and the like are reckoned too
+     */
+    static List<Finding> of(Knife knife, Destination destination, boolean hasEvents) {
         List<Finding> findings = new ArrayList<>();
         findings.add(destination.setting().finding());
         findings.add(new Finding(
@@ -38,14 +45,15 @@ final class FitFindings {
                 "limits",
                 "How much may show is a workshop's judgement; no published tolerance for knives was found."));
         if (knife instanceof FullTangKnife full) {
-            fullTang(full, destination, findings);
+            fullTang(full, destination, hasEvents, findings);
         } else {
             stack(findings);
         }
         return findings;
     }
 
-    private static void fullTang(FullTangKnife knife, Destination destination, List<Finding> findings) {
+    private static void fullTang(
+            FullTangKnife knife, Destination destination, boolean hasEvents, List<Finding> findings) {
         findings.add(new Finding(
                 Finding.Kind.ESTIMATE,
                 "stress",
@@ -61,12 +69,14 @@ final class FitFindings {
                 Finding.Kind.ESTIMATE,
                 "pins",
                 "Holes are taken to follow the unglued scale, pins to be rigid and without friction."));
-        if (knife.cutLeft() == Cut.BURL || knife.scale() instanceof Hybrid) {
-            findings.add(
-                    new Finding(
-                            Finding.Kind.ESTIMATE,
-                            "burl",
-                            "It is taken to part at the stretch at which straight grain does, 0.67 %; no test of it was found."));
+        if (knife.sides().stream()
+                .flatMap(cut -> HandleEngine.partsOf(knife.scale(), cut).stream())
+                .anyMatch(part -> part.cut() == Cut.BURL)) {
+            findings.add(new Finding(
+                    Finding.Kind.ESTIMATE,
+                    "burl",
+                    "It is taken to part where grain that lies across the pull does, which bears about half of the mean"
+                            + " tension; no test of burl was found."));
         }
         if (!knife.liners().isEmpty()) {
             findings.add(new Finding(
@@ -100,10 +110,10 @@ final class FitFindings {
                     "rust",
                     "This air is damp enough to rust steel under a scale: seal the tang before you glue."));
         }
-        waterTraps(knife, findings);
+        waterTraps(knife, hasEvents, findings);
     }
 
-    private static void waterTraps(FullTangKnife knife, List<Finding> findings) {
+    private static void waterTraps(FullTangKnife knife, boolean hasEvents, List<Finding> findings) {
         if (!knife.build().order().kitchen()) {
             return;
         }
@@ -117,7 +127,8 @@ final class FitFindings {
         findings.add(new Finding(
                 Finding.Kind.CAUTION,
                 "washing",
-                "Wash it by hand and dry it at once: a dishwasher is hotter and wetter than any year reckoned here."));
+                "Wash it by hand and dry it at once"
+                        + (hasEvents ? "." : ": a dishwasher is hotter and wetter than any year reckoned here.")));
     }
 
     private static void stack(List<Finding> findings) {

@@ -19,9 +19,11 @@ import hafthold.table.MaterialLibrary;
 import hafthold.table.MaterialRow;
 import hafthold.table.TableSet;
 import hafthold.table.Treatment;
+import hafthold.table.UnknownIdException;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -58,7 +60,7 @@ final class MaterialsCommand implements Runnable {
     @Option(names = "--events", description = "list what --event knows instead, each with its rule")
     private boolean events;
 
-    @Parameters(arity = "0..1", paramLabel = "MATERIAL", description = "id of one material")
+    @Parameters(arity = "0..1", paramLabel = "MATERIAL", description = "id of one material, or a part of ids, such as oak")
     private String id;
 
     @Override
@@ -75,7 +77,11 @@ final class MaterialsCommand implements Runnable {
         }
         MaterialLibrary library = MaterialLibrary.read(set);
         if (id == null) {
-            output.print(out, list(library));
+            output.print(out, list(library, library.listed(role)));
+            return;
+        }
+        if (!idsLike(library).isEmpty() && library.row(id).isEmpty() && !isFound(library)) {
+            output.print(out, list(library, idsLike(library)));
             return;
         }
         ScaleMaterial material = library.find(id);
@@ -89,9 +95,26 @@ final class MaterialsCommand implements Runnable {
         }
     }
 
-    private Listing list(MaterialLibrary library) {
+    /** Rows whose id holds what was typed, such as all oaks. */
+    private List<MaterialRow> idsLike(MaterialLibrary library) {
+        String typed = id.strip().toLowerCase(Locale.ROOT).replace(' ', '-');
+        return typed.isEmpty()
+                ? List.of()
+                : library.rows().stream().filter(row -> row.id().contains(typed)).toList();
+    }
+
+    private boolean isFound(MaterialLibrary library) {
+        try {
+            library.find(id);
+            return true;
+        } catch (UnknownIdException e) {
+            return false;
+        }
+    }
+
+    private static Listing list(MaterialLibrary library, List<MaterialRow> rows) {
         Listing.Builder listing = Listing.of("materials", "id", "name", "family", "evidence");
-        for (MaterialRow row : library.listed(role)) {
+        for (MaterialRow row : rows) {
             ScaleMaterial material = library.find(row.id());
             listing.row(
                     row.id(),
@@ -216,7 +239,7 @@ final class MaterialsCommand implements Runnable {
     /** Back from SI to the unit of the table, without the dust that the two conversions leave. */
     private static double inTableUnit(double si, Property property) {
         double value = si / property.toSi();
-        return Double.parseDouble(String.format(java.util.Locale.ROOT, "%.9g", value));
+        return Double.parseDouble(String.format(Locale.ROOT, "%.9g", value));
     }
 
     private static void remarks(

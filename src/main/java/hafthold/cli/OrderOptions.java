@@ -1,7 +1,9 @@
 package hafthold.cli;
 
+import hafthold.air.HeldAir;
 import hafthold.air.Place;
 import hafthold.air.Setting;
+import hafthold.air.StayChain;
 import hafthold.material.Axis;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
@@ -17,9 +19,11 @@ import hafthold.table.UsualBuild;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -30,6 +34,9 @@ final class OrderOptions {
     static final String USUAL_STEEL = "steel-stainless-martensitic";
     static final String USUAL_PIN = "brass-free-cutting";
 
+    private static final String MADE_HUMIDITY = "--made-rh";
+    private static final String MADE_TEMPERATURE = "--made-temp";
+
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
@@ -37,17 +44,19 @@ final class OrderOptions {
     private WhereOptions where;
 
     @Option(
-            names = "--made-rh",
+            names = MADE_HUMIDITY,
             paramLabel = "HUMIDITY",
             defaultValue = "50 %",
-            description = "humidity the scales have settled to at final sanding (default: ${DEFAULT-VALUE})")
+            description = "humidity the scales have settled to at final sanding (default: ${DEFAULT-VALUE}; with --stays"
+                    + " that of a first stay of held air)")
     private RelativeHumidity madeHumidity;
 
     @Option(
-            names = "--made-temp",
+            names = MADE_TEMPERATURE,
             paramLabel = "TEMPERATURE",
             defaultValue = "20 C",
-            description = "temperature at final sanding (default: ${DEFAULT-VALUE})")
+            description = "temperature at final sanding (default: ${DEFAULT-VALUE}; with --stays that of a first stay of"
+                    + " held air)")
     private Temperature madeTemperature;
 
     @Option(
@@ -60,21 +69,47 @@ final class OrderOptions {
     @Mixin
     private HandleOptions handle;
 
+    private Optional<HeldAir> shop = Optional.empty();
+
     /** The order in the engine's words. */
     Conditions conditions(TableSet tables, MaterialLibrary library) {
         return conditions(tables, library, destination(tables));
     }
 
     private Conditions conditions(TableSet tables, MaterialLibrary library, Destination destination) {
+        shop = destination.stays().flatMap(OrderOptions::shop);
         return new Conditions(
                 handle.handle(),
-                madeTemperature,
-                madeHumidity,
+                madeTemperature(),
+                madeHumidity(),
                 FinishTable.read(tables).find(finish),
                 destination,
                 expansion(library, USUAL_STEEL),
                 expansion(library, USUAL_PIN),
                 Optional.of(UsualBuild.bond(library, handle.tangThickness())));
+    }
+
+    /** The air of the first of several stays, which is that of final sanding, where it is told as held. */
+    private static Optional<HeldAir> shop(StayChain chain) {
+        return chain.stays().size() > 1 && chain.stays().get(0).setting() instanceof HeldAir held
+                ? Optional.of(held)
+                : Optional.empty();
+    }
+
+    private Temperature madeTemperature() {
+        return isOfShop(MADE_TEMPERATURE) ? new Temperature(shop.orElseThrow().celsius()) : madeTemperature;
+    }
+
+    private RelativeHumidity madeHumidity() {
+        return isOfShop(MADE_HUMIDITY)
+                ? new RelativeHumidity(shop.orElseThrow().humidityFraction())
+                : madeHumidity;
+    }
+
+    private boolean isOfShop(String name) {
+        return shop.isPresent()
+                && (name.equals(MADE_HUMIDITY) || name.equals(MADE_TEMPERATURE))
+                && !isGiven(name);
     }
 
     /** The same order for many places: those named, the air of a file, or all places of the tables. */
@@ -100,20 +135,35 @@ final class OrderOptions {
     /** What was taken for want of a word, and what was done to recorded air; asked for after the conditions. */
     List<Finding> defaults() {
         List<Finding> defaults = new ArrayList<>(where.findings());
-        for (String name : List.of(
-                "--setting",
-                "--made-rh",
-                "--made-temp",
-                "--finish",
-                "--width",
-                "--thickness",
-                "--length",
-                "--tang",
-                "--pin",
-                "--clearance")) {
-            if (!isGiven(name) && !(name.equals("--setting") && where.stays().isPresent())) {
-                defaults.add(new Finding(Finding.Kind.DEFAULT, name, "Not given, so " + usual(name) + " was taken."));
-            }
+        if (isOfShop(MADE_HUMIDITY) || isOfShop(MADE_TEMPERATURE)) {
+            defaults.add(new Finding(
+                    Finding.Kind.DEFAULT,
+                    "final sanding",
+                    "Its air is taken from the first stay, since that begins on the day of final sanding: "
+                            + String.format(
+                                    Locale.ROOT,
+                                    "%.1f C, %.0f %% humidity.",
+                                    madeTemperature().celsius(),
+                                    madeHumidity().percent())));
+        }
+        List<String> taken = Stream.of(
+                        "--setting",
+                        MADE_HUMIDITY,
+                        MADE_TEMPERATURE,
+                        "--finish",
+                        "--width",
+                        "--thickness",
+                        "--length",
+                        "--tang",
+                        "--pin",
+                        "--clearance")
+                .filter(name -> !isGiven(name) && !isOfShop(name))
+                .filter(name -> !(name.equals("--setting") && where.stays().isPresent()))
+                .map(name -> name + " " + usual(name))
+                .toList();
+        if (!taken.isEmpty()) {
+            defaults.add(new Finding(
+                    Finding.Kind.DEFAULT, "all", "Not given, so taken as usual: " + String.join(", ", taken) + "."));
         }
         defaults.add(new Finding(
                 Finding.Kind.DEFAULT,
@@ -123,8 +173,8 @@ final class OrderOptions {
         defaults.add(new Finding(
                 Finding.Kind.DEFAULT,
                 "glue",
-                "Two-part epoxy, 0.1 mm thick, over the whole tang, bonded in the air of final sanding, and it is taken to"
-                        + " hold."));
+                "Two-part epoxy, 0.1 mm thick, over the whole tang, bonded in the air of final sanding. Steps are worked"
+                        + " out as if it held; whether it does is judged, and where it does not the ends count as loose."));
         return defaults;
     }
 

@@ -7,11 +7,17 @@ import hafthold.table.MaterialLibrary;
 import hafthold.table.MaterialRow;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
 /** Which materials, and how they are cut. */
 final class RackOptions {
+    private static final Map<String, String> OTHER_PARTS = Map.of(
+            "steel", "a steel for the tang, which 'fit' takes as tang.steel",
+            "pin", "for pins and bolsters, which 'fit' takes as the metal of a pin",
+            "adhesive", "a glue, which 'fit' takes as glue.adhesive");
+
     @Option(
             names = "--material",
             paramLabel = "MATERIAL",
@@ -25,7 +31,7 @@ final class RackOptions {
             names = "--cut",
             paramLabel = "CUT",
             split = ",",
-            description = "flat, rift, quarter, burl or cross, several separated by commas; counts for wood only"
+            description = "flat (plain-sawn), rift, quarter, burl or cross, several separated by commas; counts for wood only"
                     + " (default: as it is usually sold)")
     private List<Cut> cuts = List.of();
 
@@ -36,7 +42,12 @@ final class RackOptions {
                 : materials.stream().distinct().toList();
         List<Candidate> candidates = new ArrayList<>();
         for (String id : ids) {
+            requireScale(library, id);
             ScaleMaterial material = library.find(id);
+            if (material.usualCut() != Cut.NONE && cuts.contains(Cut.NONE)) {
+                throw new WrongUsageException("wood always lies in some cut: --cut none is for sheet and cast goods; for "
+                        + id + " say flat, rift, quarter, burl or cross");
+            }
             if (material.usualCut() == Cut.NONE || cuts.isEmpty()) {
                 candidates.add(new Candidate(material, material.usualCut()));
             } else {
@@ -44,6 +55,17 @@ final class RackOptions {
             }
         }
         return candidates;
+    }
+
+    /** Refuses what is made of no scale: the steel of a tang, the metal of a pin, glue. */
+    private static void requireScale(MaterialLibrary library, String id) {
+        library.row(id)
+                .map(MaterialRow::role)
+                .filter(OTHER_PARTS::containsKey)
+                .ifPresent(role -> {
+                    throw new WrongUsageException(id + " is no scale material but " + OTHER_PARTS.get(role)
+                            + "; 'hafthold materials' lists what scales are made of");
+                });
     }
 
     /** The first material that was named, if any. */

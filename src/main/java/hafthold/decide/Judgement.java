@@ -199,7 +199,7 @@ public final class Judgement {
                 .sorted(Comparator.comparingInt(Standing::weight)
                         .thenComparingDouble(Standing::use)
                         .reversed())
-                .map(standing -> standing.reason(classes))
+                .map(standing -> standing.reason(classes, forWork(standing) >= Standing.CHANGE_CLASS))
                 .toList();
     }
 

@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param kind what moves
  * @param size how far, metres; of a kind that {@link Kind#isUse()} the use of strength, 1 is the limit; of
  *     {@link Kind#SOFTENING} the margin, kelvin; empty where it could not be judged, as what the scale bears is not known
- * @param heldTo the strictest class whose limit it still keeps; the loosest where it keeps none
+ * @param heldTo the class whose limit is told beside it: the loosest that is exceeded where that asks for a change, else the
+ *     strictest that is kept
  * @param keeps whether it keeps the limit of {@code heldTo}
  */
 public record Reason(Kind kind, Optional<Band> size, FitLimits heldTo, boolean keeps) {
@@ -70,6 +71,11 @@ public record Reason(Kind kind, Optional<Band> size, FitLimits heldTo, boolean k
         /** True where the size is a use of strength. */
         public boolean isUse() {
             return this == PIN_CRACK || this == GLUE_LINE || this == SCALE_SPLIT || this == PARTS_JOINT;
+        }
+
+        /** True where something may crack, part, soften or come loose, and not only move. */
+        public boolean canHarm() {
+            return isUse() || this == END_LETS_GO || this == SOFTENING || this == STACK_GAP;
         }
     }
 }

@@ -32,9 +32,13 @@ record Standing(Reason.Kind kind, Optional<Band> size, int leastIndex, int index
         return isOpen() ? 2 * CHANGE_CLASS - 1 : 2 * index;
     }
 
-    /** For telling it. */
-    Reason reason(List<FitLimits> classes) {
-        boolean keeps = index < classes.size();
-        return new Reason(kind, size, classes.get(Math.min(index, classes.size() - 1)), keeps);
+    /**
+     * For telling it: with the limit that is exceeded where it asks for a change, else with the one that is kept.
+     *
+     * @param asksForChange whether it does, for the work in question
+     */
+    Reason reason(List<FitLimits> classes, boolean asksForChange) {
+        boolean exceeds = index >= classes.size() || (asksForChange && index > 0);
+        return new Reason(kind, size, classes.get(exceeds ? index - 1 : index), !exceeds);
     }
 }

@@ -3,6 +3,7 @@ package hafthold.material;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * How a scale lies in its material: the share that each principal strain has in each direction of the handle.
@@ -56,6 +57,9 @@ public enum Cut {
         }
     }
 
+    private static final Pattern SAWN = Pattern.compile("[- ]sawn$");
+    private static final String OTHER_FLAT = "plain";
+
     private final Shares length;
     private final Shares width;
     private final Shares thickness;
@@ -86,8 +90,10 @@ public enum Cut {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    /** The cut of a word. */
+    /** The cut of a word, also of "flat-sawn" and of "plain-sawn", which is the same. */
     public static Optional<Cut> ofWord(String word) {
-        return Arrays.stream(values()).filter(cut -> cut.word().equals(word)).findFirst();
+        String bare = SAWN.matcher(word).replaceFirst("");
+        String meant = bare.equals(OTHER_FLAT) ? FLAT.word() : bare;
+        return Arrays.stream(values()).filter(cut -> cut.word().equals(meant)).findFirst();
     }
 }

@@ -1,9 +1,11 @@
 package hafthold.report;
 
 import hafthold.decide.Comparison.Ranked;
+import hafthold.decide.Reason;
 import hafthold.decide.Verdict;
 import hafthold.material.Cut;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.Settling;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,9 +38,24 @@ record AnswerWords(BenchStyle style) {
         return isNamed ? name : style.say("name." + style.keyOf(year.scale().cut()), "material", name);
     }
 
-    /** What a verdict tells the customer, in one clause. */
-    String verdictOf(Verdict verdict) {
-        return style.say("verdict-clause." + verdict.word());
+    /**
+     * What a verdict tells the customer, in one clause; care is worded by what asks for it.
+     *
+     * @param reasons everything that is not the best class of work, the deciding one first
+     * @param settling empty where no water moves it
+     */
+    String verdictOf(Verdict verdict, HandleYear year, List<Reason> reasons, Optional<Settling> settling) {
+        String key = "verdict-clause." + YearCourse.word(verdict, year, reasons, settling.isPresent());
+        YearCourse course = YearCourse.of(year);
+        if (!key.endsWith(".once")) {
+            return style.say(key);
+        }
+        return style.say(
+                key + "." + course.side().word(),
+                "span",
+                SettlingWords.span(style, settling.orElseThrow().sandDays()),
+                "size",
+                new BenchLength(course.lasting()).hundredths(style));
     }
 
     /** Range of moisture content, such as "4.1–9.3"; "none" where it would print as 0.0. */
@@ -73,7 +90,7 @@ record AnswerWords(BenchStyle style) {
     String sentence(Ranked answer) {
         HandleYear year = answer.year();
         List<String> sentences = new ArrayList<>();
-        sentences.add(style.say("answer.verdict", "subject", subjectOf(year), "verdict", verdictOf(answer.verdict())));
+        sentences.add(style.say("answer.verdict", "subject", subjectOf(year), "verdict", verdictOf(answer.verdict(), year, answer.reasons(), answer.settling())));
         sentences.add(edgeSentence(answer));
         answer.reasons().stream()
                 .findFirst()
@@ -85,7 +102,7 @@ record AnswerWords(BenchStyle style) {
                             style.say("answer.timing", "timing", SettlingWords.sentence(style, settling))));
         }
         DriverWords doubt = new DriverWords(style);
-        Optional<String> holds = doubt.holds(answer.likelihood()).filter(share -> answer.verdict() != Verdict.UNKNOWN);
+        Optional<String> holds = doubt.holds(answer.likelihood(), answer.verdict());
         if (holds.isPresent()) {
             sentences.add(style.say("answer.holds", "holds", holds.get()));
             String next = doubt.measureNext(year.grounds().drivers());
@@ -94,6 +111,22 @@ record AnswerWords(BenchStyle style) {
             }
         }
         return String.join(" ", sentences);
+    }
+
+    /** One answer in one line: verdict and what decides it. */
+    String line(Ranked answer) {
+        String reason = answer.reasons().stream()
+                .findFirst()
+                .map(new ReasonWords(style, false)::clause)
+                .orElseGet(() -> style.say("answer.no-reason"));
+        return style.say(
+                "answer.line",
+                "subject",
+                nameOf(answer.year()),
+                "verdict",
+                style.verdict(answer.verdict()),
+                "reason",
+                reason);
     }
 
     private String edgeSentence(Ranked answer) {

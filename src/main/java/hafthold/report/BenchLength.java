@@ -10,13 +10,18 @@ import java.math.RoundingMode;
  *
  * <p>The last digit printed is the largest of 0.01, 0.1 and 1 mm that is not more than twice the wider half of the
  * band, so that 0.213 mm known to 0.05 mm reads 0.2. The ends of the band are rounded to that digit where it is
- * 0.01 mm, else to half of it.
+ * 0.01 mm, else to half of it. Below 0.45 mm it is 0.01 mm whatever the band: there the limits of the classes of work lie
+ * so close that a coarser digit would hide on which side of one the movement falls. How far it may stray its range tells.
  *
  * @param metres the movement, metres
  */
 record BenchLength(Band metres) {
     private static final BigDecimal FINEST = new BigDecimal("0.01");
     private static final double SLACK = 1e-9;
+
+    /** Beyond the loosest limit of the shipped classes of work and half a tenth, millimetres. */
+    private static final double BEYOND_LIMITS = 0.45;
+
     private static final double MILLIMETRES_PER_THOU = 0.0254;
 
     /** The value in millimetres as a plain number. */
@@ -136,6 +141,9 @@ record BenchLength(Band metres) {
     }
 
     private BigDecimal digit() {
+        if (1000 * metres.value() < BEYOND_LIMITS) {
+            return FINEST;
+        }
         double halfWidth = 1000 * Math.max(metres.high() - metres.value(), metres.value() - metres.low());
         BigDecimal digit = BigDecimal.ONE;
         while (digit.compareTo(FINEST) > 0 && digit.doubleValue() > 2 * halfWidth + SLACK) {

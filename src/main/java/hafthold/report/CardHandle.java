@@ -194,7 +194,56 @@ record CardHandle(CardOrder order, Ranked answer) {
 
     /** The answer in one sentence. */
     String verdict() {
-        return wording().say("verdict." + answer.verdict().word());
+        String key = "verdict."
+                + YearCourse.word(
+                        answer.verdict(),
+                        year(),
+                        answer.reasons(),
+                        answer.settling().isPresent());
+        String said = key.endsWith(".once")
+                ? wording()
+                        .say(
+                                key + "." + course().side().word(),
+                                "span",
+                                span(answer.settling().orElseThrow().sandDays()),
+                                "size",
+                                length(course().lasting()).number())
+                : wording().say(key);
+        return answer.verdict() == Verdict.CARE ? said + " " + wording().say(harm()) : said;
+    }
+
+    /** What cracks, parts or lets go is never said to do no harm. */
+    private String harm() {
+        return answer.reasons().stream().anyMatch(reason -> reason.kind().canHarm())
+                ? "verdict.watched"
+                : "verdict.harmless";
+    }
+
+    /** How the edge goes through the year. */
+    YearCourse course() {
+        return YearCourse.of(year());
+    }
+
+    /** Whether it takes its size once and keeps it. */
+    boolean isOnce() {
+        return !isUnknown()
+                && answer.settling().isPresent()
+                && !stays().isGiven()
+                && course().isOnce();
+    }
+
+    /** The widest gap at a pin or an end that is no cause to call. */
+    CardLength normalGap() {
+        return rounded(
+                order.seasonal().gap().metres(),
+                Math.max(year().pins().gap().value(), year().ends().shortBy().value()));
+    }
+
+    /** A gap beyond which the maker wants to know. */
+    CardLength alarmGap() {
+        return rounded(
+                order.loosest().gap().metres(),
+                Math.max(year().pins().gap().high(), year().ends().shortBy().high()));
     }
 
     /** The largest step that is no cause to call, on one side. */
@@ -212,6 +261,11 @@ record CardHandle(CardOrder order, Ranked answer) {
         double limit = shy ? limits.shy().metres() : limits.proud().metres();
         double comes = expected.apply(
                 shy ? year().edge().bonded().shy() : year().edge().bonded().proud());
+        return rounded(limit, comes);
+    }
+
+    /** The larger of both, rounded up to a hundredth of a millimetre. */
+    private CardLength rounded(double limit, double comes) {
         double hundredths = Math.ceil(Math.max(limit, comes) * 1e5 - 1e-6) / 1e5;
         return CardLength.exact(hundredths, order.units(), wording());
     }
@@ -235,6 +289,9 @@ record CardHandle(CardOrder order, Ranked answer) {
 
     /** The month to true it up in, where there is anything to true up. */
     Optional<String> bestMonth() {
+        if (isOnce() && !size().isNothing()) {
+            return Optional.of(wording().say("time.once"));
+        }
         return isUnknown() || size().isNothing()
                 ? Optional.empty()
                 : Optional.of(wording().say("time.month", "month", wording().month(lowestMonth())));

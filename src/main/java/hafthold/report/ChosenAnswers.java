@@ -10,6 +10,7 @@ import java.util.Set;
 /** Picks the answers that get a sentence or a line of their own. */
 final class ChosenAnswers {
     private static final int NAMED_LINES = 2;
+    private static final int SHORT_LIST = 6;
 
     private ChosenAnswers() {}
 
@@ -36,6 +37,16 @@ final class ChosenAnswers {
         }
         spoken.addAll(named(comparison, materialId));
         return List.copyOf(spoken);
+    }
+
+    /** Answers of a short list that get no sentence: each gets a line with what decides. */
+    static List<Ranked> inBrief(Comparison comparison, Optional<String> materialId) {
+        List<Ranked> spoken = spokenOf(comparison, materialId);
+        return comparison.ranked().size() > SHORT_LIST
+                ? List.of()
+                : comparison.ranked().stream()
+                        .filter(answer -> !spoken.contains(answer))
+                        .toList();
     }
 
     /**

@@ -51,6 +51,10 @@ public final class ComparisonMarkdown {
                 .paragraph(VerdictCount.sentence(style, comparison));
         ChosenAnswers.spokenOf(comparison, namedMaterial)
                 .forEach(answer -> text.paragraph(new AnswerWords(style).sentence(answer)));
+        List<Ranked> brief = ChosenAnswers.inBrief(comparison, namedMaterial);
+        if (!brief.isEmpty()) {
+            text.points(brief.stream().map(new AnswerWords(style)::line).toList());
+        }
         text.heading(2, style.say("heading.ranking")).table(rankingHead(), rows(comparison, this::ranking));
         text.heading(2, style.say("heading.movements"))
                 .paragraph(style.say("compare.worst"))

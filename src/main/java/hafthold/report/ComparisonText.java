@@ -39,6 +39,9 @@ public record ComparisonText(BenchStyle style, Optional<String> namedMaterial) {
         List<Ranked> spoken = ChosenAnswers.spokenOf(comparison, namedMaterial);
         spoken.forEach(answer -> text.append(Paragraph.hanging("", new AnswerWords(style).sentence(answer), WIDTH))
                 .append('\n'));
+        List<Ranked> brief = ChosenAnswers.inBrief(comparison, namedMaterial);
+        brief.forEach(answer -> text.append(Paragraph.hanging("  - ", new AnswerWords(style).line(answer), WIDTH)));
+        text.append(brief.isEmpty() ? "" : "\n");
         String stays = new StayWords(style, false)
                 .blocks(spoken.stream().map(Ranked::year).toList());
         text.append(stays.isEmpty() ? "" : stays.substring(1) + "\n");

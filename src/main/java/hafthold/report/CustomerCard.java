@@ -210,7 +210,9 @@ public record CustomerCard(CardOrder order, Comparison offered, Optional<Compari
                         handle.normal(EdgeStep.Side.PROUD).words(),
                         "shy",
                         handle.normal(EdgeStep.Side.SHY).words()));
-        said.add(wording().say("normal.seasons"));
+        said.add(wording().say(handle.isOnce() ? "normal.once" : "normal.seasons"));
+        said.add(wording().say("normal.gap", "gap", handle.normalGap().words()));
+        said.add(wording().say("normal.between"));
         if (!isQuote()) {
             said.addAll(handle.family("normal"));
         }
@@ -226,6 +228,7 @@ public record CustomerCard(CardOrder order, Comparison offered, Optional<Compari
                         handle.alarm(EdgeStep.Side.PROUD).words(),
                         "shy",
                         handle.alarm(EdgeStep.Side.SHY).words()));
+        points.add(wording().say("call.gap", "gap", handle.alarmGap().words()));
         points.addAll(wording().list("call"));
         return Section.of("call", wording().say("call.heading"), List.of(), points);
     }

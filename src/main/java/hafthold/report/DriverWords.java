@@ -1,6 +1,8 @@
 package hafthold.report;
 
+import hafthold.decide.KnifeFit;
 import hafthold.decide.Likelihood;
+import hafthold.decide.Verdict;
 import hafthold.simulate.Driver;
 import java.util.List;
 import java.util.Optional;
@@ -23,16 +25,34 @@ record DriverWords(BenchStyle style) {
                         .toList());
     }
 
-    /** How often the verdict holds, such as "holds in 83 of 100 samples"; empty where that is not known. */
-    Optional<String> holds(Likelihood likelihood) {
-        return likelihood.yearsThatHold().isPresent()
-                ? Optional.of(style.say(
-                        "doubt.holds",
-                        "count",
-                        Long.toString(likelihood.yearsThatHold().getAsLong()),
-                        "all",
-                        Integer.toString(likelihood.samples())))
-                : Optional.empty();
+    /**
+     * How often the verdict holds, such as "holds in 83 of 100 samples", and what most samples say where it holds in fewer
+     * than half of them; empty where that is not known.
+     */
+    Optional<String> holds(Likelihood likelihood, Verdict verdict) {
+        if (likelihood.yearsThatHold().isEmpty() || verdict == Verdict.UNKNOWN) {
+            return Optional.empty();
+        }
+        long count = likelihood.yearsThatHold().getAsLong();
+        String holds = style.say(
+                "doubt.holds",
+                "count",
+                Long.toString(count),
+                "all",
+                Integer.toString(likelihood.samples()));
+        return Optional.of(
+                2 * count >= likelihood.samples()
+                        ? holds
+                        : style.joined(
+                                "semicolon",
+                                List.of(
+                                        holds,
+                                        style.say(
+                                                "doubt.unlikely",
+                                                "verdict",
+                                                style.verdict(verdict),
+                                                "other",
+                                                style.say("doubt.mostly." + verdict.word())))));
     }
 
     /** What to measure next, as a sentence; empty where nothing stands out. */
@@ -58,11 +78,12 @@ record DriverWords(BenchStyle style) {
      *
      * @param isStack whether the doubt is about the length of a stack and not about an edge
      */
-    String row(Likelihood likelihood, List<Driver> drivers, boolean isStack) {
+    String row(KnifeFit fit, List<Driver> drivers, boolean isStack) {
+        Likelihood likelihood = fit.likelihood();
         if (!likelihood.isSampled()) {
             return style.say("doubt.none");
         }
-        String holds = holds(likelihood)
+        String holds = holds(likelihood, fit.verdict())
                 .map(share -> style.say("doubt.verdict", "holds", share))
                 .orElseGet(() -> style.say("doubt.open"));
         return drivers.isEmpty()

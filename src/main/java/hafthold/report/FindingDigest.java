@@ -55,7 +55,7 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
                             new FindingDigest(
                                     kind,
                                     finding.text(),
-                                    List.of(names.getOrDefault(finding.subject(), worded(finding.subject())))),
+                                    List.of(worded(finding.subject(), names))),
                             FindingDigest::with));
         }
         return merged.values().stream()
@@ -91,7 +91,11 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
         return style.say("kind." + style.keyOf(kind));
     }
 
-    /** Ids of families and settings without their hyphens; option names stay as they are typed. */
+    /** Materials by their names, ids of families and settings without their hyphens, option names as they are typed. */
+    static String worded(String subject, Map<String, String> names) {
+        return names.containsKey(subject) ? names.get(subject) : worded(subject);
+    }
+
     private static String worded(String subject) {
         return subject.startsWith("-") ? subject : subject.replace('-', ' ');
     }

@@ -9,6 +9,7 @@ import hafthold.knife.Pin;
 import hafthold.knife.TangStackBuild;
 import hafthold.knife.TangStackKnife;
 import hafthold.material.Cut;
+import hafthold.material.Hybrid;
 import hafthold.quantity.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -56,6 +57,12 @@ final class FitInputs {
             names.put(full.scale().id(), full.scale().name());
             names.put(full.adhesive().id(), full.adhesive().name());
             full.liners().forEach(liner -> names.put(liner.id(), liner.name()));
+            full.pinMetals().forEach(metal -> names.put(metal.id(), metal.name()));
+            names.put(full.steel().id(), full.steel().name());
+            if (full.scale() instanceof Hybrid hybrid) {
+                hybrid.parts()
+                        .forEach(part -> names.put(part.material().id(), part.material().name()));
+            }
             full.bolster().ifPresent(bolster -> names.put(bolster.id(), bolster.name()));
         } else {
             ((TangStackKnife) knife).parts().forEach(part -> names.put(part.id(), part.name()));

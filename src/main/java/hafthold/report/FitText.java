@@ -9,11 +9,13 @@ import hafthold.decide.StackFit;
 import hafthold.knife.WorkState;
 import hafthold.knife.WorkState.MeasuredMoisture;
 import hafthold.knife.WorkState.SettledAir;
+import hafthold.simulate.Settling;
 import hafthold.source.Finding;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * One knife in one place as a note for the bench: the verdict first, then what moves, what bears it, what to do, and
@@ -88,17 +90,16 @@ public record FitText(BenchStyle style) {
                 "subject",
                 fit instanceof FullTangFit ? words.nameOf(fit.whole()) : style.say("fit.stack"),
                 "verdict",
-                words.verdictOf(fit.verdict()));
+                words.verdictOf(fit.verdict(), fit.whole(), fit.reasons(), settling(fit)));
+    }
+
+    private static Optional<Settling> settling(KnifeFit fit) {
+        return fit instanceof FullTangFit full ? Settling.of(full.knife(), full.destination()) : Optional.empty();
     }
 
     /** Where the knife lives. */
     static String lives(KnifeFit fit, BenchStyle style) {
-        return style.say(
-                "fit.lives",
-                "setting",
-                style.named("setting", fit.destination().setting().id()),
-                "rule",
-                fit.destination().lives());
+        return new SituationWords(style).lives(fit.destination());
     }
 
     private String toDo(TriedChanges tried) {
@@ -123,14 +124,16 @@ public record FitText(BenchStyle style) {
     private String foundations(KnifeFit fit) {
         StringBuilder text = new StringBuilder(style.say("heading.rests-on")).append('\n');
         for (Finding.Kind kind : Finding.Kind.values()) {
+            Map<String, String> names = FitInputs.names(fit.knife());
             Map<String, String> lines = new LinkedHashMap<>();
             fit.findings().stream()
                     .filter(finding -> finding.kind() == kind)
-                    .forEach(finding -> lines.merge(finding.text(), finding.subject(), FitText::both));
+                    .forEach(finding -> lines.merge(
+                            finding.text(), FindingDigest.worded(finding.subject(), names), FitText::both));
             if (!lines.isEmpty()) {
                 text.append("  ").append(FindingDigest.headingOf(style, kind)).append(":\n");
                 lines.forEach((line, subject) ->
-                        text.append(Paragraph.hanging("  - ", subject.replace('-', ' ') + ": " + line, WIDTH)));
+                        text.append(Paragraph.hanging("  - ", subject + ": " + line, WIDTH)));
             }
         }
         return text.toString();

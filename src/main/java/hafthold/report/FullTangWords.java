@@ -61,7 +61,7 @@ record FullTangWords(BenchStyle style, FullTangFit fit, boolean hasEvents) {
         rows.add("strength", style.say("row.scale"), strength.scale(year));
         rows.add("strength", style.say("row.ends"), ends(year.whole()));
         rows.add("strength", style.say("row.heat"), heat(year));
-        rows.add("doubt", style.say("row.doubt"), new DriverWords(style).row(fit.likelihood(), year.drivers(), false));
+        rows.add("doubt", style.say("row.doubt"), new DriverWords(style).row(fit, year.drivers(), false));
     }
 
     /** Marks what is told of the year without events, where the rest counts them. */

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Rows of a table to browse, the same in text, JSON and CSV.
@@ -17,6 +18,8 @@ import java.util.List;
  */
 public record Listing(String name, List<String> columns, List<List<Object>> rows) {
     private static final int WIDEST_CELL = 58;
+    private static final Map<String, String> HEADINGS =
+            Map.of("resistance_1e9_m2spa_kg", "resistance, 1e9 m\u00b2 s Pa/kg");
 
     /** Keeps its own copies and rejects rows of the wrong length. */
     public Listing {
@@ -34,7 +37,7 @@ public record Listing(String name, List<String> columns, List<List<Object>> rows
     public String text() {
         TextColumns text =
                 new TextColumns(columns.stream().map(column -> WIDEST_CELL).toArray(Integer[]::new));
-        text.row(columns.stream().map(column -> column.replace('_', ' ')).toArray(String[]::new));
+        text.row(columns.stream().map(Listing::heading).toArray(String[]::new));
         rows.forEach(row -> text.row(row.stream().map(Listing::plain).toArray(String[]::new)));
         return text.text();
     }
@@ -43,9 +46,7 @@ public record Listing(String name, List<String> columns, List<List<Object>> rows
     public String markdown() {
         return new MarkdownText()
                         .table(
-                                columns.stream()
-                                        .map(column -> column.replace('_', ' '))
-                                        .toList(),
+                                columns.stream().map(Listing::heading).toList(),
                                 rows.stream()
                                         .map(row ->
                                                 row.stream().map(Listing::plain).toList())
@@ -90,6 +91,11 @@ public record Listing(String name, List<String> columns, List<List<Object>> rows
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    /** A column's name as people read it; units that a key cannot spell are spelt out. */
+    private static String heading(String column) {
+        return HEADINGS.getOrDefault(column, column.replace('_', ' '));
     }
 
     /** Numbers as short as they can be without loss, text as it is. */

@@ -26,7 +26,7 @@ final class SettlingWords {
     }
 
     /** A time in the unit that suits it, rounded up. */
-    private static String span(BenchStyle style, double days) {
+    static String span(BenchStyle style, double days) {
         if (days <= MOST_DAYS) {
             return counted(style, days, "day");
         }

@@ -1,9 +1,14 @@
 package hafthold.report;
 
+import hafthold.air.AirSeries;
 import hafthold.decide.Comparison;
+import hafthold.decide.Comparison.DayOfAir;
 import hafthold.knife.Handle;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
+import hafthold.simulate.Destination;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The circumstances of an answer in words.
@@ -11,10 +16,51 @@ import hafthold.quantity.Temperature;
  * @param style language and units
  */
 record SituationWords(BenchStyle style) {
+    private static final double HUNDRED = 100;
 
     /** Where the knife lives. */
     String lives(Comparison comparison) {
-        return lives(comparison.settingId(), comparison.settingRule());
+        List<DayOfAir> days = comparison.dailyIndoors();
+        return lives(
+                comparison.settingId(),
+                comparison.settingRule(),
+                days.stream().map(DayOfAir::temperatureCelsius).toList(),
+                days.stream().map(DayOfAir::relativeHumidityFraction).toList());
+    }
+
+    /** Likewise, of a destination. */
+    String lives(Destination destination) {
+        AirSeries air = destination.repeatingYear();
+        return lives(
+                destination.setting().id(),
+                destination.lives(),
+                IntStream.range(0, air.size()).mapToObj(air::temperatureCelsius).toList(),
+                IntStream.range(0, air.size())
+                        .mapToObj(air::relativeHumidityFraction)
+                        .toList());
+    }
+
+    /** The air first, from the mean of its mildest month to that of its other end; the rule it follows from after. */
+    private String lives(String setting, String rule, List<Double> celsius, List<Double> humidity) {
+        if (celsius.isEmpty()) {
+            return lives(setting, rule);
+        }
+        return style.say(
+                "situation.lives.air",
+                "setting",
+                style.named("setting", setting),
+                "temperature",
+                range(MonthlyMeans.of(celsius), 1),
+                "humidity",
+                range(MonthlyMeans.of(humidity), HUNDRED),
+                "rule",
+                rule);
+    }
+
+    private String range(MonthlyMeans months, double scale) {
+        String low = style.plain(Math.round(scale * months.of(months.lowestMonth())));
+        String high = style.plain(Math.round(scale * months.of(months.highestMonth())));
+        return low.equals(high) ? low : style.say("from-to", "from", low, "to", high);
     }
 
     /** Likewise, of a setting and its rule. */

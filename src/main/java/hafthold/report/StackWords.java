@@ -30,7 +30,7 @@ record StackWords(BenchStyle style, StackFit fit) {
         if (year.parts().stream().anyMatch(StackWords::isEstimate)) {
             rows.more(style.say("stack.estimate"));
         }
-        rows.add("doubt", style.say("row.doubt"), new DriverWords(style).row(fit.likelihood(), year.drivers(), true));
+        rows.add("doubt", style.say("row.doubt"), new DriverWords(style).row(fit, year.drivers(), true));
     }
 
     private String handle(TangStackBuild build) {

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * One knife as its maker wrote it down in a TOML file.
@@ -20,6 +21,7 @@ import java.util.List;
 public record BuildFile(KnifeBuild build, List<Finding> findings) {
     private static final String FULL_TANG = "full-tang";
     private static final String TANG_STACK = "tang-stack";
+    private static final Pattern KEY_OR_TABLE = Pattern.compile("^\\s*(\\[|[\\w\"'.-]+\\s*=)");
     private static final String EXAMPLES = "/hafthold/examples/";
 
     /** Keeps its own copy. */
@@ -39,6 +41,9 @@ public record BuildFile(KnifeBuild build, List<Finding> findings) {
 
     /** Reads the text of a build file whose climate file is sought from a folder. */
     static BuildFile parse(String file, String text, Path folder) {
+        if (!text.isBlank() && text.lines().noneMatch(line -> KEY_OR_TABLE.matcher(line).find())) {
+            throw new InvalidTableException(file, "this is no knife file; hafthold fit --example prints one");
+        }
         List<Finding> findings = new ArrayList<>();
         TomlSection build = TomlText.parse(file, text, findings);
         TomlSection knife = build.section(OrderKeys.TABLE);

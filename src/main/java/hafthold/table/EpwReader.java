@@ -75,9 +75,7 @@ public final class EpwReader {
      */
     public static HourlyFile read(Path path, HourlyReading may) {
         String file = String.valueOf(path.getFileName());
-        if (!Files.isReadable(path)) {
-            throw new InvalidTableException(path.toString(), "cannot be read; expected an EPW weather file");
-        }
+        FileAtHand.require(path, "an EPW weather file");
         // Station names may be written in any old code page; the figures are plain ASCII.
         try (Reader text = Files.newBufferedReader(path, StandardCharsets.ISO_8859_1)) {
             return read(file, text, may);

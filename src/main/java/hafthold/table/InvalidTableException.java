@@ -18,6 +18,20 @@ public final class InvalidTableException extends RuntimeException {
                 + expectation);
     }
 
+    /**
+     * An error at one key of a file that people type.
+     *
+     * @param key its path, such as tang.width
+     */
+    static InvalidTableException atKey(String file, long line, String key, String value, String expectation) {
+        return atKey(file, line, key, "'" + value + "' is not right: expected " + expectation);
+    }
+
+    /** Likewise, with what is wrong in a sentence of its own. */
+    static InvalidTableException atKey(String file, long line, String key, String problem) {
+        return new InvalidTableException(file + " line " + line + ", " + key, problem);
+    }
+
     /** An error of a whole file. */
     public InvalidTableException(String file, String problem) {
         super(file + ": " + problem);

@@ -99,7 +99,8 @@ record LoggerColumns(
         try {
             return times.hours(cells.get(time).strip());
         } catch (DateTimeException e) {
-            throw row(line, cells).fault("time", "a date and time such as 2025-01-31T14:30");
+            throw row(line, cells)
+                    .fault("time", "a date and time such as 2025-01-31T14:30" + DayHint.of(cells.get(time)));
         }
     }
 

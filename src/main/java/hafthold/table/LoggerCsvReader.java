@@ -64,9 +64,7 @@ public final class LoggerCsvReader {
      * @throws InvalidTableException when it is no logger file or lacks more
      */
     public static HourlyFile read(Path path, HourlyReading may) {
-        if (!Files.isReadable(path)) {
-            throw new InvalidTableException(path.toString(), "cannot be read; expected a logger's CSV file");
-        }
+        FileAtHand.require(path, "a logger's CSV file");
         // This reader replaces bytes that are no UTF-8, such as a degree sign in a heading we do not need.
         try (Reader text = new InputStreamReader(Files.newInputStream(path), StandardCharsets.UTF_8)) {
             return read(String.valueOf(path.getFileName()), text, may);

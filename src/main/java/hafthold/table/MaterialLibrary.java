@@ -19,6 +19,7 @@ import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -29,6 +30,7 @@ public final class MaterialLibrary {
     private static final List<String> HYBRID_COLUMNS =
             List.of("hybrid", "part", "cut", "low", "value", "high", "unit", "source", "locator", "evidence");
     private static final String TREATED = "+";
+    private static final String EXAMPLE_WOOD = "walnut-black";
     private static final String OF_ANY_SPECIES = "any species";
 
     private final Map<String, MaterialRow> rows = new LinkedHashMap<>();
@@ -99,15 +101,16 @@ public final class MaterialLibrary {
      * @throws InvalidTableException when its figures are not enough to compute with
      */
     public ScaleMaterial find(String id) {
-        MaterialRow row = rows.get(id);
+        MaterialRow row = rows.get(asListed(id));
         if (row != null && row.family() == Family.HYBRID) {
             return hybrid(row);
         }
         int plus = id.indexOf(TREATED);
         if (plus < 0) {
-            return plain(id);
+            Optional<TreatmentWords> said = row == null ? TreatmentWords.in(id) : Optional.empty();
+            return said.isPresent() ? treated(id, said.get()) : plain(id);
         }
-        Treatment treatment = treatments.get(id.substring(plus + 1));
+        Treatment treatment = treatments.get(id.substring(plus + 1).toLowerCase(Locale.ROOT));
         if (treatment == null) {
             throw new UnknownIdException(
                     "treatment",
@@ -119,6 +122,33 @@ public final class MaterialLibrary {
         return treatment.applyTo(wood, row != null ? row.name() : wood.name() + ", " + treatment.name());
     }
 
+    /** A wood with a word of treatment before it; what is only the kind of a wood is told how it is written. */
+    private ScaleMaterial treated(String typed, TreatmentWords said) {
+        try {
+            return find(said.wood() + TREATED + said.treatment());
+        } catch (UnknownIdException e) {
+            List<String> woods = rows.values().stream()
+                    .filter(row -> row.family() == Family.WOOD && row.role().equals("scale"))
+                    .map(MaterialRow::id)
+                    .toList();
+            throw UnknownIdException.hinting(
+                    "material",
+                    typed,
+                    said.written(NearestWord.among(said.wood(), woods).orElse(EXAMPLE_WOOD)));
+        }
+    }
+
+    /** An id as the table writes it, whatever capitals it was typed with. */
+    private String asListed(String typed) {
+        String lower = typed.strip().toLowerCase(Locale.ROOT);
+        return !rows.containsKey(typed) && rows.containsKey(lower) ? lower : typed;
+    }
+
+    /** The row of an id; empty where it is made up of others or no table has it. */
+    public Optional<MaterialRow> row(String id) {
+        return Optional.ofNullable(rows.get(asListed(id)));
+    }
+
     /**
      * Composes a plain material.
      *
@@ -127,7 +157,7 @@ public final class MaterialLibrary {
      * @throws UnknownIdException when no table has it and it does not say that it is a wood
      */
     public Material plain(String id) {
-        MaterialRow row = rows.get(id);
+        MaterialRow row = rows.get(asListed(id));
         if (row != null && row.family() != Family.HYBRID) {
             return composed(row);
         }

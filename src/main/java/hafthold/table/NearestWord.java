@@ -1,5 +1,6 @@
 package hafthold.table;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Optional;
 /** Finds what was probably meant by a word that is not on the list. */
 public final class NearestWord {
     private static final int LONG_WORD = 8;
+    private static final int MEANT_WORD = 4;
 
     private NearestWord() {}
 
@@ -23,6 +25,34 @@ public final class NearestWord {
                         .thenComparing(Comparator.naturalOrder()))
                 .filter(word -> (word.contains(wanted) && !wanted.isEmpty())
                         || distance(wanted, word) <= Math.max(wanted.length(), word.length()) / 2);
+    }
+
+    /**
+     * The id of a long list that was probably meant: one with no more than a third of its letters to change, or one that
+     * holds what was typed; else one with the most words in common. Empty rather than something far off.
+     */
+    public static Optional<String> among(String typed, Collection<String> ids) {
+        String wanted = typed.strip().toLowerCase(Locale.ROOT).replace(' ', '-');
+        if (wanted.isEmpty()) {
+            return Optional.empty();
+        }
+        Comparator<String> nearest = Comparator.comparingInt((String id) -> distance(wanted, id))
+                .thenComparing(Comparator.naturalOrder());
+        return ids.stream()
+                .min(nearest)
+                .filter(id -> id.contains(wanted) || distance(wanted, id) <= Math.max(1, wanted.length() / 3))
+                .or(() -> ids.stream()
+                        .filter(id -> common(wanted, id) > 0)
+                        .min(Comparator.comparingLong((String id) -> -common(wanted, id))
+                                .thenComparing(nearest)));
+    }
+
+    /** Words of at least four letters that both have. */
+    private static long common(String one, String other) {
+        List<String> words = List.of(other.split("[-+]", -1));
+        return Arrays.stream(one.split("[-+]", -1))
+                .filter(word -> word.length() >= MEANT_WORD && words.contains(word))
+                .count();
     }
 
     /**

@@ -32,6 +32,7 @@ record QuantityForm<T>(String what, List<String> units, String example, Function
     static final QuantityForm<Force> FORCE =
             new QuantityForm<>("a force", List.of("N", "kN", "lbf"), "\"500 N\"", Force::parse);
 
+    private static final String INCH = "in";
     private static final Pattern NUMBER_FIRST = Pattern.compile("\\s*([0-9.,/\\s+-]*[0-9])(\\D*)");
     private static final Pattern MIXED = Pattern.compile("[0-9]+\\s+[0-9]+\\s*/\\s*[0-9]+");
 
@@ -52,7 +53,20 @@ record QuantityForm<T>(String what, List<String> units, String example, Function
         if (MIXED.matcher(form.group(1)).matches()) {
             return expectation() + "; write a whole number and a fraction as one, such as 1.125 or 9/8 for 1 1/8";
         }
-        return form.group(2).isBlank() ? expectation() + "; the unit is missing" : expectation();
+        return expectation();
+    }
+
+    /** A bare number with the bench's first unit; empty where it has a unit or is none that can be read. */
+    Optional<String> withUnit(String typed) {
+        Matcher form = NUMBER_FIRST.matcher(typed);
+        return form.matches() && form.group(2).isBlank()
+                ? Optional.of(typed.strip() + " " + usualUnit(typed)).filter(text -> passes(text, any -> true))
+                : Optional.empty();
+    }
+
+    /** Fractions are of inches, other numbers of the bench's first unit. */
+    private String usualUnit(String typed) {
+        return typed.contains("/") && units.contains(INCH) ? INCH : units.get(0);
     }
 
     /** The same number with the first unit that makes it pass. */

@@ -74,14 +74,12 @@ public record StaysFile(StayChain chain, List<Finding> findings) {
     }
 
     private static String text(Path path) {
+        FileAtHand.require(path, "a table of stays");
         try {
             return Files.readString(path);
         } catch (CharacterCodingException e) {
             throw new InvalidTableException(path.toString(), "is no UTF-8 text; expected a table of stays");
         } catch (IOException e) {
-            if (!Files.isReadable(path)) {
-                throw new InvalidTableException(path.toString(), "cannot be read; expected a table of stays");
-            }
             throw new UncheckedIOException(e);
         }
     }
@@ -151,7 +149,9 @@ public record StaysFile(StayChain chain, List<Finding> findings) {
             try {
                 return LocalDate.parse(row.required("from"));
             } catch (DateTimeException e) {
-                throw row.fault("from", "a day written as year-month-day, such as 2026-07-18");
+                throw row.fault(
+                        "from",
+                        "a day written as year-month-day, such as 2026-07-18" + DayHint.of(row.text("from")));
             }
         }
 

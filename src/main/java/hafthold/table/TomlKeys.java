@@ -44,7 +44,7 @@ class TomlKeys {
         String here = path.isEmpty()
                 ? "a key of a build file: "
                 : "a key of [" + path.substring(0, path.length() - 1) + "]: ";
-        return new InvalidTableException(file, lineOf(key), path + key, key, here + expectation);
+        return InvalidTableException.atKey(file, lineOf(key), path + key, key, here + expectation);
     }
 
     /** The keys the file has, in its order. */
@@ -59,7 +59,12 @@ class TomlKeys {
 
     /** What is wrong with the value of a key of this table. */
     final InvalidTableException fault(String key, String expectation) {
-        return new InvalidTableException(file, lineOf(key), path + key, shown(value(key)), expectation);
+        return InvalidTableException.atKey(file, lineOf(key), path + key, shown(value(key)), expectation);
+    }
+
+    /** What is wrong with the value of a key of this table, in a sentence of its own. */
+    final InvalidTableException problem(String key, String problem) {
+        return InvalidTableException.atKey(file, lineOf(key), path + key, problem);
     }
 
     /**
@@ -71,7 +76,7 @@ class TomlKeys {
     final InvalidTableException faultAt(String keyPath, String value, String expectation) {
         TomlPlace place = TomlPlace.find(table, line, keyPath);
         boolean byDefault = !place.reached() && !value.isEmpty();
-        return new InvalidTableException(
+        return InvalidTableException.atKey(
                 file,
                 place.line(),
                 path + keyPath,
@@ -81,7 +86,7 @@ class TomlKeys {
 
     /** What is wrong with one entry of a list, counted from 0. */
     final InvalidTableException faultIn(String key, TomlArray list, int index, String expectation) {
-        return new InvalidTableException(
+        return InvalidTableException.atKey(
                 file,
                 list.inputPositionOf(index).line(),
                 path + key + "[" + (index + 1) + "]",

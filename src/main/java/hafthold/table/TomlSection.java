@@ -93,8 +93,9 @@ final class TomlSection extends TomlKeys {
         if (value == null) {
             return Optional.empty();
         }
-        if (value instanceof Number) {
-            throw fault(key, form.expectation() + "; the unit is missing");
+        Optional<String> withUnit = form.withUnit(shown(value));
+        if (withUnit.isPresent() && !(value instanceof Boolean)) {
+            throw problem(key, "the unit is missing, write \"" + withUnit.get() + "\"");
         }
         if (!(value instanceof String typed)) {
             throw fault(key, form.expectation());

@@ -104,7 +104,7 @@ final class TomlText {
         int equals = found.indexOf('=');
         String key =
                 equals > 0 ? tableAbove(text, line) + found.substring(0, equals).strip() : "(text)";
-        return new InvalidTableException(file, line, key, found, "TOML, but: " + error.getMessage() + hint);
+        return InvalidTableException.atKey(file, line, key, found, "TOML, but: " + error.getMessage() + hint);
     }
 
     /** Name of the table that a line stands in, with a dot behind it. */

@@ -20,13 +20,22 @@ public final class UnknownIdException extends RuntimeException {
         this(kind, typed, meant(typed, known) + " (" + listing + ")");
     }
 
+    /**
+     * Says how what was asked for is written.
+     *
+     * @param hint how, as a clause that begins with its comma or semicolon
+     */
+    static UnknownIdException hinting(String kind, String typed, String hint) {
+        return new UnknownIdException(kind, typed, hint);
+    }
+
     private UnknownIdException(String kind, String typed, String hint) {
         super("no " + kind + " '" + typed + "'" + hint);
         this.expectation = "the id of a " + kind + hint;
     }
 
     private static String meant(String typed, Collection<String> known) {
-        return NearestWord.of(typed, known)
+        return NearestWord.among(typed, known)
                 .map(near -> "; did you mean " + near + "?")
                 .orElse("");
     }

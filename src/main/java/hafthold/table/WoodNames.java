@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
  *
  * <ol>
  *   <li>CLASS:NAME takes the class; wood:NAME looks for the nearest one.
- *   <li>A name of {@code wood-names.csv} takes the class written there.
+ *   <li>A name of {@code wood-names.csv} takes the class written there, or is the listed wood written there.
  *   <li>A slip of the pen beside a listed id is no new wood, and is refused.
  *   <li>A name with the kind of a listed wood in it (sessile oak, amboina wood) takes the class that most woods of that
  *       kind have.
@@ -35,6 +35,7 @@ final class WoodNames {
 
     private final Map<String, MaterialRow> rows;
     private final Map<String, String> classes = new LinkedHashMap<>();
+    private final Map<String, String> otherNames = new LinkedHashMap<>();
 
     WoodNames(TableSet tables, Map<String, MaterialRow> rows) {
         this.rows = rows;
@@ -43,17 +44,30 @@ final class WoodNames {
             KeyGuard keys = new KeyGuard();
             for (CsvRow row : table.rows()) {
                 String woodClass = row.required("wood_class");
-                if (!woodClasses().contains(woodClass)) {
+                String name = keys.once(row, "name", row.required("name"));
+                row.evidence();
+                if (isListedWood(woodClass)) {
+                    otherNames.put(name, woodClass);
+                } else if (woodClasses().contains(woodClass)) {
+                    classes.put(name, woodClass);
+                } else {
                     throw row.fault("wood_class", NearestWord.oneOf(woodClass, List.copyOf(woodClasses())));
                 }
-                row.evidence();
-                classes.put(keys.once(row, "name", row.required("name")), woodClass);
             }
         }
     }
 
-    /** The listed wood that people call so: "black walnut", "Walnut, black". */
+    private boolean isListedWood(String id) {
+        MaterialRow row = rows.get(id);
+        return row != null && row.family() == Family.WOOD && row.role().equals("scale");
+    }
+
+    /** The listed wood that people call so: "black walnut", "Walnut, black", "sessile oak" for European oak. */
     Optional<MaterialRow> listed(String typed) {
+        String other = otherNames.get(String.join("-", words(typed)));
+        if (other != null) {
+            return Optional.of(rows.get(other));
+        }
         Set<String> words = Set.copyOf(words(typed));
         return rows.values().stream()
                 .filter(row -> row.family() == Family.WOOD)

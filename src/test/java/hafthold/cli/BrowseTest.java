@@ -1,6 +1,7 @@
 package hafthold.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.core.JsonFactory;
@@ -60,6 +61,33 @@ class BrowseTest {
         Bench bench = Bench.run(call.split(" "));
         assertEquals(ExitCode.WRONG_USAGE, bench.code());
         assertTrue(bench.err().contains("did you mean"), bench.err());
+    }
+
+    @Test
+    void theResistanceOfAFinishIsHeadedByItsUnit() {
+        assertTrue(Bench.run("materials", "--finishes").out().contains("resistance, 1e9 m\u00b2 s Pa/kg"));
+    }
+
+    @Test
+    void aPartOfAnIdListsAllThatHoldIt() {
+        Bench oaks = Bench.run("materials", "oak");
+        assertEquals(ExitCode.DONE, oaks.code(), oaks.err());
+        for (String id : List.of("oak-european", "oak-red", "oak-bog+lumen-resin", "tanoak")) {
+            assertTrue(oaks.out().contains(id), oaks.out());
+        }
+        assertFalse(oaks.out().contains("teak"), oaks.out());
+    }
+
+    /** Plain-sawn is what flat-sawn is called elsewhere (common practice, no source). */
+    @Test
+    void capitalsAndOtherWordsOfTheTradeAreUnderstood() {
+        String typed = Bench.run(
+                        "compare", "--samples", "1", "--place", "Reykjavik", "--material", "Walnut-Black", "--cut", "plain")
+                .out();
+        String listed = Bench.run(
+                        "compare", "--samples", "1", "--place", "reykjavik", "--material", "walnut-black", "--cut", "flat")
+                .out();
+        assertEquals(listed, typed);
     }
 
     static Set<String> keys(String json) throws IOException {

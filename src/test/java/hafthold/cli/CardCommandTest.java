@@ -1,6 +1,7 @@
 package hafthold.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -40,6 +41,15 @@ class CardCommandTest {
         assertEquals(
                 Files.readString(folder.resolve("out/card.json")),
                 Bench.run(with(CARD, "--format", "json")).out());
+    }
+
+    @Test
+    void aQuoteIsWrittenAsAQuote() throws IOException {
+        Bench bench = Bench.run(with(CARD, "--quote", "--out", folder.resolve("quoted").toString()));
+        assertEquals(ExitCode.DONE, bench.code(), bench.err());
+        assertTrue(bench.err().contains("quote.html"), bench.err());
+        assertEquals(bench.out(), Files.readString(folder.resolve("quoted/quote.txt")));
+        assertFalse(Files.exists(folder.resolve("quoted/card.html")));
     }
 
     @Test

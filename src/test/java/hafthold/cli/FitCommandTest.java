@@ -122,7 +122,7 @@ class FitCommandTest {
         assertEquals(ExitCode.INVALID_INPUT, fit.code(), fit.err());
         assertEquals("", fit.out());
         assertTrue(fit.err().contains("knife.toml line "), fit.err());
-        assertTrue(fit.err().contains("column " + key + ":"), fit.err());
+        assertTrue(fit.err().contains(", " + key + ":"), fit.err());
         assertTrue(fit.err().contains(hint), fit.err());
     }
 

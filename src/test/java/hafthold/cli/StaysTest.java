@@ -103,6 +103,21 @@ class StaysTest {
         assertTrue(json.contains("\"worst_date\": \"2027-"), json);
     }
 
+    /** Analytic: sanded in the air of a shop that is held, nothing moves as long as it lies there. */
+    @Test
+    void aFirstStayOfHeldAirIsTheAirOfFinalSanding() throws IOException {
+        String stays = write("shop-first.csv", HEADER + "2026-07-06,shop,,,,23 C,35 %\n2026-09-06,,oslo,,heated-home,,\n");
+        List<String> rows = trace(stays);
+        for (String row : rows.subList(1, 60 * 24)) {
+            assertEquals(0, Double.parseDouble(row.split(",", -1)[10]), 1e-5, row);
+        }
+        String text = compare(stays, "--samples", "1").out();
+        assertTrue(text.contains("23 \u00b0C and 35 % humidity"), text);
+        assertTrue(text.replaceAll("\\s+", " ").contains("taken from the first stay"), text);
+        String said = compare(stays, "--samples", "1", "--made-rh", "50 %").out();
+        assertTrue(said.contains("23 \u00b0C and 50 % humidity"), said);
+    }
+
     @Test
     void aRecordedFileOfAFewWeeksCountsAsRecordedWhereItCovers() throws IOException {
         StringBuilder text = new StringBuilder("time,temperature_c,rh_percent\n");
@@ -137,8 +152,11 @@ class StaysTest {
                 write("b.csv", HEADER + "2026-07-06,shop,oslo,,,,\n2026-07-06,x,oslo,,,,\n"),
                 "b.csv line 3, column from: '2026-07-06' is not right: expected a day after 2026-07-06");
         assertFault(
-                write("c.csv", HEADER + "2026-07-06,shop,Oslo,,,,\n"),
-                "c.csv line 2, column place: 'Oslo' is not right: expected the id of a place; did you mean oslo?");
+                write("m.csv", HEADER + "2026-13-06,shop,oslo,,,,\n"),
+                "such as 2026-07-18; there is no month 13");
+        assertFault(
+                write("c.csv", HEADER + "2026-07-06,shop,Osslo,,,,\n"),
+                "c.csv line 2, column place: 'Osslo' is not right: expected the id of a place; did you mean oslo?");
         assertFault(
                 write("d.csv", HEADER + "2026-07-06,shop,oslo,,garage,,\n"),
                 "d.csv line 2, column setting: 'garage' is not right");
@@ -153,7 +171,7 @@ class StaysTest {
                 write("g.csv", "from,town\n2026-07-06,oslo\n"),
                 "g.csv line 1, column town: 'town' is not right: expected");
         assertFault(write("h.csv", HEADER), "h.csv: holds no stay");
-        assertFault(folder.resolve("none.csv").toString(), "none.csv: cannot be read");
+        assertFault(folder.resolve("none.csv").toString(), "none.csv: is not there; expected a table of stays");
     }
 
     @Test

@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
+import hafthold.decide.Reason;
+import hafthold.decide.Verdict;
+import hafthold.quantity.Band;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -69,6 +72,41 @@ class ComparisonTextTest {
                 spoken.subList(2, spoken.size()).stream()
                         .map(answer -> answer.year().scale().id())
                         .toList());
+    }
+
+    /** Of a few materials each has its line or its sentence, also one whose ends decide. */
+    @Test
+    void aShortListTellsWhatDecidesEach() {
+        Comparison few = first(InventedComparison.unglued(), 5);
+        String text = Paragraph.plain(WITH_WALNUT.of(few)).replaceAll("\\s+", " ");
+        List<Ranked> brief = ChosenAnswers.inBrief(few, Optional.of("walnut-black"));
+        assertFalse(brief.isEmpty());
+        AnswerWords words = new AnswerWords(BenchStyle.ENGLISH);
+        brief.forEach(answer -> assertTrue(text.contains(Paragraph.plain(words.line(answer))), words.line(answer)));
+        assertEquals(
+                List.of(), ChosenAnswers.inBrief(InventedComparison.unglued(), Optional.of("walnut-black")));
+        Ranked last = few.ranked().get(4);
+        Reason end = new Reason(
+                Reason.Kind.END_GAP, Band.exact(0.13e-3), InventedComparison.limits().get(2), false);
+        assertTrue(Paragraph.plain(words.line(new Ranked(5, last.year(), Verdict.CHANGE, List.of(end))))
+                .endsWith(": change; the scale falls 0.13 mm short of the steel at bolster and butt, more than seasonal"
+                        + " work allows (0.1 mm)."));
+    }
+
+    private static Comparison first(Comparison all, int count) {
+        return new Comparison(
+                all.placeId(),
+                all.placeName(),
+                all.settingId(),
+                all.settingRule(),
+                all.handle(),
+                all.madeTemperature(),
+                all.madeHumidity(),
+                all.finishName(),
+                all.dailyOutdoors(),
+                all.dailyIndoors(),
+                all.ranked().subList(0, count),
+                all.findings());
     }
 
     @Test

@@ -78,13 +78,22 @@ class BuildFileFaultTest {
 
     @Test
     void aBareNumberWhereAUnitIsNeededIsRefused() throws IOException {
-        String unit =
-                "a number and a unit (mm, in, cm, thou, m) in quotes, such as \"8 mm\" or \"5/16 in\"; the unit is"
-                        + " missing";
-        assertFault(2, "tang.width", "'26' is not right: expected a length: " + unit, "[tang]\nwidth = 26\n");
-        assertFault(2, "tang.width", "'26.5' is not right: expected a length: " + unit, "[tang]\nwidth = 26.5\n");
-        assertFault(2, "tang.width", "'26' is not right: expected a length: " + unit, "[tang]\nwidth = \"26\"\n");
-        assertFault(6, "made.humidity", "the unit is missing", LEAST + "[made]\nhumidity = 55\n");
+        assertProblem("tang.width", "the unit is missing, write \"26 mm\"", "[tang]\nwidth = 26\n");
+        assertProblem("tang.width", "the unit is missing, write \"26.5 mm\"", "[tang]\nwidth = 26.5\n");
+        assertProblem("tang.width", "the unit is missing, write \"26 mm\"", "[tang]\nwidth = \"26\"\n");
+        assertProblem("tang.width", "the unit is missing, write \"9/8 in\"", "[tang]\nwidth = \"9/8\"\n");
+        assertProblem("made.humidity", "the unit is missing, write \"55 %\"", "[made]\nhumidity = 55\n" + LEAST);
+    }
+
+    private void assertProblem(String key, String problem, String text) throws IOException {
+        assertEquals(file() + " line 2, " + key + ": " + problem, fault(text).getMessage());
+    }
+
+    @Test
+    void whatIsNoKnifeFileIsToldWhereToGetOne() throws IOException {
+        assertEquals(
+                file() + ": this is no knife file; hafthold fit --example prints one",
+                fault("Buy epoxy and\ntwo pins.\n").getMessage());
     }
 
     @Test
@@ -433,7 +442,7 @@ class BuildFileFaultTest {
 
     private void assertFault(int line, String key, String part, String text) throws IOException {
         InvalidTableException fault = fault(text);
-        String start = file() + " line " + line + ", column " + key + ": '";
+        String start = file() + " line " + line + ", " + key + ": '";
         assertTrue(fault.getMessage().startsWith(start), fault.getMessage());
         assertTrue(fault.getMessage().contains(part), fault.getMessage());
     }

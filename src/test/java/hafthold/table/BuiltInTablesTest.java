@@ -12,6 +12,7 @@ import hafthold.material.ScaleMaterial;
 import hafthold.source.Source;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** The shipped tables are whole: every row can be computed with, every figure names a source. */
@@ -59,6 +60,26 @@ class BuiltInTablesTest {
     void cautionsSpeakOfKnownFamiliesOrMaterials() {
         assertFalse(CautionTable.read(TABLES).with(List.of()).isEmpty());
         assertFalse(CautionTable.read(TABLES).about(LIBRARY.find("bone-bovine")).isEmpty());
+    }
+
+    /** Free-cutting brass holds 2.5 to 3.5 % lead (common practice, from memory of its standard); cartridge brass none. */
+    @Test
+    void leadAndNickelAreSaidOfWhatHoldsThem() {
+        assertTrue(minded("brass-free-cutting").contains("lead"));
+        assertFalse(minded("brass-cartridge").contains("lead"));
+        for (String metal : List.of("nickel-silver", "stainless-pin-304", "meteorite-iron")) {
+            assertTrue(minded(metal).contains("nickel"), metal);
+        }
+        for (String metal : List.of("brass-free-cutting", "steel-carbon", "titanium-pure", "aluminium")) {
+            assertFalse(minded(metal).contains("nickel"), metal);
+            assertFalse(minded(metal).contains("beryllium"), metal);
+        }
+    }
+
+    private static String minded(String id) {
+        return CautionTable.read(TABLES).about(LIBRARY.find(id)).stream()
+                .map(finding -> finding.text())
+                .collect(Collectors.joining(" "));
     }
 
     @Test

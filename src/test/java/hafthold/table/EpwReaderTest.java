@@ -199,7 +199,7 @@ class EpwReaderTest {
         assertEquals(8760, EpwReader.read(path).air().size());
         InvalidTableException fault =
                 assertThrows(InvalidTableException.class, () -> EpwReader.read(folder.resolve("none.epw")));
-        assertEquals(folder.resolve("none.epw") + ": cannot be read; expected an EPW weather file", fault.getMessage());
+        assertEquals(folder.resolve("none.epw") + ": is not there; expected an EPW weather file", fault.getMessage());
     }
 
     private static String year(int year) {

@@ -343,7 +343,7 @@ class LoggerCsvReaderTest {
         assertEquals(8760, LoggerCsvReader.read(path).air().size());
         Path none = folder.resolve("none.csv");
         assertEquals(
-                none + ": cannot be read; expected a logger's CSV file",
+                none + ": is not there; expected a logger's CSV file",
                 assertThrows(InvalidTableException.class, () -> LoggerCsvReader.read(none))
                         .getMessage());
     }

@@ -44,8 +44,8 @@ class TableSumsTest {
     @ParameterizedTest
     @CsvSource({
         "materials.csv, id, 250",
-        "wood-names.csv, name, 55",
-        "cautions.csv, text, 71",
+        "wood-names.csv, name, 75",
+        "cautions.csv, text, 78",
         "places.csv, id, 170",
         "limits.csv, class, 4"
     })

@@ -23,7 +23,8 @@ class UnlistedWoodTest {
     @ParameterizedTest
     @CsvSource({
         "amboina wood, tropical-medium",
-        "sessile oak, hardwood-medium",
+        "iron oak, hardwood-medium",
+        "black palm, tropical-dense",
         "claro walnut, hardwood-medium",
         "burmese rosewood, tropical-dense",
         "kingwood, tropical-dense",
@@ -45,7 +46,7 @@ class UnlistedWoodTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"zorgwood", "tropical-dense:bloodwood", "plum", "sessile oak"})
+    @ValueSource(strings = {"zorgwood", "tropical-dense:bloodwood", "plum", "iron oak"})
     void itsBandIsAtLeastAThirdEitherWay(String typed) {
         Material wood = LIBRARY.plain(typed);
         Band band = wood.water().orElseThrow().swelling().relativeBand(Axis.ACROSS);
@@ -67,9 +68,58 @@ class UnlistedWoodTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"black walnut, walnut-black", "Red oak, oak-red", "European beech, beech-european"})
+    @CsvSource({
+        "black walnut, walnut-black",
+        "Red oak, oak-red",
+        "European beech, beech-european",
+        "Walnut-Black, walnut-black",
+        "European oak, oak-european",
+        "sessile oak, oak-european",
+        "pedunculate oak, oak-european",
+        "sweet cherry, cherry-european",
+        "rock maple, maple-sugar",
+        "hard maple, maple-sugar",
+        "Lignum vitae, lignum-vitae",
+        "bocote, bocote",
+        "padauk, padauk-african",
+        "Wenge, wenge"
+    })
     void aListedWoodIsFoundByItsNameForPeople(String typed, String id) {
         assertEquals(id, LIBRARY.find(typed).id());
+    }
+
+    /** Shop talk: stabilised wood is wood with resin in its lumens (common practice, no source). */
+    @ParameterizedTest
+    @CsvSource({
+        "stabilised black walnut, walnut-black+lumen-resin",
+        "Stabilized Maple Burl, maple-burl+lumen-resin",
+        "oiled olive, olive+oil-soaked",
+        "acetylated beech-european, beech-european+acetylated"
+    })
+    void aWordOfTreatmentIsATreatment(String typed, String id) {
+        assertEquals(id, LIBRARY.find(typed).id());
+        assertEquals(LIBRARY.find(id).findings(), LIBRARY.find(typed).findings());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"stabilised walnut", "walnut stabilized"})
+    void treatedWoodOfNoSpeciesIsToldHowItIsWritten(String typed) {
+        UnknownIdException fault = assertThrows(UnknownIdException.class, () -> LIBRARY.find(typed));
+        assertTrue(fault.getMessage().contains("wood is written WOOD+lumen-resin, such as walnut-black+lumen-resin"), fault.getMessage());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"linen laminate, linen-phenolic-le", "walnut-blak, walnut-black"})
+    void aGuessSharesItsLettersOrItsWords(String typed, String meant) {
+        UnknownIdException fault = assertThrows(UnknownIdException.class, () -> LIBRARY.find(typed));
+        assertTrue(fault.getMessage().contains("did you mean " + meant + "?"), fault.getMessage());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "zzgrmpf", "xq"})
+    void nothingIsGuessedThatIsFarOff(String typed) {
+        UnknownIdException fault = assertThrows(UnknownIdException.class, () -> LIBRARY.find(typed));
+        assertTrue(!fault.getMessage().contains("did you mean"), fault.getMessage());
     }
 
     @Test
