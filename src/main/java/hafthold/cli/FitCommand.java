@@ -121,7 +121,7 @@ final class FitCommand implements Callable<Integer> {
         List<Finding> findings = new ArrayList<>(read.findings());
         Destination destination = destination(read, set, findings);
         findings.addAll(FitFindings.of(
-                read.knife(), destination, !events.schedule(set).isEmpty()));
+                read.knife(), destination, !events.schedule(set, destination).isEmpty()));
         findings.add(SamplingOptions.finding(sampling.sampling()));
         EventFit answer = answer(read.knife(), destination, set, library, findings);
         KnifeFit fit = answer.fit();

@@ -105,7 +105,9 @@ class UnlistedWoodTest {
     @ValueSource(strings = {"stabilised walnut", "walnut stabilized"})
     void treatedWoodOfNoSpeciesIsToldHowItIsWritten(String typed) {
         UnknownIdException fault = assertThrows(UnknownIdException.class, () -> LIBRARY.find(typed));
-        assertTrue(fault.getMessage().contains("wood is written WOOD+lumen-resin, such as walnut-black+lumen-resin"), fault.getMessage());
+        assertTrue(
+                fault.getMessage().contains("wood is written WOOD+lumen-resin, such as walnut-black+lumen-resin"),
+                fault.getMessage());
     }
 
     @ParameterizedTest
