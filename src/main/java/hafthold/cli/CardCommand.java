@@ -124,8 +124,7 @@ final class CardCommand implements Runnable {
                             case MARKDOWN -> card.markdown();
                             case JSON, CSV -> card.json();
                         });
-        output.folder()
-                .ifPresent(folder -> spec.commandLine().getErr().println("card: " + write(card, folder, name)));
+        output.folder().ifPresent(folder -> spec.commandLine().getErr().println("card: " + write(card, folder, name)));
     }
 
     /**

@@ -120,8 +120,8 @@ final class FitCommand implements Callable<Integer> {
         KnifeFile read = KnifeFile.of(build, file, set, library, where.reading());
         List<Finding> findings = new ArrayList<>(read.findings());
         Destination destination = destination(read, set, findings);
-        findings.addAll(FitFindings.of(
-                read.knife(), destination, !events.schedule(set).isEmpty()));
+        findings.addAll(
+                FitFindings.of(read.knife(), destination, !events.schedule(set).isEmpty()));
         findings.add(SamplingOptions.finding(sampling.sampling()));
         EventFit answer = answer(read.knife(), destination, set, library, findings);
         KnifeFit fit = answer.fit();

@@ -60,7 +60,10 @@ final class MaterialsCommand implements Runnable {
     @Option(names = "--events", description = "list what --event knows instead, each with its rule")
     private boolean events;
 
-    @Parameters(arity = "0..1", paramLabel = "MATERIAL", description = "id of one material, or a part of ids, such as oak")
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "MATERIAL",
+            description = "id of one material, or a part of ids, such as oak")
     private String id;
 
     @Override
@@ -100,7 +103,9 @@ final class MaterialsCommand implements Runnable {
         String typed = id.strip().toLowerCase(Locale.ROOT).replace(' ', '-');
         return typed.isEmpty()
                 ? List.of()
-                : library.rows().stream().filter(row -> row.id().contains(typed)).toList();
+                : library.rows().stream()
+                        .filter(row -> row.id().contains(typed))
+                        .toList();
     }
 
     private boolean isFound(MaterialLibrary library) {

@@ -47,16 +47,18 @@ final class OrderOptions {
             names = MADE_HUMIDITY,
             paramLabel = "HUMIDITY",
             defaultValue = "50 %",
-            description = "humidity the scales have settled to at final sanding (default: ${DEFAULT-VALUE}; with --stays"
-                    + " that of a first stay of held air)")
+            description =
+                    "humidity the scales have settled to at final sanding (default: ${DEFAULT-VALUE}; with --stays"
+                            + " that of a first stay of held air)")
     private RelativeHumidity madeHumidity;
 
     @Option(
             names = MADE_TEMPERATURE,
             paramLabel = "TEMPERATURE",
             defaultValue = "20 C",
-            description = "temperature at final sanding (default: ${DEFAULT-VALUE}; with --stays that of a first stay of"
-                    + " held air)")
+            description =
+                    "temperature at final sanding (default: ${DEFAULT-VALUE}; with --stays that of a first stay of"
+                            + " held air)")
     private Temperature madeTemperature;
 
     @Option(
@@ -101,15 +103,11 @@ final class OrderOptions {
     }
 
     private RelativeHumidity madeHumidity() {
-        return isOfShop(MADE_HUMIDITY)
-                ? new RelativeHumidity(shop.orElseThrow().humidityFraction())
-                : madeHumidity;
+        return isOfShop(MADE_HUMIDITY) ? new RelativeHumidity(shop.orElseThrow().humidityFraction()) : madeHumidity;
     }
 
     private boolean isOfShop(String name) {
-        return shop.isPresent()
-                && (name.equals(MADE_HUMIDITY) || name.equals(MADE_TEMPERATURE))
-                && !isGiven(name);
+        return shop.isPresent() && (name.equals(MADE_HUMIDITY) || name.equals(MADE_TEMPERATURE)) && !isGiven(name);
     }
 
     /** The same order for many places: those named, the air of a file, or all places of the tables. */
@@ -170,11 +168,12 @@ final class OrderOptions {
                 "metals",
                 "Tang of martensitic stainless steel and brass pins; between common metals heat makes less than 0.01 mm of"
                         + " difference on a handle."));
-        defaults.add(new Finding(
-                Finding.Kind.DEFAULT,
-                "glue",
-                "Two-part epoxy, 0.1 mm thick, over the whole tang, bonded in the air of final sanding. Steps are worked"
-                        + " out as if it held; whether it does is judged, and where it does not the ends count as loose."));
+        defaults.add(
+                new Finding(
+                        Finding.Kind.DEFAULT,
+                        "glue",
+                        "Two-part epoxy, 0.1 mm thick, over the whole tang, bonded in the air of final sanding. Steps are worked"
+                                + " out as if it held; whether it does is judged, and where it does not the ends count as loose."));
         return defaults;
     }
 

@@ -31,8 +31,9 @@ final class RackOptions {
             names = "--cut",
             paramLabel = "CUT",
             split = ",",
-            description = "flat (plain-sawn), rift, quarter, burl or cross, several separated by commas; counts for wood only"
-                    + " (default: as it is usually sold)")
+            description =
+                    "flat (plain-sawn), rift, quarter, burl or cross, several separated by commas; counts for wood only"
+                            + " (default: as it is usually sold)")
     private List<Cut> cuts = List.of();
 
     /** Every material in every cut asked for; sheet and cast goods once. */
@@ -45,8 +46,9 @@ final class RackOptions {
             requireScale(library, id);
             ScaleMaterial material = library.find(id);
             if (material.usualCut() != Cut.NONE && cuts.contains(Cut.NONE)) {
-                throw new WrongUsageException("wood always lies in some cut: --cut none is for sheet and cast goods; for "
-                        + id + " say flat, rift, quarter, burl or cross");
+                throw new WrongUsageException(
+                        "wood always lies in some cut: --cut none is for sheet and cast goods; for " + id
+                                + " say flat, rift, quarter, burl or cross");
             }
             if (material.usualCut() == Cut.NONE || cuts.isEmpty()) {
                 candidates.add(new Candidate(material, material.usualCut()));
@@ -59,13 +61,10 @@ final class RackOptions {
 
     /** Refuses what is made of no scale: the steel of a tang, the metal of a pin, glue. */
     private static void requireScale(MaterialLibrary library, String id) {
-        library.row(id)
-                .map(MaterialRow::role)
-                .filter(OTHER_PARTS::containsKey)
-                .ifPresent(role -> {
-                    throw new WrongUsageException(id + " is no scale material but " + OTHER_PARTS.get(role)
-                            + "; 'hafthold materials' lists what scales are made of");
-                });
+        library.row(id).map(MaterialRow::role).filter(OTHER_PARTS::containsKey).ifPresent(role -> {
+            throw new WrongUsageException(id + " is no scale material but " + OTHER_PARTS.get(role)
+                    + "; 'hafthold materials' lists what scales are made of");
+        });
     }
 
     /** The first material that was named, if any. */

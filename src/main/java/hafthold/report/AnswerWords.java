@@ -90,7 +90,12 @@ record AnswerWords(BenchStyle style) {
     String sentence(Ranked answer) {
         HandleYear year = answer.year();
         List<String> sentences = new ArrayList<>();
-        sentences.add(style.say("answer.verdict", "subject", subjectOf(year), "verdict", verdictOf(answer.verdict(), year, answer.reasons(), answer.settling())));
+        sentences.add(style.say(
+                "answer.verdict",
+                "subject",
+                subjectOf(year),
+                "verdict",
+                verdictOf(answer.verdict(), year, answer.reasons(), answer.settling())));
         sentences.add(edgeSentence(answer));
         answer.reasons().stream()
                 .findFirst()

@@ -226,10 +226,7 @@ record CardHandle(CardOrder order, Ranked answer) {
 
     /** Whether it takes its size once and keeps it. */
     boolean isOnce() {
-        return !isUnknown()
-                && answer.settling().isPresent()
-                && !stays().isGiven()
-                && course().isOnce();
+        return !isUnknown() && answer.settling().isPresent() && !stays().isGiven() && course().isOnce();
     }
 
     /** The widest gap at a pin or an end that is no cause to call. */

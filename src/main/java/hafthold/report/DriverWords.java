@@ -34,12 +34,8 @@ record DriverWords(BenchStyle style) {
             return Optional.empty();
         }
         long count = likelihood.yearsThatHold().getAsLong();
-        String holds = style.say(
-                "doubt.holds",
-                "count",
-                Long.toString(count),
-                "all",
-                Integer.toString(likelihood.samples()));
+        String holds =
+                style.say("doubt.holds", "count", Long.toString(count), "all", Integer.toString(likelihood.samples()));
         return Optional.of(
                 2 * count >= likelihood.samples()
                         ? holds

@@ -52,10 +52,7 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
                     .filter(finding -> finding.kind() == kind)
                     .forEach(finding -> merged.merge(
                             kind + finding.text(),
-                            new FindingDigest(
-                                    kind,
-                                    finding.text(),
-                                    List.of(worded(finding.subject(), names))),
+                            new FindingDigest(kind, finding.text(), List.of(worded(finding.subject(), names))),
                             FindingDigest::with));
         }
         return merged.values().stream()

@@ -61,7 +61,8 @@ final class FitInputs {
             names.put(full.steel().id(), full.steel().name());
             if (full.scale() instanceof Hybrid hybrid) {
                 hybrid.parts()
-                        .forEach(part -> names.put(part.material().id(), part.material().name()));
+                        .forEach(part ->
+                                names.put(part.material().id(), part.material().name()));
             }
             full.bolster().ifPresent(bolster -> names.put(bolster.id(), bolster.name()));
         } else {

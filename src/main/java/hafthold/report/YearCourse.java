@@ -22,12 +22,12 @@ record YearCourse(double swingMetres, double lastingMetres) {
 
     /** Reads the days of a year. */
     static YearCourse of(HandleYear year) {
-        List<Double> days =
-                year.days().edgeOffset().stream().map(Band::value).toList();
+        List<Double> days = year.days().edgeOffset().stream().map(Band::value).toList();
         double highest = days.stream().mapToDouble(day -> day).max().orElse(0);
         double lowest = days.stream().mapToDouble(day -> day).min().orElse(0);
         return new YearCourse(
-                highest - lowest, days.stream().mapToDouble(day -> day).average().orElse(0));
+                highest - lowest,
+                days.stream().mapToDouble(day -> day).average().orElse(0));
     }
 
     /** Whether it moves once and then stays about where it is. */

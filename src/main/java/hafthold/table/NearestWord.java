@@ -36,8 +36,8 @@ public final class NearestWord {
         if (wanted.isEmpty()) {
             return Optional.empty();
         }
-        Comparator<String> nearest = Comparator.comparingInt((String id) -> distance(wanted, id))
-                .thenComparing(Comparator.naturalOrder());
+        Comparator<String> nearest =
+                Comparator.comparingInt((String id) -> distance(wanted, id)).thenComparing(Comparator.naturalOrder());
         return ids.stream()
                 .min(nearest)
                 .filter(id -> id.contains(wanted) || distance(wanted, id) <= Math.max(1, wanted.length() / 3))

@@ -44,7 +44,8 @@ public final class PlaceTable {
      * @throws InvalidTableException when its row holds something else than a place
      */
     public Place find(String id) {
-        CsvRow row = rows.getOrDefault(id, rows.get(id.strip().toLowerCase(Locale.ROOT).replace(' ', '-')));
+        CsvRow row = rows.getOrDefault(
+                id, rows.get(id.strip().toLowerCase(Locale.ROOT).replace(' ', '-')));
         if (row == null) {
             throw new UnknownIdException("place", id, new TreeSet<>(rows.keySet()), "hafthold places lists them all");
         }

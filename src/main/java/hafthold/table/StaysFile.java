@@ -150,8 +150,7 @@ public record StaysFile(StayChain chain, List<Finding> findings) {
                 return LocalDate.parse(row.required("from"));
             } catch (DateTimeException e) {
                 throw row.fault(
-                        "from",
-                        "a day written as year-month-day, such as 2026-07-18" + DayHint.of(row.text("from")));
+                        "from", "a day written as year-month-day, such as 2026-07-18" + DayHint.of(row.text("from")));
             }
         }
 

@@ -31,7 +31,9 @@ record TreatmentWords(String word, String treatment, String wood) {
                 .map(word -> new TreatmentWords(
                         word,
                         TREATMENTS.get(word),
-                        Arrays.stream(words).filter(other -> !other.equals(word)).collect(Collectors.joining(" "))))
+                        Arrays.stream(words)
+                                .filter(other -> !other.equals(word))
+                                .collect(Collectors.joining(" "))))
                 .filter(found -> !found.wood().isEmpty());
     }
 

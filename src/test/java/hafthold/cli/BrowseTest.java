@@ -82,10 +82,26 @@ class BrowseTest {
     @Test
     void capitalsAndOtherWordsOfTheTradeAreUnderstood() {
         String typed = Bench.run(
-                        "compare", "--samples", "1", "--place", "Reykjavik", "--material", "Walnut-Black", "--cut", "plain")
+                        "compare",
+                        "--samples",
+                        "1",
+                        "--place",
+                        "Reykjavik",
+                        "--material",
+                        "Walnut-Black",
+                        "--cut",
+                        "plain")
                 .out();
         String listed = Bench.run(
-                        "compare", "--samples", "1", "--place", "reykjavik", "--material", "walnut-black", "--cut", "flat")
+                        "compare",
+                        "--samples",
+                        "1",
+                        "--place",
+                        "reykjavik",
+                        "--material",
+                        "walnut-black",
+                        "--cut",
+                        "flat")
                 .out();
         assertEquals(listed, typed);
     }

@@ -45,7 +45,8 @@ class CardCommandTest {
 
     @Test
     void aQuoteIsWrittenAsAQuote() throws IOException {
-        Bench bench = Bench.run(with(CARD, "--quote", "--out", folder.resolve("quoted").toString()));
+        Bench bench = Bench.run(
+                with(CARD, "--quote", "--out", folder.resolve("quoted").toString()));
         assertEquals(ExitCode.DONE, bench.code(), bench.err());
         assertTrue(bench.err().contains("quote.html"), bench.err());
         assertEquals(bench.out(), Files.readString(folder.resolve("quoted/quote.txt")));

@@ -57,7 +57,9 @@ class FitFindingsTest {
 
     /** Everything said, on both streams, in one line. */
     private String fit(String scales, String... more) throws IOException {
-        Path file = Files.writeString(folder.resolve("knife.toml"), """
+        Path file = Files.writeString(
+                folder.resolve("knife.toml"),
+                """
                 [knife]
                 place = "oslo"
                 kitchen = true

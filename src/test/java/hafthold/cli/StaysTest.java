@@ -106,7 +106,8 @@ class StaysTest {
     /** Analytic: sanded in the air of a shop that is held, nothing moves as long as it lies there. */
     @Test
     void aFirstStayOfHeldAirIsTheAirOfFinalSanding() throws IOException {
-        String stays = write("shop-first.csv", HEADER + "2026-07-06,shop,,,,23 C,35 %\n2026-09-06,,oslo,,heated-home,,\n");
+        String stays =
+                write("shop-first.csv", HEADER + "2026-07-06,shop,,,,23 C,35 %\n2026-09-06,,oslo,,heated-home,,\n");
         List<String> rows = trace(stays);
         for (String row : rows.subList(1, 60 * 24)) {
             assertEquals(0, Double.parseDouble(row.split(",", -1)[10]), 1e-5, row);
@@ -151,9 +152,7 @@ class StaysTest {
         assertFault(
                 write("b.csv", HEADER + "2026-07-06,shop,oslo,,,,\n2026-07-06,x,oslo,,,,\n"),
                 "b.csv line 3, column from: '2026-07-06' is not right: expected a day after 2026-07-06");
-        assertFault(
-                write("m.csv", HEADER + "2026-13-06,shop,oslo,,,,\n"),
-                "such as 2026-07-18; there is no month 13");
+        assertFault(write("m.csv", HEADER + "2026-13-06,shop,oslo,,,,\n"), "such as 2026-07-18; there is no month 13");
         assertFault(
                 write("c.csv", HEADER + "2026-07-06,shop,Osslo,,,,\n"),
                 "c.csv line 2, column place: 'Osslo' is not right: expected the id of a place; did you mean oslo?");

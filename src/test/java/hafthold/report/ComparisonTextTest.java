@@ -83,11 +83,13 @@ class ComparisonTextTest {
         assertFalse(brief.isEmpty());
         AnswerWords words = new AnswerWords(BenchStyle.ENGLISH);
         brief.forEach(answer -> assertTrue(text.contains(Paragraph.plain(words.line(answer))), words.line(answer)));
-        assertEquals(
-                List.of(), ChosenAnswers.inBrief(InventedComparison.unglued(), Optional.of("walnut-black")));
+        assertEquals(List.of(), ChosenAnswers.inBrief(InventedComparison.unglued(), Optional.of("walnut-black")));
         Ranked last = few.ranked().get(4);
         Reason end = new Reason(
-                Reason.Kind.END_GAP, Band.exact(0.13e-3), InventedComparison.limits().get(2), false);
+                Reason.Kind.END_GAP,
+                Band.exact(0.13e-3),
+                InventedComparison.limits().get(2),
+                false);
         assertTrue(Paragraph.plain(words.line(new Ranked(5, last.year(), Verdict.CHANGE, List.of(end))))
                 .endsWith(": change; the scale falls 0.13 mm short of the steel at bolster and butt, more than seasonal"
                         + " work allows (0.1 mm)."));

@@ -44,7 +44,9 @@ class DecidingReasonTest {
         for (Ranked answer : answers(Verdict.CHANGE)) {
             Reason decides = answer.reasons().get(0);
             if (decides.kind() == Reason.Kind.EDGE_SHY) {
-                assertTrue(new BenchLength(decides.size().orElseThrow()).millimetres().doubleValue()
+                assertTrue(new BenchLength(decides.size().orElseThrow())
+                                .millimetres()
+                                .doubleValue()
                         >= decides.heldTo().shy().millimetres() - 1e-9);
             }
         }

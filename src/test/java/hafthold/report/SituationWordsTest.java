@@ -20,7 +20,8 @@ class SituationWordsTest {
     void theAirComesBeforeTheRule() {
         Comparison comparison = InventedComparison.glued();
         String lives = WORDS.lives(comparison);
-        Matcher air = Pattern.compile("heated home, (\\d+ to \\d+|\\d+) \u00b0C, (\\d+) to (\\d+) % humidity through the year\\. .+")
+        Matcher air = Pattern.compile(
+                        "heated home, (\\d+ to \\d+|\\d+) \u00b0C, (\\d+) to (\\d+) % humidity through the year\\. .+")
                 .matcher(Paragraph.plain(lives));
         assertTrue(air.matches(), lives);
         MonthlyMeans humidity = MonthlyMeans.of(comparison.dailyIndoors().stream()
@@ -33,8 +34,7 @@ class SituationWordsTest {
 
     @Test
     void aKnifeTellsItLikewise() {
-        Destination oslo =
-                Destination.of(PlaceTable.read(TableSet.builtIn()).find("oslo"), HeatedHome.usual());
+        Destination oslo = Destination.of(PlaceTable.read(TableSet.builtIn()).find("oslo"), HeatedHome.usual());
         String lives = WORDS.lives(oslo);
         assertTrue(lives.contains("% humidity through the year. "), lives);
         assertTrue(lives.endsWith(oslo.lives()), lives);

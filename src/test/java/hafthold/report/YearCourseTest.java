@@ -50,8 +50,7 @@ class YearCourseTest {
     @Test
     void aFlushLaminateDoesNotMoveWithTheSeasons() {
         HandleYear laminate = answer("glass-epoxy-g10").year();
-        assertEquals(
-                "care.watch", YearCourse.word(Verdict.CARE, laminate, reasons(Reason.Kind.PIN_HEAD_PROUD), true));
+        assertEquals("care.watch", YearCourse.word(Verdict.CARE, laminate, reasons(Reason.Kind.PIN_HEAD_PROUD), true));
     }
 
     @Test
@@ -81,10 +80,9 @@ class YearCourseTest {
         HandleYear year = through(-0.02, 0.13);
         Reason edge = reasons(Reason.Kind.EDGE_PROUD).get(0);
         Reason crack = reasons(Reason.Kind.SCALE_SPLIT).get(0);
-        String harmless =
-                new CardHandle(order, new Ranked(1, year, Verdict.CARE, List.of(edge), SETTLING)).verdict();
-        String watched = new CardHandle(order, new Ranked(1, year, Verdict.CARE, List.of(edge, crack), SETTLING))
-                .verdict();
+        String harmless = new CardHandle(order, new Ranked(1, year, Verdict.CARE, List.of(edge), SETTLING)).verdict();
+        String watched =
+                new CardHandle(order, new Ranked(1, year, Verdict.CARE, List.of(edge, crack), SETTLING)).verdict();
         assertTrue(harmless.contains("It does no harm."), harmless);
         assertFalse(watched.contains("no harm"), watched);
     }
@@ -94,9 +92,7 @@ class YearCourseTest {
     void whatIsNormalEndsBelowWhatIsACall() {
         for (CustomerCard card : InventedCard.all(InventedCard.order(Wording.english(), LengthUnits.MM))) {
             CardHandle handle = card.handles().get(0);
-            assertTrue(
-                    handle.normalGap().millimetres() <= handle.alarmGap().millimetres(),
-                    handle.name());
+            assertTrue(handle.normalGap().millimetres() <= handle.alarmGap().millimetres(), handle.name());
             assertTrue(1000 * handle.year().pins().gap().value()
                     <= handle.normalGap().millimetres() + 1e-9);
         }
@@ -110,8 +106,8 @@ class YearCourseTest {
     }
 
     private static List<Reason> reasons(Reason.Kind kind) {
-        return List.of(
-                new Reason(kind, Band.exact(0.15e-3), InventedComparison.limits().get(2), true));
+        return List.of(new Reason(
+                kind, Band.exact(0.15e-3), InventedComparison.limits().get(2), true));
     }
 
     /** Black walnut whose edge goes evenly from one offset to the other, in millimetres. */
@@ -119,7 +115,6 @@ class YearCourseTest {
         List<Band> edge = IntStream.range(0, InventedComparison.DAYS)
                 .mapToObj(day -> Band.exact(1e-3 * (from + (to - from) * day / (InventedComparison.DAYS - 1))))
                 .toList();
-        return WALNUT.with(
-                WALNUT.grounds(), new HandleDays(edge, WALNUT.days().moisture()), List.of());
+        return WALNUT.with(WALNUT.grounds(), new HandleDays(edge, WALNUT.days().moisture()), List.of());
     }
 }

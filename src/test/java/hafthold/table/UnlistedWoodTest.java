@@ -105,11 +105,13 @@ class UnlistedWoodTest {
     @ValueSource(strings = {"stabilised walnut", "walnut stabilized"})
     void treatedWoodOfNoSpeciesIsToldHowItIsWritten(String typed) {
         UnknownIdException fault = assertThrows(UnknownIdException.class, () -> LIBRARY.find(typed));
-        assertTrue(fault.getMessage().contains("wood is written WOOD+lumen-resin, such as walnut-black+lumen-resin"), fault.getMessage());
+        assertTrue(
+                fault.getMessage().contains("wood is written WOOD+lumen-resin, such as walnut-black+lumen-resin"),
+                fault.getMessage());
     }
 
     @ParameterizedTest
-    @CsvSource({"linen laminate, linen-phenolic-le", "walnut-blak, walnut-black"})
+    @CsvSource({"linen laminate, linen-phenolic-l", "walnut-blak, walnut-black"})
     void aGuessSharesItsLettersOrItsWords(String typed, String meant) {
         UnknownIdException fault = assertThrows(UnknownIdException.class, () -> LIBRARY.find(typed));
         assertTrue(fault.getMessage().contains("did you mean " + meant + "?"), fault.getMessage());
