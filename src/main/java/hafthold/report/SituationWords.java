@@ -17,6 +17,7 @@ import java.util.stream.IntStream;
  */
 record SituationWords(BenchStyle style) {
     private static final double HUNDRED = 100;
+    private static final int DAYS = 365;
 
     /** Where the knife lives. */
     String lives(Comparison comparison) {
@@ -42,7 +43,7 @@ record SituationWords(BenchStyle style) {
 
     /** The air first, from the mean of its mildest month to that of its other end; the rule it follows from after. */
     private String lives(String setting, String rule, List<Double> celsius, List<Double> humidity) {
-        if (celsius.isEmpty()) {
+        if (celsius.size() < DAYS) {
             return lives(setting, rule);
         }
         return style.say(
@@ -58,8 +59,8 @@ record SituationWords(BenchStyle style) {
     }
 
     private String range(MonthlyMeans months, double scale) {
-        String low = style.plain(Math.round(scale * months.of(months.lowestMonth())));
-        String high = style.plain(Math.round(scale * months.of(months.highestMonth())));
+        String low = style.plain(Math.rint(scale * months.of(months.lowestMonth())));
+        String high = style.plain(Math.rint(scale * months.of(months.highestMonth())));
         return low.equals(high) ? low : style.say("from-to", "from", low, "to", high);
     }
 

@@ -41,8 +41,12 @@ public record BuildFile(KnifeBuild build, List<Finding> findings) {
 
     /** Reads the text of a build file whose climate file is sought from a folder. */
     static BuildFile parse(String file, String text, Path folder) {
-        if (!text.isBlank()
-                && text.lines().noneMatch(line -> KEY_OR_TABLE.matcher(line).find())) {
+        List<String> lines = text.replace("\uFEFF", "")
+                .lines()
+                .filter(line -> !line.isBlank() && !line.strip().startsWith("#"))
+                .toList();
+        if (!lines.isEmpty()
+                && lines.stream().noneMatch(line -> KEY_OR_TABLE.matcher(line).find())) {
             throw new InvalidTableException(file, "this is no knife file; hafthold fit --example prints one");
         }
         List<Finding> findings = new ArrayList<>();

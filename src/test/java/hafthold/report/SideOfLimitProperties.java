@@ -44,10 +44,10 @@ class SideOfLimitProperties {
 
     @Example
     void aMovementWithinItsLimitDoesNotPrintAsMore() {
-        BenchLength within = new BenchLength(new Band(0.05, 0.148, 0.25).times(1e-3));
-        Assertions.assertEquals("0.1\u00a0mm", within.text(BenchStyle.ENGLISH));
-        BenchLength rounded = new BenchLength(new Band(0.05, 0.152, 0.25).times(1e-3));
-        Assertions.assertEquals("0.2\u00a0mm", rounded.text(BenchStyle.ENGLISH));
-        Assertions.assertEquals("0.15\u00a0mm", rounded.beside(Length.ofMillimetres(0.16), BenchStyle.ENGLISH, false));
+        BenchLength within = new BenchLength(new Band(0.45, 0.548, 0.65).times(1e-3));
+        Assertions.assertEquals("0.5\u00a0mm", within.text(BenchStyle.ENGLISH));
+        BenchLength rounded = new BenchLength(new Band(0.45, 0.552, 0.65).times(1e-3));
+        Assertions.assertEquals("0.6\u00a0mm", rounded.text(BenchStyle.ENGLISH));
+        Assertions.assertEquals("0.55\u00a0mm", rounded.beside(Length.ofMillimetres(0.56), BenchStyle.ENGLISH, false));
     }
 }
