@@ -81,9 +81,9 @@ public final class Judgement {
         return reasons(standings.of(year));
     }
 
-    /** The largest of all uses of the limits in a year with events: what materials are ranked by. */
+    /** The largest of all uses of the limits in a year with events but for the heat of the glue: what materials are ranked by. */
     public double seasonalUse(EventYear year) {
-        return standings.of(year).stream().mapToDouble(Standing::use).max().orElseThrow();
+        return standings.ofScale(year).stream().mapToDouble(Standing::use).max().orElseThrow();
     }
 
     /** The verdict on a year. */

@@ -31,6 +31,13 @@ record Standings(List<FitLimits> classes) {
         return standings;
     }
 
+    /** What tells one material from another: heat counts by the scale, as the glue is the same under all. */
+    List<Standing> ofScale(EventYear year) {
+        List<Standing> standings = of(year.year());
+        year.scaleSoftening().map(Standings::softening).ifPresent(standings::add);
+        return standings;
+    }
+
     List<Standing> of(FitYear year) {
         List<Standing> standings = of(year.whole());
         year.softening().map(Standings::softening).ifPresent(standings::add);

@@ -77,19 +77,25 @@ public final class EventEngine {
         List<EventAnswer> answers =
                 schedule.events().stream().map(event -> answer(event, passages)).toList();
         ScalePassage value = passages.get(0);
-        EventHeat heat = EventHeat.of(heated(parts), answers);
+        List<Material> scale = parts.stream().map(Hybrid.Part::material).toList();
         EventCourse course = value.leadingCourse();
         int last = course.mean().length - 1;
         double above = 0;
         for (int hour = 0; hour <= last; hour++) {
             above += course.above(hour) / (last + 1);
         }
-        return new EventYear(worse(quiet, passages), answers, heat.margin(), course.above(last), above);
+        return new EventYear(
+                worse(quiet, passages),
+                answers,
+                EventHeat.of(withGlue(scale), answers).margin(),
+                EventHeat.of(scale, answers).margin(),
+                course.above(last),
+                above);
     }
 
     /** What an event heats: the scale, and the glue under it. */
-    private List<Material> heated(List<Hybrid.Part> parts) {
-        return Stream.concat(parts.stream().map(Hybrid.Part::material), order.bond().map(Bond::adhesive).stream())
+    private List<Material> withGlue(List<Material> scale) {
+        return Stream.concat(scale.stream(), order.bond().map(Bond::adhesive).stream())
                 .toList();
     }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param year the year without and with events: the worse of both in every movement
  * @param answers one a distinct event, in the order asked for
  * @param softening what softens first in the hottest event, the scale or what glues it; empty where neither states when
+ * @param scaleSoftening the same for the scale alone, whose glue is the same under every other
  * @param leftAtEnd how much wetter the scale is at the end of the last year than without events, kg/kg
  * @param meanAbove how much wetter it is on the mean of all hours than without events, kg/kg
  */
@@ -17,6 +18,7 @@ public record EventYear(
         HandleYear year,
         List<EventAnswer> answers,
         Optional<SofteningMargin> softening,
+        Optional<SofteningMargin> scaleSoftening,
         double leftAtEnd,
         double meanAbove) {
 

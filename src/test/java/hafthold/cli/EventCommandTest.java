@@ -106,6 +106,37 @@ class EventCommandTest {
                 washed.out());
     }
 
+    /** Ten days of soaking twice a day in August wet walnut further than anything else in the year of a heated home. */
+    @Test
+    void theWorstMonthIsThatOfTheEventsWhereTheseAreTheWorse() {
+        Bench quiet = compare();
+        Bench soaked = compare("--event", "soak from 08-12 every 12 h 20 times");
+        assertTrue(number(quiet.out(), "worst_month") != 8, quiet.out());
+        assertEquals(8, number(soaked.out(), "worst_month"), soaked.out());
+    }
+
+    /** The glue is as hot under all of them: what ranks them is how far they move. */
+    @Test
+    void theHeatOfTheGlueDoesNotRankTheMaterials() {
+        String out = Bench.run(
+                        "compare",
+                        "--place",
+                        "oslo",
+                        "--material",
+                        "walnut-black,linen-phenolic-le,teak",
+                        "--cut",
+                        "flat",
+                        "--event",
+                        WASH,
+                        "--format",
+                        "json")
+                .out();
+        int linen = out.indexOf("\"material\": \"linen-phenolic-le\"");
+        int teak = out.indexOf("\"material\": \"teak\"");
+        int walnut = out.indexOf("\"material\": \"walnut-black\"");
+        assertTrue(0 < linen && linen < teak && teak < walnut, () -> linen + " " + teak + " " + walnut);
+    }
+
     private static String flat(String text) {
         return text.replaceAll("[\\s\u00a0]+", " ");
     }

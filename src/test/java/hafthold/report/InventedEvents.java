@@ -24,7 +24,8 @@ final class InventedEvents {
         return new EventComparison(
                 comparison,
                 comparison.ranked().stream()
-                        .map(answer -> new EventYear(answer.year(), List.of(washed()), softening, 0.0031, 0.0042))
+                        .map(answer ->
+                                new EventYear(answer.year(), List.of(washed()), softening, softening, 0.0031, 0.0042))
                         .toList());
     }
 
