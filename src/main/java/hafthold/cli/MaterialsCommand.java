@@ -92,7 +92,7 @@ final class MaterialsCommand implements Runnable {
             heading(out, material, library.rows());
         }
         List<Alternative> notChosen = notChosen(AlternativeTable.read(set), material);
-        output.print(out, figures(material, library.treatmentOf(id), notChosen));
+        output.print(out, figures(material, library.treatmentOf(material.id()), notChosen));
         if (output.isText()) {
             remarks(out, material, notChosen, CautionTable.read(set));
         }

@@ -24,7 +24,9 @@ class MaterialSheetTest {
                 "walnut-black+lumen-resin | rosen-1970s",
                 "thuya-burl | Note: oily and fragrant",
                 "hybrid-maple-burl-epoxy | To do better, cast epoxy resin: ",
-                "sessile oak | No table has 'sessile oak'",
+                "iron oak | No table has 'iron oak'",
+                "sessile oak | European oak (oak-european)",
+                "stabilised black walnut | anti_swelling_efficiency",
                 "ivory-mammoth | wa-museum-ivory"
             })
     void aSheetSays(String id, String part) {
