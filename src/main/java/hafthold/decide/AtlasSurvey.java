@@ -17,8 +17,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.Future;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
@@ -28,7 +27,8 @@ import java.util.stream.IntStream;
  * Runs many materials through the years of many places.
  *
  * <p>A place is one piece of work: its air is worked out once, materials whose slabs are alike share a year of moisture,
- * and only the year's worst is kept. Places are shared among threads; the answer does not depend on how many.
+ * and only the year's worst is kept. Places, and the slabs of each, are shared among threads; the answer does not depend on
+ * how many.
  *
  * @param judgement gives the verdicts
  * @param sampling how bands are found; a material of which nothing is known has its band in any case, as its verdict
@@ -64,16 +64,19 @@ public record AtlasSurvey(Judgement judgement, Sampling sampling, int threads) {
             IntConsumer placesDone) {
         Counter counter = new Counter(placesDone);
         Engines engines = new Engines(new HandleEngine(order, sampling), new HandleEngine(order, Sampling.USUAL));
-        ExecutorService workers = Executors.newFixedThreadPool(threads, AtlasSurvey::worker);
+        // Streams that run side by side inside a place stay in this pool, so that no more threads work than were asked
+        // for.
+        ForkJoinPool workers = new ForkJoinPool(threads);
         List<List<Cell>> columns = new ArrayList<>();
         try {
-            List<Future<List<Cell>>> work = sites.stream()
-                    .map(site -> workers.submit(() -> {
-                        List<Cell> column = column(engines, destination.apply(site), candidates);
-                        counter.another();
-                        return column;
-                    }))
-                    .toList();
+            List<Future<List<Cell>>> work = new ArrayList<>();
+            for (Site site : sites) {
+                work.add(workers.submit(() -> {
+                    List<Cell> column = column(engines, destination.apply(site), candidates);
+                    counter.another();
+                    return column;
+                }));
+            }
             for (Future<List<Cell>> column : work) {
                 columns.add(column.get());
             }
@@ -86,12 +89,6 @@ public record AtlasSurvey(Judgement judgement, Sampling sampling, int threads) {
             workers.shutdownNow();
         }
         return gathered(sites, order, candidates, columns, findings);
-    }
-
-    private static Thread worker(Runnable work) {
-        Thread thread = new Thread(work, "hafthold-atlas");
-        thread.setDaemon(true);
-        return thread;
     }
 
     private List<Cell> column(Engines engines, Destination destination, List<Candidate> candidates) {
