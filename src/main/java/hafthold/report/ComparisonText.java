@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -21,6 +22,9 @@ import java.util.stream.Collectors;
 public record ComparisonText(BenchStyle style, Optional<String> namedMaterial) {
     private static final int WIDTH = 100;
     private static final int MOST_FINDINGS = 20;
+    /** Where a figure is one part's, its name stands behind in brackets. */
+    private static final Pattern PART_OF_HYBRID = Pattern.compile(" \\([^()]*\\)$");
+
     private static final int NAMED_FIGURES = 4;
 
     /** The whole answer, ending in a line feed. */
@@ -111,7 +115,9 @@ public record ComparisonText(BenchStyle style, Optional<String> namedMaterial) {
         Map<String, Long> figures = comparison.ranked().stream()
                 .map(Ranked::year)
                 .filter(ComparisonText::restsOnEstimate)
-                .map(year -> year.grounds().restsOn().figure())
+                .map(year -> PART_OF_HYBRID
+                        .matcher(year.grounds().restsOn().figure())
+                        .replaceFirst(""))
                 .collect(Collectors.groupingBy(figure -> figure, TreeMap::new, Collectors.counting()));
         if (figures.isEmpty()) {
             return "";

@@ -13,7 +13,6 @@ import java.util.List;
 
 /** One side of a bonded knife, scale and liners, through the year with events under one speed of water. */
 final class BondedPassage {
-    private static final double SECONDS_AN_HOUR = 3600;
 
     private final BondedEngine.Setup hourly;
     private final FullTangKnife knife;
@@ -91,13 +90,12 @@ final class BondedPassage {
         List<Sample> leading = EventReading.samples(scale.get(0), windows);
         double[] celsius = leading.stream().mapToDouble(Sample::meanCelsius).toArray();
         List<LayeredCourse> courses = scale.stream()
-                .map(course -> sampled(course, windows, leading.size(), LayerMoisture.LAYERS))
+                .map(course -> sampled(course, windows, LayerMoisture.LAYERS))
                 .toList();
-        List<LayeredCourse> edges = liners.stream()
-                .map(course -> sampled(course, windows, leading.size(), 1))
-                .toList();
+        List<LayeredCourse> edges =
+                liners.stream().map(course -> sampled(course, windows, 1)).toList();
         AirSeries tang = new AirSeries(
-                SECONDS_AN_HOUR,
+                EventClock.HOUR,
                 leading.stream().mapToDouble(Sample::backCelsius).toArray(),
                 leading.stream().mapToDouble(Sample::airHumidity).toArray());
         BondedEngine.Setup setup = new BondedEngine.Setup(
@@ -116,19 +114,12 @@ final class BondedPassage {
     private FreeStrains stressing(FreeStrains glueUp, List<Integer> windows) {
         FreeStrains hours = hourlySince(knife.build().glueUp());
         FreeStrains left = hours.relaxed(Doubt.NONE.lastingShare());
+        List<EventWindow> about =
+                windows.stream().map(w -> scale.get(0).windows().get(w)).toList();
         double[][] series = new double[glueUp.series().length][];
         for (int d = 0; d < series.length; d++) {
             series[d] = glueUp.series()[d].clone();
-            int at = 0;
-            for (int w : windows) {
-                EventWindow window = scale.get(0).windows().get(w);
-                int hour = (int) (window.startSeconds() / SECONDS_AN_HOUR);
-                double gone = hours.series()[d][hour] - left.series()[d][hour];
-                for (int i = 0; i < window.samples().size(); i++) {
-                    series[d][at] -= gone;
-                    at++;
-                }
-            }
+            EasedBefore.takeOff(series[d], hours.series()[d], left.series()[d], about);
         }
         return new FreeStrains(glueUp.knife(), glueUp.scale(), glueUp.liners(), series, glueUp.closed());
     }
@@ -141,14 +132,15 @@ final class BondedPassage {
         return new LayeredCourse(new double[][] {course.mean()}, new MoistureCourse(course.mean(), course.moments()));
     }
 
-    /** Samples of some windows; a part that takes up no water has fewer, whose last one then holds. */
-    private static LayeredCourse sampled(EventCourse course, List<Integer> windows, int count, int layers) {
+    /** Samples of some windows. */
+    private static LayeredCourse sampled(EventCourse course, List<Integer> windows, int layers) {
         List<Sample> samples = EventReading.samples(course, windows);
+        int count = samples.size();
         double[] mean = new double[count];
         double[] moment = new double[count];
         double[][] layer = new double[layers][count];
         for (int i = 0; i < count; i++) {
-            Sample sample = samples.get(Math.min(i, samples.size() - 1));
+            Sample sample = samples.get(i);
             mean[i] = sample.mean();
             moment[i] = EventCourse.moment(sample.layers());
             for (int k = 0; k < layers; k++) {

@@ -108,7 +108,7 @@ public final class EventEngine {
         List<Hybrid.Part> parts = HandleEngine.partsOf(material, cut);
         ScalePassage value = passage(parts, sectionsUnder(parts), Doubt.NONE);
         return new EventTrace(
-                order, value.courses(), value.motions(List.of()), value.hourlyOffsets(), value.offsetsAboutEvents());
+                order, value.courses(), value.hourlyMotions(), value.hourlyOffsets(), value.offsetsAboutEvents());
     }
 
     private ScalePassage passage(List<Hybrid.Part> parts, Optional<GluedSections.Readings> sections, Doubt doubt) {
@@ -158,7 +158,7 @@ public final class EventEngine {
         boolean worst =
                 edge.bonded().larger().value() > quiet.edge().bonded().larger().value();
         EventCourse course = passages.get(0).leadingCourse();
-        List<Sample> samples = ScalePassage.samples(course, all);
+        List<Sample> samples = EventReading.samples(course, all);
         return new HandleYear(
                 quiet.scale(),
                 quiet.moisture()

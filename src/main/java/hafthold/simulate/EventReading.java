@@ -19,7 +19,6 @@ import java.util.function.ToDoubleFunction;
 
 /** What a course with events says of one event: the worst of all times it happens. */
 final class EventReading {
-    private static final double SECONDS_AN_HOUR = 3600;
     private static final double NEXT_TO_NOTHING = 2e-4;
     private static final double GONE = 0.1;
     /** A face this near to the stated temperature of a phase owes its own to it. */
@@ -97,7 +96,7 @@ final class EventReading {
 
     private static double left(EventCourse course, List<Integer> windows, int which) {
         EventWindow window = course.windows().get(windows.get(which));
-        return course.above(Math.floor(window.startSeconds() / SECONDS_AN_HOUR));
+        return course.above(Math.floor(window.startSeconds() / EventClock.HOUR));
     }
 
     /** The temperature of an event is stated with a range; the face follows it. */
@@ -133,7 +132,7 @@ final class EventReading {
 
     private static double backHours(EventCourse course, int index) {
         EventWindow window = course.windows().get(index);
-        double before = course.above(Math.floor(window.startSeconds() / SECONDS_AN_HOUR));
+        double before = course.above(Math.floor(window.startSeconds() / EventClock.HOUR));
         double peak = 0;
         for (Sample sample : window.samples()) {
             double change =
@@ -143,13 +142,13 @@ final class EventReading {
         if (Math.abs(peak) < NEXT_TO_NOTHING) {
             return 0;
         }
-        int from = (int) Math.ceil((window.startSeconds() + window.event().seconds()) / SECONDS_AN_HOUR);
+        int from = (int) Math.ceil((window.startSeconds() + window.event().seconds()) / EventClock.HOUR);
         int until = index + 1 < course.windows().size()
-                ? (int) (course.windows().get(index + 1).startSeconds() / SECONDS_AN_HOUR)
+                ? (int) (course.windows().get(index + 1).startSeconds() / EventClock.HOUR)
                 : course.mean().length - 1;
         for (int hour = from; hour <= until; hour++) {
             if (Math.abs(course.above(hour) - before) <= GONE * Math.abs(peak)) {
-                return hour - window.startSeconds() / SECONDS_AN_HOUR;
+                return hour - window.startSeconds() / EventClock.HOUR;
             }
         }
         return Double.POSITIVE_INFINITY;

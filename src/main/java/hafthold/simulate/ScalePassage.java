@@ -8,11 +8,10 @@ import hafthold.simulate.EventWindow.Sample;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** All parts of a scale on their way through the years with events, under one speed of water. */
 final class ScalePassage {
-    private static final double SECONDS_AN_HOUR = 3600;
-
     private final Conditions order;
     private final int years;
     private final LayerMoisture moisture;
@@ -60,39 +59,44 @@ final class ScalePassage {
 
     /** Edge of the glued scale in every hour; empty where it is not bonded. */
     Optional<double[]> hourlyOffsets() {
-        return sections.map(handle -> GluedEdge.offsets(
-                motions(List.of()), handle, order.at(repeated()).warmer()));
+        return sections.map(handle ->
+                GluedEdge.offsets(hourlyMotions(), handle, order.at(repeated()).warmer()));
     }
 
     /** Edge of the glued scale in the samples of every event. */
     Optional<double[]> offsetsAboutEvents() {
         List<Integer> all = all();
         return sections.map(handle -> GluedEdge.offsets(
-                motions(all),
+                motionsAbout(all),
                 handle,
-                order.at(with(samples(leadingCourse(), all))).warmer()));
+                order.at(with(EventReading.samples(leadingCourse(), all))).warmer()));
     }
 
-    /** Motions of all parts over the samples of some windows, then, where none is named, every hour. */
-    List<PartMotion> motions(List<Integer> windows) {
+    /** Motions of all parts in every hour. */
+    List<PartMotion> hourlyMotions() {
+        return motions(course -> new MoistureCourse(course.mean(), course.moments()));
+    }
+
+    private List<PartMotion> motionsAbout(List<Integer> windows) {
+        return motions(course -> {
+            List<Sample> samples = EventReading.samples(course, windows);
+            return new MoistureCourse(
+                    samples.stream().mapToDouble(Sample::mean).toArray(),
+                    samples.stream()
+                            .mapToDouble(sample -> EventCourse.moment(sample.layers()))
+                            .toArray());
+        });
+    }
+
+    private List<PartMotion> motions(Function<EventCourse, MoistureCourse> moistureOf) {
         List<PartMotion> motions = new ArrayList<>();
         for (int p = 0; p < parts.size(); p++) {
             Hybrid.Part part = parts.get(p);
-            EventCourse course = courses.get(p);
-            List<Sample> samples = samples(course, windows);
-            double[] values = windows.isEmpty()
-                    ? course.mean()
-                    : samples.stream().mapToDouble(Sample::mean).toArray();
-            double[] moments = windows.isEmpty()
-                    ? course.moments()
-                    : samples.stream()
-                            .mapToDouble(sample -> EventCourse.moment(sample.layers()))
-                            .toArray();
             motions.add(PartMotion.of(
                     new GrainLie(part.material(), part.cut()),
                     part.share().value(),
                     moisture.stockFraction(part.material(), made(), Doubt.NONE),
-                    new MoistureCourse(values, moments),
+                    moistureOf.apply(courses.get(p)),
                     PinCrack.perStrain(part.material(), part.cut()).orElse(0.0),
                     Doubt.NONE));
         }
@@ -101,12 +105,12 @@ final class ScalePassage {
 
     /** What it does in the samples of some windows. */
     Movement about(List<Integer> windows) {
-        return movement(motions(windows), order.at(with(samples(courses.get(0), windows))));
+        return movement(motionsAbout(windows), order.at(with(EventReading.samples(leadingCourse(), windows))));
     }
 
     /** What it does in every hour. */
     Movement hours() {
-        return movement(motions(List.of()), order.at(repeated()));
+        return movement(hourlyMotions(), order.at(repeated()));
     }
 
     private Movement movement(List<PartMotion> motions, Conditions conditions) {
@@ -116,7 +120,7 @@ final class ScalePassage {
     /** Every window. */
     List<Integer> all() {
         List<Integer> all = new ArrayList<>();
-        for (int i = 0; i < courses.get(0).windows().size(); i++) {
+        for (int i = 0; i < leadingCourse().windows().size(); i++) {
             all.add(i);
         }
         return all;
@@ -126,25 +130,19 @@ final class ScalePassage {
     Optional<HandleYear.Load> load() {
         List<Integer> all = all();
         return sections.map(handle -> {
-            List<PartMotion> hourly = motions(List.of());
+            List<PartMotion> hourly = hourlyMotions();
             double[][] whole = GluedEdge.changes(hourly, order.at(repeated()).warmer());
             double[][] eased = GluedLoad.relaxed(hourly, order.at(repeated()));
-            List<PartMotion> motions = motions(all);
-            List<Sample> samples = samples(courses.get(0), all);
+            List<PartMotion> motions = motionsAbout(all);
+            List<Sample> samples = EventReading.samples(leadingCourse(), all);
             double[][] series =
                     GluedEdge.changes(motions, order.at(with(samples)).warmer());
             for (int d = 0; d < series.length; d++) {
-                int at = 0;
-                for (EventWindow window : courses.get(0).windows()) {
-                    int hour = (int) (window.startSeconds() / SECONDS_AN_HOUR);
-                    for (int i = 0; i < window.samples().size(); i++) {
-                        series[d][at] -= whole[d][hour] - eased[d][hour];
-                        at++;
-                    }
-                }
+                EasedBefore.takeOff(
+                        series[d], whole[d], eased[d], leadingCourse().windows());
             }
             AirSeries tang = new AirSeries(
-                    SECONDS_AN_HOUR,
+                    EventClock.HOUR,
                     samples.stream().mapToDouble(Sample::backCelsius).toArray(),
                     samples.stream().mapToDouble(Sample::airHumidity).toArray());
             GluedLoad load = GluedLoad.of(parts, motions, handle, order.bond().orElseThrow(), tang, series);
@@ -157,16 +155,11 @@ final class ScalePassage {
         return new WorkState.SettledAir(order.madeHumidity(), order.madeTemperature());
     }
 
-    static List<Sample> samples(EventCourse course, List<Integer> windows) {
-        return EventWindow.samples(
-                windows.stream().map(i -> course.windows().get(i)).toList());
-    }
-
     /** The destination with the scale's own temperature for air, sample by sample: what strain is worked out from. */
     private Destination with(List<Sample> samples) {
         return order.destination()
                 .in(new AirSeries(
-                        SECONDS_AN_HOUR,
+                        EventClock.HOUR,
                         samples.stream().mapToDouble(Sample::meanCelsius).toArray(),
                         samples.stream().mapToDouble(Sample::airHumidity).toArray()));
     }
