@@ -111,59 +111,81 @@ public final class Judgement {
 
     /** How often the verdict on a year holds. */
     public Likelihood likelihood(HandleYear year) {
-        return likelihood(
-                standings.of(year),
-                year.grounds().samples().stream().map(standings::of).toList());
+        return likelihood(standings.of(year), year.grounds().samples().stream().map(standings::of));
     }
 
     /** How often the verdict on a bonded knife holds. */
     public Likelihood likelihood(FitYear year) {
-        return likelihood(
-                standings.of(year), year.samples().stream().map(standings::of).toList());
+        return likelihood(standings.of(year), year.samples().stream().map(standings::of));
     }
 
     /** How often the verdict on a stack holds. */
     public Likelihood likelihood(StackYear year) {
-        return likelihood(
-                standings.of(year), year.samples().stream().map(standings::of).toList());
+        return likelihood(standings.of(year), year.samples().stream().map(standings::of));
     }
 
-    private Likelihood likelihood(List<Standing> value, List<List<Standing>> samples) {
+    private Likelihood likelihood(List<Standing> value, Stream<List<Standing>> sampled) {
+        List<Outcome> samples = sampled.map(this::outcome).toList();
         if (samples.isEmpty()) {
             return Likelihood.NONE;
         }
         Verdict stated = verdict(value);
-        if (Stream.concat(Stream.of(value), samples.stream()).anyMatch(year -> verdict(year) == Verdict.UNKNOWN)) {
+        if (stated == Verdict.UNKNOWN || samples.stream().anyMatch(sample -> sample.verdict == Verdict.UNKNOWN)) {
             return Likelihood.open(samples.size());
         }
         boolean isGood = stated.compareTo(Verdict.CARE) <= 0;
         double all = samples.size();
         long holds = samples.stream()
-                .mapToInt(sample -> verdict(sample).compareTo(stated))
+                .mapToInt(sample -> sample.verdict.compareTo(stated))
                 .filter(worse -> isGood ? worse <= 0 : worse >= 0)
                 .count();
         List<Likelihood.ClassShare> shares = new ArrayList<>();
-        for (int i = 0; i < classes.size(); i++) {
-            int index = i;
-            long keeps = samples.stream()
-                    .filter(sample -> sample.stream().allMatch(standing -> standing.index() <= index))
-                    .count();
-            shares.add(new Likelihood.ClassShare(classes.get(i), keeps / all));
+        if (samples.stream().noneMatch(Outcome::isOpen)) {
+            for (int i = 0; i < classes.size(); i++) {
+                int index = i;
+                long keeps =
+                        samples.stream().filter(sample -> sample.index <= index).count();
+                shares.add(new Likelihood.ClassShare(classes.get(i), keeps / all));
+            }
         }
-        boolean open = samples.stream().flatMap(List::stream).anyMatch(Standing::isOpen);
-        return new Likelihood(samples.size(), OptionalDouble.of(holds / all), open ? List.of() : shares);
+        return new Likelihood(samples.size(), OptionalDouble.of(holds / all), shares);
+    }
+
+    /**
+     * What a sampled year comes to.
+     *
+     * @param index strictest class that all of it keeps, the number of classes where none is
+     * @param isOpen whether a limit could not be judged
+     */
+    private record Outcome(Verdict verdict, int index, boolean isOpen) {}
+
+    private Outcome outcome(List<Standing> all) {
+        int index = 0;
+        boolean isOpen = false;
+        for (Standing standing : all) {
+            index = Math.max(index, standing.index());
+            isOpen |= standing.isOpen();
+        }
+        return new Outcome(verdict(all), index, isOpen);
     }
 
     /** The verdict by the worst of all; a limit that could not be judged may be anything up to a change of the build. */
     private Verdict verdict(List<Standing> all) {
-        if (all.stream().anyMatch(standing -> standing.index() > Standing.CHANGE_CLASS)) {
+        int worst = Integer.MIN_VALUE;
+        boolean isRefused = false;
+        boolean isOpen = false;
+        for (Standing standing : all) {
+            worst = Math.max(worst, forWork(standing));
+            isRefused |= standing.index() > Standing.CHANGE_CLASS;
+            isOpen |= standing.isOpen();
+        }
+        if (isRefused) {
             return Verdict.REFUSE;
         }
-        int worst = all.stream().mapToInt(this::forWork).max().orElseThrow();
         if (worst >= Standing.CHANGE_CLASS) {
             return Verdict.CHANGE;
         }
-        if (all.stream().anyMatch(Standing::isOpen)) {
+        if (isOpen) {
             return Verdict.UNKNOWN;
         }
         return worst == Standing.CARE_CLASS ? Verdict.CARE : Verdict.STAYS;

@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /**
@@ -145,19 +145,19 @@ record Standings(List<FitLimits> classes) {
         return standings;
     }
 
-    private Standing standing(Reason.Kind kind, Band size, Function<FitLimits, Double> limit) {
+    private Standing standing(Reason.Kind kind, Band size, ToDoubleFunction<FitLimits> limit) {
         return new Standing(
                 kind,
                 Optional.of(size),
                 index(size.low(), limit),
                 index(size.value(), limit),
                 index(size.high(), limit),
-                size.value() / limit.apply(classes.get(Standing.CARE_CLASS)));
+                size.value() / limit.applyAsDouble(classes.get(Standing.CARE_CLASS)));
     }
 
-    private int index(double size, Function<FitLimits, Double> limit) {
+    private int index(double size, ToDoubleFunction<FitLimits> limit) {
         int index = 0;
-        while (index < classes.size() && size > limit.apply(classes.get(index))) {
+        while (index < classes.size() && size > limit.applyAsDouble(classes.get(index))) {
             index++;
         }
         return index;

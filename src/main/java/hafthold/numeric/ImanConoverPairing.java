@@ -33,12 +33,12 @@ public final class ImanConoverPairing {
     /**
      * A pairing of columns with some that are held as they are.
      *
-     * @param held columns that keep their order; may be none
+     * @param held columns that keep their order, no two values alike within one; may be none
      * @param points how many points a column has, more than there are columns
      * @param correlation wanted rank correlations of the held and then of all other columns, symmetric and positive
      *     definite, one row a column
      */
-    public ImanConoverPairing(double[][] held, int points, RealMatrix correlation) {
+    public ImanConoverPairing(RankedColumns held, int points, RealMatrix correlation) {
         if (points <= correlation.getRowDimension()) {
             throw new IllegalArgumentException("pairing " + correlation.getRowDimension()
                     + " columns needs more points than columns, got " + points);
@@ -46,8 +46,12 @@ public final class ImanConoverPairing {
         this.wanted = lower(correlation);
         this.score = new double[points];
         Arrays.setAll(score, rank -> NORMAL.inverseCumulativeProbability((rank + 1.0) / (points + 1)));
-        this.heldScores = Arrays.stream(held)
-                .map(column -> inOrderOf(score, column, sorted(column)))
+        this.heldScores = scores(held);
+    }
+
+    private double[][] scores(RankedColumns columns) {
+        return Arrays.stream(columns.rank())
+                .map(rank -> RankedColumns.dealt(score, rank))
                 .toArray(double[][]::new);
     }
 
@@ -57,21 +61,16 @@ public final class ImanConoverPairing {
      * @param columns values by column and point, no two alike within a column
      * @return new columns with the same values
      */
-    public double[][] paired(double[][] columns) {
+    public RankedColumns paired(RankedColumns columns) {
         int held = heldScores.length;
-        double[][] scores = Arrays.copyOf(heldScores, held + columns.length);
-        double[][] sorted = new double[columns.length][];
-        for (int c = 0; c < columns.length; c++) {
-            sorted[c] = sorted(columns[c]);
-            scores[held + c] = inOrderOf(score, columns[c], sorted[c]);
-        }
+        double[][] scores = Arrays.copyOf(heldScores, held + columns.size());
+        System.arraycopy(scores(columns), 0, scores, held, columns.size());
         double[][] q = lower(new Array2DRowRealMatrix(correlation(scores), false));
-        double[][] result = new double[columns.length][];
-        for (int c = 0; c < columns.length; c++) {
-            double[] key = sum(share(held + c, q), scores);
-            result[c] = inOrderOf(sorted[c], key, sorted(key));
+        int[][] rank = new int[columns.size()][];
+        for (int c = 0; c < rank.length; c++) {
+            rank[c] = Ranks.of(sum(share(held + c, q), scores));
         }
-        return result;
+        return new RankedColumns(columns.ascending(), rank);
     }
 
     /** Row of S = P Q^-1, from S Q = P. */
@@ -120,20 +119,5 @@ public final class ImanConoverPairing {
 
     private static double[][] lower(RealMatrix symmetric) {
         return new CholeskyDecomposition(symmetric).getL().getData();
-    }
-
-    /** Ascending values, put where a key has its least, its second least and so on. */
-    private static double[] inOrderOf(double[] ascending, double[] key, double[] sortedKey) {
-        double[] result = new double[key.length];
-        for (int i = 0; i < key.length; i++) {
-            result[i] = ascending[Arrays.binarySearch(sortedKey, key[i])];
-        }
-        return result;
-    }
-
-    private static double[] sorted(double[] values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        return sorted;
     }
 }

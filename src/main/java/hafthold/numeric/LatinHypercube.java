@@ -15,30 +15,32 @@ public final class LatinHypercube {
     private LatinHypercube() {}
 
     /**
-     * The points, one array a direction.
+     * The points, column by column: one a direction.
      *
      * @param directions how many coordinates a point has
      * @param points how many points, one or more
      * @param random source of chance; the same state gives the same points on every machine
      * @return coordinate of each direction and point, inside (0, 1)
      */
-    public static double[][] of(int directions, int points, SplittableRandom random) {
-        double[][] sample = new double[directions][points];
-        for (double[] column : sample) {
+    public static RankedColumns of(int directions, int points, SplittableRandom random) {
+        double[][] ascending = new double[directions][points];
+        int[][] rank = new int[directions][points];
+        for (int c = 0; c < directions; c++) {
             for (int i = 0; i < points; i++) {
                 // Half open (0, 1]: never 0, where a normal distribution has no quantile; n is never reached by u < 1.
-                column[i] = (i + 1 - random.nextDouble()) / points;
-                column[i] = Math.min(column[i], Math.nextDown(1.0));
+                double coordinate = (i + 1 - random.nextDouble()) / points;
+                ascending[c][i] = Math.min(coordinate, Math.nextDown(1.0));
+                rank[c][i] = i;
             }
-            shuffle(column, random);
+            shuffle(rank[c], random);
         }
-        return sample;
+        return new RankedColumns(ascending, rank);
     }
 
-    private static void shuffle(double[] column, SplittableRandom random) {
+    private static void shuffle(int[] column, SplittableRandom random) {
         for (int i = column.length - 1; i > 0; i--) {
             int other = random.nextInt(i + 1);
-            double kept = column[i];
+            int kept = column[i];
             column[i] = column[other];
             column[other] = kept;
         }

@@ -46,16 +46,15 @@ public final class PlischkeCosineSensitivity {
     /**
      * The share of one input.
      *
-     * @param input its value at each point
+     * @param rank rank of its value at each point, from 0
      * @param answers the answer at each point
      * @return 0 for none to 1 for all, a little below 0 by chance; 0 where the answer does not vary
      */
-    public double share(double[] input, double[] answers) {
+    public double share(int[] rank, double[] answers) {
         int n = answers.length;
         if (n != wave[0].length) {
             throw new IllegalArgumentException("made for " + wave[0].length + " points, got " + n);
         }
-        int[] place = Ranks.of(input);
         double mean = 0;
         for (double answer : answers) {
             mean += answer / n;
@@ -71,7 +70,7 @@ public final class PlischkeCosineSensitivity {
         for (double[] cosine : wave) {
             double c = 0;
             for (int i = 0; i < n; i++) {
-                c += (answers[i] - mean) * cosine[place[i]];
+                c += (answers[i] - mean) * cosine[rank[i]];
             }
             held += 2.0 / n * c * c;
         }

@@ -128,6 +128,7 @@ final class BondedAnswer {
                 bands.worstPins(),
                 PartsJoint.of(
                         knife.scale(),
+                        PartsJoint.usePerStrain(HandleEngine.partsOf(knife.scale(), cut)),
                         spread.map(run -> run.sides().get(0).joint()),
                         handle.scaleThickness().metres(),
                         finish - course.least()),

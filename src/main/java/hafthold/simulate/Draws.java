@@ -3,9 +3,9 @@ package hafthold.simulate;
 import hafthold.material.Material;
 import hafthold.numeric.ImanConoverPairing;
 import hafthold.numeric.LatinHypercube;
+import hafthold.numeric.RankedColumns;
 import hafthold.source.PublishedModel;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -55,21 +55,28 @@ final class Draws {
     private static final String ORDER = "order";
 
     private final Sampling sampling;
-    private final double[][] uniformOfOrder;
-    private final double[][] ofOrder;
+    private final RankedColumns uniformOfOrder;
+    private final Positions ofOrder;
     private final Optional<ImanConoverPairing> grown;
     private final Optional<ImanConoverPairing> made;
-    private final Map<String, double[][]> ofMaterials = new ConcurrentHashMap<>();
+    private final Map<String, Positions> ofMaterials = new ConcurrentHashMap<>();
+
+    /** Positions of some inputs by sample, and their ranks. */
+    private record Positions(double[][] position, int[][] rank) {
+        static Positions of(RankedColumns uniform) {
+            return new Positions(uniform.mapped(Draws::position).columns(), uniform.rank());
+        }
+    }
 
     Draws(Sampling sampling) {
         this.sampling = sampling;
         int inputs = Input.OF_ORDER.size();
+        RankedColumns none = new RankedColumns(new double[0][], new int[0][]);
         this.uniformOfOrder = sampling.hasBands()
-                ? new ImanConoverPairing(
-                                new double[0][], sampling.samples(), MatrixUtils.createRealIdentityMatrix(inputs))
+                ? new ImanConoverPairing(none, sampling.samples(), MatrixUtils.createRealIdentityMatrix(inputs))
                         .paired(LatinHypercube.of(inputs, sampling.samples(), random(ORDER)))
-                : new double[0][];
-        this.ofOrder = positions(uniformOfOrder);
+                : none;
+        this.ofOrder = Positions.of(uniformOfOrder);
         this.grown = pairing(true);
         this.made = pairing(false);
     }
@@ -97,19 +104,26 @@ final class Draws {
 
     /** Positions of an input of the order, by sample. */
     double[] of(Input input) {
-        return ofOrder[input.place()];
+        return ofOrder.position[input.place()];
     }
 
     /** Positions of an input of a material, by sample. */
     double[] of(Input input, Material material) {
-        return input.isOfOrder()
-                ? of(input)
-                : ofMaterials.computeIfAbsent(material.id(), id -> draw(material))[input.place()];
+        return positions(input, material).position[input.place()];
     }
 
-    private double[][] draw(Material material) {
+    /** Ranks of the positions of an input, by sample, from 0. */
+    int[] ranks(Input input, Material material) {
+        return positions(input, material).rank[input.place()];
+    }
+
+    private Positions positions(Input input, Material material) {
+        return input.isOfOrder() ? ofOrder : ofMaterials.computeIfAbsent(material.id(), id -> draw(material));
+    }
+
+    private Positions draw(Material material) {
         ImanConoverPairing pairing = (Input.hasGrain(material) ? grown : made).orElseThrow();
-        return positions(
+        return Positions.of(
                 pairing.paired(LatinHypercube.of(Input.OF_MATERIAL.size(), sampling.samples(), random(material.id()))));
     }
 
@@ -133,12 +147,6 @@ final class Draws {
 
     private static int place(Input ofMaterial) {
         return Input.OF_ORDER.size() + ofMaterial.place();
-    }
-
-    private static double[][] positions(double[][] uniform) {
-        return Arrays.stream(uniform)
-                .map(column -> Arrays.stream(column).map(Draws::position).toArray())
-                .toArray(double[][]::new);
     }
 
     private static double position(double probability) {

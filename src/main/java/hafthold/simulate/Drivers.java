@@ -1,6 +1,7 @@
 package hafthold.simulate;
 
 import hafthold.material.Hybrid;
+import hafthold.material.Material;
 import hafthold.numeric.PlischkeCosineSensitivity;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -45,16 +46,17 @@ final class Drivers {
         }
         Map<String, Driver> byWord = new HashMap<>();
         for (Input input : Input.OF_ORDER) {
-            if (parts.stream().anyMatch(part -> input.matters(part.material(), part.cut()))) {
-                take(input, draws.of(input), answers, byWord);
-            }
+            parts.stream()
+                    .filter(part -> input.matters(part.material(), part.cut()))
+                    .findFirst()
+                    .ifPresent(part -> take(input, part.material(), answers, byWord));
         }
         Set<String> seen = new HashSet<>();
         parts.stream().filter(part -> seen.add(part.material().id())).forEach(part -> {
             Map<String, Driver> own = new HashMap<>();
             for (Input input : Input.OF_MATERIAL) {
                 if (input.matters(part.material(), part.cut())) {
-                    take(input, draws.of(input, part.material()), answers, own);
+                    take(input, part.material(), answers, own);
                 }
             }
             own.values().forEach(driver -> byWord.merge(driver.input(), driver, Drivers::together));
@@ -65,10 +67,10 @@ final class Drivers {
     }
 
     /** Adds an input unless chance might have made its share. */
-    private void take(Input input, double[] positions, double[] answers, Map<String, Driver> byWord) {
-        double share = Math.min(1, sensitivity.orElseThrow().share(positions, answers));
+    private void take(Input input, Material material, double[] answers, Map<String, Driver> byWord) {
+        double share = Math.min(1, sensitivity.orElseThrow().share(draws.ranks(input, material), answers));
         if (share > OVER_CHANCE * PlischkeCosineSensitivity.chance(answers.length, WAVES)) {
-            double correlation = new SpearmansCorrelation().correlation(positions, answers);
+            double correlation = new SpearmansCorrelation().correlation(draws.of(input, material), answers);
             byWord.merge(input.word(), new Driver(input.word(), share, correlation), Drivers::larger);
         }
     }

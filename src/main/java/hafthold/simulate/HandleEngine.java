@@ -174,6 +174,7 @@ public final class HandleEngine {
                 Swing.of(course.hourly()),
                 scale.load(parts, spread),
                 ScaleStrength.of(parts),
+                PartsJoint.usePerStrain(parts),
                 restsOn);
         HandleYear year = worst.of(spread, conditions);
         List<Finding> findings = new ArrayList<>(material.findings());
@@ -204,6 +205,7 @@ public final class HandleEngine {
             Swing moisture,
             Optional<HandleYear.Load> load,
             ScaleStrength strength,
+            Optional<Double> jointUsePerStrain,
             RestsOn restsOn) {
 
         HandleYear of(Spread<Movement> spread, Conditions conditions) {
@@ -228,6 +230,7 @@ public final class HandleEngine {
                             spread.of(Movement::pinHeadSunk)),
                     PartsJoint.of(
                             material,
+                            jointUsePerStrain,
                             free.map(FreeMovement::joint),
                             conditions.handle().scaleThickness().metres(),
                             finish - moisture.least()),

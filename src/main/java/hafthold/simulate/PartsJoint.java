@@ -23,19 +23,28 @@ public record PartsJoint(Band ridge, Optional<Band> use) {
     /**
      * The joint of a scale; the two parts that its table names first stand for all.
      *
+     * @param usePerStrain see {@link #usePerStrain}; does not change with the samples
      * @param drying largest loss of moisture since finish, kg/kg
      */
-    static PartsJoint of(ScaleMaterial material, Spread<JointExtremes> spread, double thicknessMetres, double drying) {
-        if (!(material instanceof Hybrid hybrid)) {
+    static PartsJoint of(
+            ScaleMaterial material,
+            Optional<Double> usePerStrain,
+            Spread<JointExtremes> spread,
+            double thicknessMetres,
+            double drying) {
+        if (!(material instanceof Hybrid)) {
             return new PartsJoint(Band.exact(0), ToothLayers.use((Material) material, drying));
         }
         Band strain = spread.of(JointExtremes::lineStrain);
         return new PartsJoint(
-                spread.of(JointExtremes::thicknessStrain).times(thicknessMetres),
-                usePerStrain(hybrid.parts()).map(strain::times));
+                spread.of(JointExtremes::thicknessStrain).times(thicknessMetres), usePerStrain.map(strain::times));
     }
 
-    private static Optional<Double> usePerStrain(List<Hybrid.Part> parts) {
+    /** Use of strength per strain of one part against the other; empty where it is not known or there is but one part. */
+    static Optional<Double> usePerStrain(List<Hybrid.Part> parts) {
+        if (parts.size() == 1) {
+            return Optional.empty();
+        }
         Hybrid.Part one = parts.get(0);
         Hybrid.Part other = parts.get(1);
         Optional<Double> strength = parts.stream()

@@ -25,7 +25,9 @@ class ImanConoverPairingTest {
     void rankCorrelationsOfAHundredPointsComeWithinThreeHundredthsOfTheWantedOnes() {
         for (int points : new int[] {50, 100, 500}) {
             RealMatrix got = new SpearmansCorrelation(new Array2DRowRealMatrix(
-                                    new ImanConoverPairing(new double[0][], points, WANTED).paired(columns(points)))
+                                    new ImanConoverPairing(RankedColumns.of(new double[0][]), points, WANTED)
+                                            .paired(RankedColumns.of(columns(points)))
+                                            .columns())
                             .transpose())
                     .getCorrelationMatrix();
             for (int i = 0; i < 4; i++) {
@@ -42,7 +44,9 @@ class ImanConoverPairingTest {
         double[][] before = columns(100);
         double[][] held = {before[0]};
         double[][] own = Arrays.copyOfRange(before, 1, 4);
-        double[][] after = new ImanConoverPairing(held, 100, WANTED).paired(own);
+        double[][] after = new ImanConoverPairing(RankedColumns.of(held), 100, WANTED)
+                .paired(RankedColumns.of(own))
+                .columns();
         for (int c = 0; c < 3; c++) {
             double[] one = own[c].clone();
             double[] other = after[c].clone();
@@ -61,10 +65,11 @@ class ImanConoverPairingTest {
     void tooFewPointsAreRefused() {
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new ImanConoverPairing(new double[0][], 4, MatrixUtils.createRealIdentityMatrix(4)));
+                () -> new ImanConoverPairing(
+                        RankedColumns.of(new double[0][]), 4, MatrixUtils.createRealIdentityMatrix(4)));
     }
 
     private static double[][] columns(int points) {
-        return LatinHypercube.of(4, points, new SplittableRandom(7));
+        return LatinHypercube.of(4, points, new SplittableRandom(7)).columns();
     }
 }

@@ -20,7 +20,8 @@ class LatinHypercubeProperties {
             @ForAll @IntRange(min = 1, max = 8) int directions,
             @ForAll @IntRange(min = 1, max = 300) int points,
             @ForAll long seed) {
-        for (double[] column : LatinHypercube.of(directions, points, new SplittableRandom(seed))) {
+        for (double[] column : LatinHypercube.of(directions, points, new SplittableRandom(seed))
+                .columns()) {
             int[] held = new int[points];
             for (double u : column) {
                 assertTrue(u > 0 && u < 1, "" + u);
@@ -32,8 +33,8 @@ class LatinHypercubeProperties {
 
     @Property(tries = 10)
     void theSameSeedGivesTheSamePoints(@ForAll long seed) {
-        double[][] one = LatinHypercube.of(3, 40, new SplittableRandom(seed));
-        double[][] other = LatinHypercube.of(3, 40, new SplittableRandom(seed));
+        double[][] one = LatinHypercube.of(3, 40, new SplittableRandom(seed)).columns();
+        double[][] other = LatinHypercube.of(3, 40, new SplittableRandom(seed)).columns();
         for (int i = 0; i < one.length; i++) {
             assertArrayEquals(one[i], other[i], 0);
         }
@@ -53,7 +54,7 @@ class LatinHypercubeProperties {
         double[] productPlain = new double[replicates];
         SplittableRandom random = new SplittableRandom(20);
         for (int r = 0; r < replicates; r++) {
-            double[][] hypercube = LatinHypercube.of(3, points, random);
+            double[][] hypercube = LatinHypercube.of(3, points, random).columns();
             for (int i = 0; i < points; i++) {
                 double[] plain = {random.nextDouble(), random.nextDouble(), random.nextDouble()};
                 sumHypercube[r] += hypercube[0][i] + hypercube[1][i] + hypercube[2][i];

@@ -30,15 +30,15 @@ class PlischkeCosineSensitivityTest {
         assertEquals(0.4424, second / variance, 0.00005);
 
         int n = 10_000;
-        double[][] x = LatinHypercube.of(3, n, new SplittableRandom(3));
+        double[][] x = LatinHypercube.of(3, n, new SplittableRandom(3)).columns();
         double[] answers = new double[n];
         for (int i = 0; i < n; i++) {
             double sine = Math.sin(angle(x[0][i]));
             answers[i] = sine + A * Math.pow(Math.sin(angle(x[1][i])), 2) + B * Math.pow(angle(x[2][i]), 4) * sine;
         }
-        assertEquals(0.3139, new PlischkeCosineSensitivity(answers.length, 6).share(x[0], answers), 0.01);
-        assertEquals(0.4424, new PlischkeCosineSensitivity(answers.length, 6).share(x[1], answers), 0.01);
-        assertEquals(0, new PlischkeCosineSensitivity(answers.length, 6).share(x[2], answers), 0.005);
+        assertEquals(0.3139, new PlischkeCosineSensitivity(answers.length, 6).share(Ranks.of(x[0]), answers), 0.01);
+        assertEquals(0.4424, new PlischkeCosineSensitivity(answers.length, 6).share(Ranks.of(x[1]), answers), 0.01);
+        assertEquals(0, new PlischkeCosineSensitivity(answers.length, 6).share(Ranks.of(x[2]), answers), 0.005);
     }
 
     private static double lineInFourWaves() {
@@ -70,7 +70,7 @@ class PlischkeCosineSensitivityTest {
     void sharesOfASumAreTheSquaresOfItsCoefficients() {
         double[] coefficients = {3, 2, 1, 0};
         int n = 2000;
-        double[][] x = normal(LatinHypercube.of(4, n, new SplittableRandom(5)));
+        double[][] x = normal(LatinHypercube.of(4, n, new SplittableRandom(5)).columns());
         double[] answers = new double[n];
         for (int i = 0; i < n; i++) {
             for (int c = 0; c < 4; c++) {
@@ -80,7 +80,7 @@ class PlischkeCosineSensitivityTest {
         for (int c = 0; c < 4; c++) {
             assertEquals(
                     LINE_IN_FOUR_WAVES * coefficients[c] * coefficients[c] / 14.0,
-                    new PlischkeCosineSensitivity(answers.length, 4).share(x[c], answers),
+                    new PlischkeCosineSensitivity(answers.length, 4).share(Ranks.of(x[c]), answers),
                     0.02,
                     "input " + c);
         }
@@ -90,13 +90,15 @@ class PlischkeCosineSensitivityTest {
     @Test
     void aCorrelatedInputIsWorthWhatItTells() {
         int n = 5000;
-        double[][] x = normal(LatinHypercube.of(2, n, new SplittableRandom(9)));
+        double[][] x = normal(LatinHypercube.of(2, n, new SplittableRandom(9)).columns());
         double[] answers = new double[n];
         for (int i = 0; i < n; i++) {
             answers[i] = 0.8 * x[0][i] + 0.6 * x[1][i];
         }
         assertEquals(
-                LINE_IN_FOUR_WAVES * 0.64, new PlischkeCosineSensitivity(answers.length, 4).share(x[0], answers), 0.02);
+                LINE_IN_FOUR_WAVES * 0.64,
+                new PlischkeCosineSensitivity(answers.length, 4).share(Ranks.of(x[0]), answers),
+                0.02);
     }
 
     /** Chance alone: a hundred points, 4 waves, 2000 trials about zero with the standard deviation that is claimed. */
@@ -109,7 +111,7 @@ class PlischkeCosineSensitivityTest {
         for (int t = 0; t < trials; t++) {
             double[] input = random.doubles(100).toArray();
             double[] answers = random.doubles(100).toArray();
-            double share = new PlischkeCosineSensitivity(answers.length, 4).share(input, answers);
+            double share = new PlischkeCosineSensitivity(answers.length, 4).share(Ranks.of(input), answers);
             sum += share / trials;
             squares += share * share / trials;
         }
@@ -119,7 +121,9 @@ class PlischkeCosineSensitivityTest {
 
     @Test
     void anAnswerThatStandsStillHasNoShares() {
-        assertTrue(new PlischkeCosineSensitivity(7, 4).share(new double[] {1, 2, 3, 4, 5, 6, 7}, new double[7]) == 0);
+        assertTrue(new PlischkeCosineSensitivity(7, 4)
+                        .share(Ranks.of(new double[] {1, 2, 3, 4, 5, 6, 7}), new double[7])
+                == 0);
     }
 
     private static double[][] normal(double[][] uniform) {
