@@ -31,10 +31,10 @@ record GluedEdge(Swing tangLine, Swing mid, Swing end, Swing head) {
         }
         double[][] series = changes(parts, warmer);
         return new GluedEdge(
-                swing(drive(handle.tangLine(), parts, handle), series),
-                swing(drive(handle.mid(), parts, handle), series),
-                swing(drive(handle.end(), parts, handle), series),
-                swing(face, series));
+                Swing.ofSum(drive(handle.tangLine(), parts, handle), series),
+                Swing.ofSum(drive(handle.mid(), parts, handle), series),
+                Swing.ofSum(drive(handle.end(), parts, handle), series),
+                Swing.ofSum(face, series));
     }
 
     /** The same with its samples numbered as in the year they were taken from. */
@@ -60,10 +60,6 @@ record GluedEdge(Swing tangLine, Swing mid, Swing end, Swing head) {
 
     private static double[] drive(GluedReading reading, List<PartMotion> parts, GluedSections.Readings handle) {
         return reading.drive(parts, handle.tangPerKelvin(), handle.gluePerKelvin());
-    }
-
-    private static Swing swing(double[] drive, double[][] series) {
-        return Swing.of(sum(drive, series));
     }
 
     /** Sample by sample the sum of all series, each times its own number. */

@@ -82,6 +82,6 @@ record Movement(FreeMovement free, Optional<GluedEdge> glued) {
     }
 
     private double glued(ToDoubleFunction<GluedEdge> quantity, double otherwise) {
-        return glued.map(quantity::applyAsDouble).orElse(otherwise);
+        return glued.isPresent() ? quantity.applyAsDouble(glued.get()) : otherwise;
     }
 }

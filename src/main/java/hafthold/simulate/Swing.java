@@ -24,6 +24,29 @@ record Swing(double least, double most, int leastHour, int mostHour) {
         return new Swing(series[low], series[high], low, high);
     }
 
+    /** Of the sum of several series, each times its own number. */
+    static Swing ofSum(double[] factors, double[][] series) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        int low = 0;
+        int high = 0;
+        for (int hour = 0; hour < series[0].length; hour++) {
+            double sum = 0;
+            for (int s = 0; s < factors.length; s++) {
+                sum += factors[s] * series[s][hour];
+            }
+            if (sum < least) {
+                least = sum;
+                low = hour;
+            }
+            if (sum > most) {
+                most = sum;
+                high = hour;
+            }
+        }
+        return new Swing(least, most, low, high);
+    }
+
     /** The same with its hours numbered as in the series it was taken from. */
     Swing at(int[] numbers) {
         return new Swing(least, most, numbers[leastHour], numbers[mostHour]);
