@@ -4,6 +4,7 @@ import hafthold.knife.Handle;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.Once;
 import hafthold.simulate.Settling;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
@@ -86,7 +87,7 @@ public record Comparison(
      * @param verdict what to tell the customer
      * @param reasons everything that is not the best class of work, the deciding one first
      * @param settling how soon a change shows and is over; empty for what takes up no water
-     * @param likelihood how often the verdict holds
+     * @param holds see {@link #likelihood}
      */
     public record Ranked(
             int rank,
@@ -94,16 +95,17 @@ public record Comparison(
             Verdict verdict,
             List<Reason> reasons,
             Optional<Settling> settling,
-            Likelihood likelihood) {
+            Once<Likelihood> holds) {
+        private static final Once<Likelihood> NOT_ASKED = Once.of(Likelihood.NONE);
 
         /** An answer of which neither settling nor likelihood was asked. */
         public Ranked(int rank, HandleYear year, Verdict verdict, List<Reason> reasons) {
-            this(rank, year, verdict, reasons, Optional.empty(), Likelihood.NONE);
+            this(rank, year, verdict, reasons, Optional.empty(), NOT_ASKED);
         }
 
         /** An answer of which the likelihood was not asked. */
         public Ranked(int rank, HandleYear year, Verdict verdict, List<Reason> reasons, Optional<Settling> settling) {
-            this(rank, year, verdict, reasons, settling, Likelihood.NONE);
+            this(rank, year, verdict, reasons, settling, NOT_ASKED);
         }
 
         /** Keeps its own copy. */
@@ -113,7 +115,12 @@ public record Comparison(
 
         /** The same answer at a rank. */
         Ranked at(int place) {
-            return new Ranked(place, year, verdict, reasons, settling, likelihood);
+            return new Ranked(place, year, verdict, reasons, settling, holds);
+        }
+
+        /** How often the verdict holds. */
+        public Likelihood likelihood() {
+            return holds.get();
         }
 
         /** True where its movement is more than a guess, whether or not every limit could be judged. */

@@ -10,6 +10,7 @@ import hafthold.simulate.EventEngine;
 import hafthold.simulate.EventYear;
 import hafthold.simulate.HandleEngine;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.Once;
 import hafthold.simulate.Sampling;
 import hafthold.simulate.Settling;
 import hafthold.source.Finding;
@@ -142,7 +143,12 @@ public final class PlaceComparison {
 
     private Comparison.Ranked judged(HandleYear year, Optional<Settling> settling) {
         return new Comparison.Ranked(
-                UNRANKED, year, judgement.verdict(year), judgement.reasons(year), settling, judgement.likelihood(year));
+                UNRANKED,
+                year,
+                judgement.verdict(year),
+                judgement.reasons(year),
+                settling,
+                Once.from(() -> judgement.likelihood(year)));
     }
 
     private static List<DayOfAir> daily(AirSeries air) {

@@ -138,7 +138,7 @@ final class BondedAnswer {
                         RestsOn.of(knife.scale().evidence(), HandleEngine.partsOf(knife.scale(), cut), drivers),
                         tellsDays ? findings() : List.of(),
                         drivers,
-                        samples),
+                        Once.of(samples)),
                 tellsDays
                         ? new HandleDays(
                                 calendarBands(SideMovement.Days::edge),

@@ -12,10 +12,8 @@ public final class HandleDays {
     /** No day at all. */
     public static final HandleDays NONE = new HandleDays(List.of(), List.of());
 
-    private Supplier<List<Band>> edgeSource;
-    private Supplier<List<Double>> moistureSource;
-    private List<Band> edgeOffset;
-    private List<Double> moisture;
+    private final Once<List<Band>> edgeOffset;
+    private final Once<List<Double>> moisture;
 
     /**
      * Days that are known, 1 January first.
@@ -29,36 +27,26 @@ public final class HandleDays {
 
     /** Days that are worked out at most once. */
     HandleDays(Supplier<List<Band>> edgeOffset, Supplier<List<Double>> moisture) {
-        this.edgeSource = edgeOffset;
-        this.moistureSource = moisture;
+        this.edgeOffset = Once.from(() -> List.copyOf(edgeOffset.get()));
+        this.moisture = Once.from(() -> List.copyOf(moisture.get()));
     }
 
     /**
      * Mean edge offset of each day, metres, positive proud. The value is the mean of all samples of the day; the band is that
      * of the day's mean moisture, which differs only where a scale is at its fibre saturation or bone dry.
      */
-    public synchronized List<Band> edgeOffset() {
-        if (edgeOffset == null) {
-            edgeOffset = List.copyOf(edgeSource.get());
-            edgeSource = null; // it holds whole courses
-        }
-        return edgeOffset;
+    public List<Band> edgeOffset() {
+        return edgeOffset.get();
     }
 
     /** Mean moisture content of each day, fraction of dry mass. */
-    public synchronized List<Double> moisture() {
-        if (moisture == null) {
-            moisture = List.copyOf(moistureSource.get());
-            moistureSource = null;
-        }
-        return moisture;
+    public List<Double> moisture() {
+        return moisture.get();
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof HandleDays days
-                && edgeOffset().equals(days.edgeOffset())
-                && moisture().equals(days.moisture());
+        return other instanceof HandleDays days && edgeOffset.equals(days.edgeOffset) && moisture.equals(days.moisture);
     }
 
     /** One for all: days are not worked out only to tell them apart. */

@@ -188,9 +188,9 @@ public final class HandleEngine {
                     material.id(),
                     "Narrower than 5 mm: too narrow for a section of glue and scale, so it is taken as unglued."));
         }
-        List<HandleYear> samples = spread.samples().stream()
+        Once<List<HandleYear>> samples = Once.from(() -> spread.samples().stream()
                 .map(sample -> worst.of(new Spread<>(sample, List.of()), conditions))
-                .toList();
+                .toList());
         return year.with(
                 new Grounds(restsOn, findings, moved, samples),
                 scale.days(draws.doubts()),

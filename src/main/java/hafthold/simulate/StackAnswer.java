@@ -59,7 +59,7 @@ record StackAnswer(
                                 RestsOn.grade(evidence),
                                 findings,
                                 drivers,
-                                samples.stream().map(StackYear::whole).toList())),
+                                Once.of(samples.stream().map(StackYear::whole).toList()))),
                 parts,
                 spread.of(StackRun::gap),
                 spread.of(run -> run.length().above()),

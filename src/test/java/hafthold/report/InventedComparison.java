@@ -21,6 +21,7 @@ import hafthold.simulate.Grounds;
 import hafthold.simulate.HandleDays;
 import hafthold.simulate.HandleYear;
 import hafthold.simulate.MoistureSpan;
+import hafthold.simulate.Once;
 import hafthold.simulate.PartsJoint;
 import hafthold.simulate.RestsOn;
 import hafthold.simulate.ScaleChoice;
@@ -125,7 +126,7 @@ public final class InventedComparison {
                     verdict,
                     judgement.reasons(year),
                     Optional.empty(),
-                    likelihood(ranked.size())));
+                    Once.of(likelihood(ranked.size()))));
         }
         return new Comparison(
                 "nordhavn",

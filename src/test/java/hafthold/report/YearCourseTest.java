@@ -69,7 +69,7 @@ class YearCourseTest {
         HandleYear year = through(-0.13, -0.10);
         CardHandle handle = new CardHandle(
                 InventedCard.order(Wording.english(), LengthUnits.MM),
-                new Ranked(1, year, Verdict.CARE, reasons(Reason.Kind.EDGE_SHY), SETTLING, answer.likelihood()));
+                new Ranked(1, year, Verdict.CARE, reasons(Reason.Kind.EDGE_SHY), SETTLING, answer.holds()));
         assertTrue(handle.verdict().startsWith("This handle shrinks once, within "), handle.verdict());
         assertTrue(handle.bestMonth().orElseThrow().contains("No month is better than another"));
     }
