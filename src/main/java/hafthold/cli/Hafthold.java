@@ -30,6 +30,9 @@ public final class Hafthold {
     public static void main(String[] args) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        if (!called(args).isEmpty()) {
+            HeadStart.begin();
+        }
         int code = run(out, err, args);
         if (code != ExitCode.DONE) {
             System.exit(code);
@@ -65,11 +68,15 @@ public final class Hafthold {
     /** With the command that is called, or all of them where that is not plain: reading the others would take time. */
     private static CommandLine commandLine(String... args) {
         CommandLine commandLine = new CommandLine(new Hafthold());
-        List<Class<?>> called = COMMANDS.stream()
+        List<Class<?>> called = called(args);
+        (called.isEmpty() ? COMMANDS : called).forEach(commandLine::addSubcommand);
+        return commandLine;
+    }
+
+    private static List<Class<?>> called(String... args) {
+        return COMMANDS.stream()
                 .filter(command -> args.length > 0
                         && command.getAnnotation(Command.class).name().equals(args[0]))
                 .toList();
-        (called.isEmpty() ? COMMANDS : called).forEach(commandLine::addSubcommand);
-        return commandLine;
     }
 }

@@ -38,16 +38,11 @@ final class RackOptions {
 
     /** Every material in every cut asked for; sheet and cast goods once. */
     List<Candidate> candidates(MaterialLibrary library) {
-        List<String> ids = materials.isEmpty()
-                ? library.listed("scale").stream().map(MaterialRow::id).toList()
-                : materials.stream().distinct().toList();
         List<Candidate> candidates = new ArrayList<>();
-        for (String id : ids) {
-            requireScale(library, id);
-            ScaleMaterial material = library.find(id);
+        for (ScaleMaterial material : materials.isEmpty() ? wholeRack(library) : named(library)) {
             if (material.usualCut() != Cut.NONE && cuts.contains(Cut.NONE)) {
                 throw new WrongUsageException(
-                        "wood always lies in some cut: --cut none is for sheet and cast goods; for " + id
+                        "wood always lies in some cut: --cut none is for sheet and cast goods; for " + material.id()
                                 + " say flat, rift, quarter, burl or cross");
             }
             if (material.usualCut() == Cut.NONE || cuts.isEmpty()) {
@@ -57,6 +52,21 @@ final class RackOptions {
             }
         }
         return candidates;
+    }
+
+    private static List<ScaleMaterial> wholeRack(MaterialLibrary library) {
+        return library.listed("scale").parallelStream()
+                .map(row -> library.find(row.id()))
+                .toList();
+    }
+
+    private List<ScaleMaterial> named(MaterialLibrary library) {
+        List<ScaleMaterial> named = new ArrayList<>();
+        for (String id : materials.stream().distinct().toList()) {
+            requireScale(library, id);
+            named.add(library.find(id));
+        }
+        return named;
     }
 
     /** Refuses what is made of no scale: the steel of a tang, the metal of a pin, glue. */
