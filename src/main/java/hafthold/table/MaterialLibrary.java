@@ -82,10 +82,13 @@ public final class MaterialLibrary {
         return List.copyOf(rows.values());
     }
 
-    /** The treatment that an id SPECIES+TREATMENT speaks of. */
+    /** The treatment that an id SPECIES+TREATMENT speaks of, with the weight gain it has in that species. */
     public Optional<Treatment> treatmentOf(String id) {
         int plus = id.indexOf(TREATED);
-        return plus < 0 ? Optional.empty() : Optional.ofNullable(treatments.get(id.substring(plus + 1)));
+        return plus < 0
+                ? Optional.empty()
+                : Optional.ofNullable(treatments.get(id.substring(plus + 1)))
+                        .map(treatment -> treatment.weighedIn(plain(id.substring(0, plus))));
     }
 
     /** Treatments by id, in table order. */
