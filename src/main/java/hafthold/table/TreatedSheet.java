@@ -48,6 +48,14 @@ record TreatedSheet(Treatment treatment, PropertySheet wood, Figure dryDensity) 
                 entry.axis() == Axis.ALONG || entry.axis() == Axis.ANY ? along(figure) : across(figure);
             case SHEAR_MODULUS ->
                 filling().map(filling -> filling.stifferInShear(figure)).orElseGet(() -> stiffer(figure));
+            case POISSON_RATIO ->
+                switch (entry.axis()) {
+                    case ALONG_ACROSS -> contracting(figure, Axis.ALONG, Axis.ACROSS);
+                    case ALONG_THROUGH -> contracting(figure, Axis.ALONG, Axis.THROUGH);
+                    // Wood tables state nu_RT: stress through, contraction across.
+                    case ACROSS_THROUGH -> contracting(figure, Axis.THROUGH, Axis.ACROSS);
+                    default -> figure;
+                };
             case TENSION_STRENGTH -> entry.axis() == Axis.ALONG ? figure : stronger(figure);
             default -> figure;
         };
@@ -67,6 +75,17 @@ record TreatedSheet(Treatment treatment, PropertySheet wood, Figure dryDensity) 
         return stated(TreatmentProperty.STIFFNESS_RATIO_ACROSS)
                 .map(ratio -> times(modulus, ratio, 0, "stiffness ratio across of " + treatment.id()))
                 .orElse(modulus);
+    }
+
+    /** The product of the two ratios of a plane stays, which leaves a body that holds together one that does. */
+    private Figure contracting(Figure poisson, Axis stressed, Axis other) {
+        return poisson.withBand(poisson.band().times(Math.sqrt(stiffer(stressed) / stiffer(other))));
+    }
+
+    private double stiffer(Axis axis) {
+        return wood.figure(Property.YOUNGS_MODULUS, axis)
+                .map(plain -> (axis == Axis.ALONG ? along(plain) : across(plain)).value() / plain.value())
+                .orElse(1.0);
     }
 
     /** One strength holds for both directions across the grain, so that the one that gains less speaks for both. */

@@ -23,7 +23,8 @@ import java.util.Optional;
  * to (water held) x sqrt(D) (Crank 1975, equation 4.20), so D is multiplied by (early ratio / (1 - ASE))^2.
  *
  * <p>Resin in the lumens stiffens wood far more across the grain than along it, and light wood more than dense wood
- * ({@link LumenFilling}). Elsewhere each direction has the ratio that is stated; Poisson's ratios stay. Strength across
+ * ({@link LumenFilling}). Elsewhere each direction has the ratio that is stated. Of Poisson's ratios the product of
+ * the two of a plane stays. Strength across
  * the grain takes part in the gain of stiffness by the share stated: by all of it where resin holds to the walls as they
  * to each other, by none where it lies loose in them.
  *

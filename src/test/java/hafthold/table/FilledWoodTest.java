@@ -164,6 +164,22 @@ class FilledWoodTest {
         assertTrue(ownModulus > modulus("walnut-black+lumen-resin", Axis.ACROSS));
     }
 
+    /** nu_RT nu_TR = nu_RT^2 E_T / E_R stays: resin brings the directions together and makes none bulge more. */
+    @Test
+    void theDirectionsHoldEachOtherAsTheyDid() {
+        for (String species : new String[] {"walnut-black", "maple-sugar"}) {
+            assertEquals(coupling(species), coupling(species + "+lumen-resin"), 1e-9);
+        }
+    }
+
+    private static double coupling(String id) {
+        double radialTangential = wood(id).sheet()
+                .figure(Property.POISSON_RATIO, Axis.ACROSS_THROUGH)
+                .orElseThrow()
+                .value();
+        return radialTangential * radialTangential * modulus(id, Axis.ACROSS) / modulus(id, Axis.THROUGH);
+    }
+
     private static double stiffer(String species, String treatment, Axis axis) {
         return modulus(species + treatment, axis) / modulus(species, axis);
     }
