@@ -55,7 +55,9 @@ record ComparisonRun(
         findings.addAll(defaults);
         findings.add(SamplingOptions.finding(sampling));
         findings.addAll(EventOptions.findings(schedule));
-        findings.addAll(CautionTable.read(tables).with(materials()));
+        CautionTable cautions = CautionTable.read(tables);
+        findings.addAll(cautions.with(materials()));
+        findings.addAll(cautions.taken(OrderOptions.USUAL_PIN));
         PlaceComparison places = new PlaceComparison(new Judgement(LimitTable.read(tables)), sampling);
         return schedule.isEmpty()
                 ? EventComparison.quiet(places.compare(conditions, candidates, findings))

@@ -185,12 +185,12 @@ final class MaterialsCommand implements Runnable {
         treatment.ifPresent(made -> made.figures()
                 .forEach((property, figure) -> listing.row(
                         made.id(),
-                        property,
+                        property.word(),
                         Axis.ANY.word(),
-                        figure.band().low(),
-                        figure.value(),
-                        figure.band().high(),
-                        "-",
+                        inTableUnit(figure.band().low(), property.toSi()),
+                        inTableUnit(figure.value(), property.toSi()),
+                        inTableUnit(figure.band().high(), property.toSi()),
+                        property.unit(),
                         figure.evidence().word(),
                         figure.sourceKey(),
                         locator(figure),
@@ -205,9 +205,9 @@ final class MaterialsCommand implements Runnable {
                 of,
                 property.word(),
                 entry.axis().word(),
-                inTableUnit(figure.band().low(), property),
-                inTableUnit(figure.value(), property),
-                inTableUnit(figure.band().high(), property),
+                inTableUnit(figure.band().low(), property.toSi()),
+                inTableUnit(figure.value(), property.toSi()),
+                inTableUnit(figure.band().high(), property.toSi()),
                 property.unit(),
                 figure.evidence().word(),
                 figure.sourceKey(),
@@ -241,10 +241,9 @@ final class MaterialsCommand implements Runnable {
         return figure.locator().isEmpty() ? "-" : figure.locator();
     }
 
-    /** Back from SI to the unit of the table, without the dust that the two conversions leave. */
-    private static double inTableUnit(double si, Property property) {
-        double value = si / property.toSi();
-        return Double.parseDouble(String.format(Locale.ROOT, "%.9g", value));
+    /** Back from SI to the unit of the table, to more digits than any figure is known to. */
+    private static double inTableUnit(double si, double toSi) {
+        return Double.parseDouble(String.format(Locale.ROOT, "%.5g", si / toSi));
     }
 
     private static void remarks(
@@ -253,7 +252,7 @@ final class MaterialsCommand implements Runnable {
         notChosen.forEach(other -> out.println("Not chosen: " + other.material() + " "
                 + other.entry().property().word() + " " + other.entry().axis().word() + " "
                 + BigDecimal.valueOf(inTableUnit(
-                                other.figure().value(), other.entry().property()))
+                                other.figure().value(), other.entry().property().toSi()))
                         .stripTrailingZeros()
                         .toPlainString()
                 + " "

@@ -83,6 +83,7 @@ public record KnifeJudge(List<FitLimits> classes, Offer offer, Sampling sampling
         FitYear quiet = engine.year();
         BondedEventYear events = new BondedEventEngine(knife, destination, schedule).year(quiet);
         FitYear year = events.year();
+        List<Advice> advice = new FullTangAdviser(judgement, offer, engine, knife, quiet).advice();
         return new EventFit(
                 new FullTangFit(
                         knife,
@@ -91,9 +92,16 @@ public record KnifeJudge(List<FitLimits> classes, Offer offer, Sampling sampling
                         judgement.verdict(year),
                         judgement.reasons(year),
                         judgement.likelihood(year),
-                        new FullTangAdviser(judgement, offer, engine, knife, quiet).advice(),
+                        advice,
                         all(findings, year.whole().grounds().findings())),
-                Optional.of(events));
+                Optional.of(events),
+                advice.stream().findFirst().map(first -> {
+                    FullTangKnife changed = (FullTangKnife) first.knife();
+                    FitYear after = new BondedEventEngine(changed, destination, schedule)
+                            .year(engine.of(changed).yearWithoutBands())
+                            .year();
+                    return new EventFit.Remedied(judgement.verdict(after), judgement.reasons(after));
+                }));
     }
 
     private static List<Finding> all(List<Finding> some, List<Finding> more) {

@@ -21,6 +21,8 @@ enum CardCautions {
     HEAT("soften|dishwasher"),
     /** Skin that does not bear a metal. */
     NICKEL("nickel"),
+    /** Lead in brass. */
+    LEAD("\\blead\\b"),
     /** Dust, for one who sands it himself. */
     DUST("dust|mask|spores");
 

@@ -53,7 +53,7 @@ public final class FitJson {
             if (answer.events().isPresent()) {
                 EventJson.write(json, answer.events().get());
             }
-            advice(json, fit.advice());
+            advice(json, answer);
             json.writeArrayFieldStart("reasons");
             for (Reason reason : fit.reasons()) {
                 json.writeString(Paragraph.plain(WORDS.clause(reason)));
@@ -204,14 +204,21 @@ public final class FitJson {
         SampledFigures.drivers(json, year.drivers());
     }
 
-    private static void advice(JsonGenerator json, List<Advice> advice) throws IOException {
+    private static void advice(JsonGenerator json, EventFit answer) throws IOException {
         json.writeArrayFieldStart("advice");
-        for (Advice one : advice) {
+        List<Advice> advice = answer.fit().advice();
+        for (int i = 0; i < advice.size(); i++) {
+            Advice one = advice.get(i);
             json.writeStartObject();
             json.writeStringField("do", Paragraph.plain(ADVICE.toDo(one.change())));
             json.writeStringField("effect", Paragraph.plain(ADVICE.effect(one)));
             json.writeStringField("verdict", one.verdict().word());
             json.writeBooleanField("enough", one.isEnough());
+            if (i == 0 && answer.remedied().isPresent()) {
+                json.writeStringField(
+                        "verdict_with_events",
+                        answer.remedied().orElseThrow().verdict().word());
+            }
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -43,6 +43,9 @@ public final class FitMarkdown {
                         .map(advice -> words.toDo(advice.change()) + ": " + words.effect(advice) + ".")
                         .toList());
             }
+            if (!group.after().isEmpty()) {
+                text.paragraph(group.after());
+            }
         }
         text.heading(2, style.say("heading.figures"))
                 .table(style.heads("figure", "value", "low", "high"), figures(answer, style));

@@ -97,6 +97,9 @@ public record FitPage(BenchStyle style, List<FitLimits> limits, List<Finding> ca
             } else {
                 changes(page, group.changes());
             }
+            if (!group.after().isEmpty()) {
+                page.element("p", group.after());
+            }
         }
         if (tried.any()) {
             page.element("p", style.say("fit.tried"), "class", "note");

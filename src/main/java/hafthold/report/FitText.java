@@ -114,6 +114,9 @@ public record FitText(BenchStyle style) {
                 text.append(Paragraph.hanging(
                         "  - ", words.toDo(advice.change()) + ": " + words.effect(advice) + ".", WIDTH));
             }
+            if (!group.after().isEmpty()) {
+                text.append(Paragraph.hanging("  ", group.after(), WIDTH));
+            }
         }
         if (tried.any()) {
             text.append(Paragraph.hanging("  ", style.say("fit.tried"), WIDTH));

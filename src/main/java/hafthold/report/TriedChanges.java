@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The changes that were tried on a knife, those that are enough apart from those that are not. They are tried in the year
- * without events, so where something happens besides the weather nothing is said of what they do to the answer as a whole.
+ * The changes that were tried on a knife, those that are enough apart from those that are not. They are sought in the
+ * year without events; where something happens besides the weather, only of the first is said what it comes to with that.
  *
  * @param style language and units
  * @param answer the knife, and what happens to it
@@ -22,8 +22,9 @@ record TriedChanges(BenchStyle style, EventFit answer) {
      * @param heading what they have in common
      * @param changes best first
      * @param none what to say where there are none
+     * @param after what to say below them; empty for nothing
      */
-    record Group(String heading, List<Advice> changes, String none) {}
+    record Group(String heading, List<Advice> changes, String none, String after) {}
 
     /** What to do, and what is not enough where something was tried that is not. */
     List<Group> groups() {
@@ -31,9 +32,13 @@ record TriedChanges(BenchStyle style, EventFit answer) {
         List<Advice> enough = all.stream().filter(Advice::isEnough).toList();
         List<Advice> shortOf = all.stream().filter(advice -> !advice.isEnough()).toList();
         List<Group> groups = new ArrayList<>();
-        groups.add(new Group(style.say(hasEvents() ? "heading.to-do.quiet" : "heading.to-do"), enough, none()));
+        groups.add(new Group(
+                style.say(hasEvents() ? "heading.to-do.quiet" : "heading.to-do"),
+                enough,
+                none(),
+                enough.isEmpty() ? "" : withEvents()));
         if (!shortOf.isEmpty()) {
-            groups.add(new Group(style.say("heading.not-enough"), shortOf, ""));
+            groups.add(new Group(style.say("heading.not-enough"), shortOf, "", enough.isEmpty() ? withEvents() : ""));
         }
         return groups;
     }
@@ -41,6 +46,21 @@ record TriedChanges(BenchStyle style, EventFit answer) {
     /** True where anything was tried that is worth telling. */
     boolean any() {
         return !answer.fit().advice().isEmpty();
+    }
+
+    /** What the first change comes to with what happens besides the weather. */
+    private String withEvents() {
+        return answer.remedied()
+                .map(after -> after.reasons().stream()
+                        .findFirst()
+                        .map(reason -> style.say(
+                                "fit.first-with-events.reason",
+                                "verdict",
+                                style.verdict(after.verdict()),
+                                "reason",
+                                new ReasonWords(style, true).clause(reason)))
+                        .orElseGet(() -> style.say("fit.first-with-events", "verdict", style.verdict(after.verdict()))))
+                .orElse("");
     }
 
     private String none() {

@@ -48,6 +48,14 @@ public final class CautionTable {
         return cautions.stream().filter(caution -> concerns(caution, material)).toList();
     }
 
+    /** Cautions for a metal, by its id, that every handle is taken to have because none was named. */
+    public List<Finding> taken(String id) {
+        return cautions.stream()
+                .filter(caution -> caution.subject().equals(id))
+                .map(caution -> new Finding(Finding.Kind.CAUTION, EVERYTHING, caution.text()))
+                .toList();
+    }
+
     private static boolean concerns(Finding caution, ScaleMaterial material) {
         String subject = caution.subject();
         return subject.equals(material.family().word())

@@ -38,6 +38,7 @@ public final class MaterialLibrary {
     private final Map<String, Treatment> treatments;
     private final Map<String, List<CsvRow>> hybridParts = new LinkedHashMap<>();
     private final WoodNames woodNames;
+    private final SpokenNames spokenNames;
 
     private MaterialLibrary(TableSet tables) {
         for (CsvTable table : tables.read("materials.csv", MaterialRow.COLUMNS)) {
@@ -48,6 +49,7 @@ public final class MaterialLibrary {
             }
         }
         woodNames = new WoodNames(tables, rows);
+        spokenNames = new SpokenNames(rows.values());
         sheets = SheetTable.read(tables);
         treatments = TreatmentTable.read(tables);
         for (CsvTable table : tables.read("hybrids.csv", HYBRID_COLUMNS)) {
@@ -82,10 +84,13 @@ public final class MaterialLibrary {
         return List.copyOf(rows.values());
     }
 
-    /** The treatment that an id SPECIES+TREATMENT speaks of. */
+    /** The treatment that an id SPECIES+TREATMENT speaks of, with the weight gain it has in that species. */
     public Optional<Treatment> treatmentOf(String id) {
         int plus = id.indexOf(TREATED);
-        return plus < 0 ? Optional.empty() : Optional.ofNullable(treatments.get(id.substring(plus + 1)));
+        return plus < 0
+                ? Optional.empty()
+                : Optional.ofNullable(treatments.get(id.substring(plus + 1)))
+                        .map(treatment -> treatment.weighedIn(plain(id.substring(0, plus))));
     }
 
     /** Treatments by id, in table order. */
@@ -138,10 +143,13 @@ public final class MaterialLibrary {
         }
     }
 
-    /** An id as the table writes it, whatever capitals it was typed with. */
+    /** An id as the table writes it, whatever capitals it was typed with, or the one whose words were typed. */
     private String asListed(String typed) {
         String lower = typed.strip().toLowerCase(Locale.ROOT);
-        return !rows.containsKey(typed) && rows.containsKey(lower) ? lower : typed;
+        if (rows.containsKey(typed) || rows.containsKey(lower)) {
+            return rows.containsKey(typed) ? typed : lower;
+        }
+        return spokenNames.only(typed).map(MaterialRow::id).orElse(typed);
     }
 
     /** The row of an id; empty where it is made up of others or no table has it. */
@@ -165,7 +173,14 @@ public final class MaterialLibrary {
                 .listed(id)
                 .map(this::composed)
                 .or(() -> woodNames.unlisted(id).map(this::standIn))
-                .orElseThrow(() -> new UnknownIdException(
+                .orElseThrow(() -> unknown(id));
+    }
+
+    private UnknownIdException unknown(String id) {
+        return spokenNames
+                .hint(id)
+                .map(hint -> UnknownIdException.hinting("material", id, hint))
+                .orElseGet(() -> new UnknownIdException(
                         "material",
                         id,
                         new TreeSet<>(rows.keySet()),

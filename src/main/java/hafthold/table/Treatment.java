@@ -2,9 +2,6 @@ package hafthold.table;
 
 import hafthold.material.Family;
 import hafthold.material.Material;
-import hafthold.material.Property;
-import hafthold.material.PropertySheet;
-import hafthold.material.PropertySheet.Entry;
 import hafthold.material.ScaledIsotherm;
 import hafthold.material.WaterUptake;
 import hafthold.quantity.Band;
@@ -25,19 +22,40 @@ import java.util.Optional;
  * multiplied by 1 - ASE, and the wood moves with its water as before. The early uptake rate of a slab is proportional
  * to (water held) x sqrt(D) (Crank 1975, equation 4.20), so D is multiplied by (early ratio / (1 - ASE))^2.
  *
+ * <p>Resin in the lumens stiffens wood far more across the grain than along it, and light wood more than dense wood
+ * ({@link LumenFilling}). Elsewhere each direction has the ratio that is stated. Of Poisson's ratios the product of
+ * the two of a plane stays. Strength across
+ * the grain takes part in the gain of stiffness by the share stated: by all of it where resin holds to the walls as they
+ * to each other, by none where it lies loose in them.
+ *
  * @param id kebab-case id
  * @param name name for people
- * @param antiSwelling anti-swelling efficiency, fraction, below 1
- * @param earlyUptake early rate of water uptake over that of the plain wood, positive
- * @param figures all that the table states of it, by property, SI
+ * @param figures all that the table states of it, SI; anti-swelling efficiency and early uptake are always there
  */
-public record Treatment(String id, String name, Figure antiSwelling, Figure earlyUptake, Map<String, Figure> figures) {
-    static final String WEIGHT_GAIN = "weight_gain";
-    static final String STIFFNESS_RATIO = "stiffness_ratio";
+public record Treatment(String id, String name, Map<TreatmentProperty, Figure> figures) {
 
     /** Keeps its own copy, in order. */
     public Treatment {
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
+    }
+
+    /** Anti-swelling efficiency, fraction, below 1. */
+    public Figure antiSwelling() {
+        return figures.get(TreatmentProperty.ANTI_SWELLING_EFFICIENCY);
+    }
+
+    /** Early rate of water uptake over that of the plain wood, positive. */
+    public Figure earlyUptake() {
+        return figures.get(TreatmentProperty.EARLY_UPTAKE_RATIO);
+    }
+
+    /** The same with the weight gain that follows from what it leaves in the lumens of a wood, where none is stated. */
+    Treatment weighedIn(Material wood) {
+        Map<TreatmentProperty, Figure> all = new LinkedHashMap<>(figures);
+        wood.water()
+                .flatMap(water -> new TreatedSheet(this, wood.sheet(), water.dryDensity()).weightGain())
+                .ifPresent(gain -> all.putIfAbsent(TreatmentProperty.WEIGHT_GAIN, gain));
+        return new Treatment(id, name, all);
     }
 
     /** The treated wood; moisture contents are per dry mass of the treated wood, as a shop would weigh them. */
@@ -45,6 +63,7 @@ public record Treatment(String id, String name, Figure antiSwelling, Figure earl
         WaterUptake plain = wood.water()
                 .orElseThrow(() -> new IllegalArgumentException(
                         wood.id() + " takes up no water, so treatment " + id + " has nothing to work on"));
+        TreatedSheet made = new TreatedSheet(this, wood.sheet(), plain.dryDensity());
         List<Finding> findings = new ArrayList<>(wood.findings());
         findings.add(new Finding(
                 Finding.Kind.ESTIMATE,
@@ -58,8 +77,8 @@ public record Treatment(String id, String name, Figure antiSwelling, Figure earl
                 Family.TREATED_WOOD,
                 wood.evidence().weaker(Evidence.ESTIMATED),
                 wood.usualCut(),
-                sheet(wood.sheet()),
-                Optional.of(water(plain)),
+                made.sheet(),
+                Optional.of(water(plain, made.weightGain())),
                 wood.thermalExpansionPerKelvin(),
                 findings);
     }
@@ -69,10 +88,12 @@ public record Treatment(String id, String name, Figure antiSwelling, Figure earl
      * weight gain moisture contents are divided by g, density, movement and the exponent of diffusivity per moisture
      * content multiplied by it, which leaves kilograms of water and millimetres of movement as they are.
      */
-    private WaterUptake water(WaterUptake plain) {
+    private WaterUptake water(WaterUptake plain, Optional<Figure> weightGain) {
+        Figure antiSwelling = antiSwelling();
+        Figure earlyUptake = earlyUptake();
         double kept = 1 - antiSwelling.value();
         double faster = square(earlyUptake.value() / kept);
-        double heavier = 1 + weightGain().map(Figure::value).orElse(0.0);
+        double heavier = 1 + weightGain.map(Figure::value).orElse(0.0);
         Band factor = plain.sorptionFactor().band();
         Band sorption = new Band(
                 factor.low() * (1 - antiSwelling.band().high()) / kept,
@@ -84,7 +105,7 @@ public record Treatment(String id, String name, Figure antiSwelling, Figure earl
                 reference.value() * faster,
                 reference.high() * square(earlyUptake.band().high() / kept));
         return new WaterUptake(
-                heavier(plain.dryDensity()),
+                TreatedSheet.heavier(plain.dryDensity(), weightGain, id),
                 new ScaledIsotherm(plain.isotherm(), kept / heavier),
                 new Figure(sorption, antiSwelling.evidence(), antiSwelling.sourceKey(), antiSwelling.locator()),
                 plain.diffusivity().times(faster).perHeavierMass(heavier),
@@ -96,50 +117,6 @@ public record Treatment(String id, String name, Figure antiSwelling, Figure earl
                 plain.alongRatio(),
                 plain.acrossRatio(),
                 plain.swelling().perHeavierMass(heavier));
-    }
-
-    /** The wood's sheet with the density and the stiffness that the treatment leaves it. */
-    private PropertySheet sheet(PropertySheet wood) {
-        Map<Entry, Figure> treated = new LinkedHashMap<>();
-        wood.figures().forEach((entry, figure) -> treated.put(entry, treated(entry.property(), figure)));
-        return new PropertySheet(treated);
-    }
-
-    private Figure treated(Property property, Figure figure) {
-        return switch (property) {
-            case DRY_DENSITY -> heavier(figure);
-            case YOUNGS_MODULUS, SHEAR_MODULUS -> stiffer(figure);
-            default -> figure;
-        };
-    }
-
-    private Figure heavier(Figure density) {
-        return weightGain().map(gain -> times(density, gain, "weight gain", 1)).orElse(density);
-    }
-
-    /** Every modulus by the one ratio that is stated, which was measured in bending along the grain. */
-    private Figure stiffer(Figure modulus) {
-        return Optional.ofNullable(figures.get(STIFFNESS_RATIO))
-                .map(ratio -> times(modulus, ratio, "stiffness ratio", 0))
-                .orElse(modulus);
-    }
-
-    private Optional<Figure> weightGain() {
-        return Optional.ofNullable(figures.get(WEIGHT_GAIN));
-    }
-
-    private Figure times(Figure plain, Figure factor, String name, double plus) {
-        Band by = factor.band();
-        Band band = plain.band();
-        return new Figure(
-                new Band(
-                        band.low() * (plus + by.low()),
-                        band.value() * (plus + by.value()),
-                        band.high() * (plus + by.high())),
-                plain.evidence().weaker(factor.evidence()).weaker(Evidence.ESTIMATED),
-                plain.sourceKey(),
-                "with the " + name + " of " + id + " (" + factor.sourceKey() + ")"
-                        + (plain.locator().isEmpty() ? "" : "; " + plain.locator()));
     }
 
     private static double square(double x) {

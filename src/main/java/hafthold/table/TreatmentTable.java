@@ -1,16 +1,16 @@
 package hafthold.table;
 
 import hafthold.source.Figure;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Reads {@code treatments.csv}: one row a property of a treatment. */
 final class TreatmentTable {
-    private static final String ANTI_SWELLING = "anti_swelling_efficiency";
-    private static final String EARLY_UPTAKE = "early_uptake_ratio";
-    private static final Map<String, Double> FACTORS =
-            Map.of(ANTI_SWELLING, 0.01, EARLY_UPTAKE, 1.0, Treatment.WEIGHT_GAIN, 0.01, Treatment.STIFFNESS_RATIO, 1.0);
+    private static final List<TreatmentProperty> NEEDED =
+            List.of(TreatmentProperty.ANTI_SWELLING_EFFICIENCY, TreatmentProperty.EARLY_UPTAKE_RATIO);
     private static final List<String> COLUMNS =
             List.of("treatment", "name", "property", "low", "value", "high", "unit", "source", "locator", "evidence");
 
@@ -19,31 +19,37 @@ final class TreatmentTable {
     /** All treatments by id, in table order. */
     static Map<String, Treatment> read(TableSet tables) {
         Map<String, String> names = new LinkedHashMap<>();
-        Map<String, Map<String, Figure>> figures = new LinkedHashMap<>();
+        Map<String, Map<TreatmentProperty, Figure>> figures = new LinkedHashMap<>();
         CsvRow last = null;
         for (CsvTable table : tables.read("treatments.csv", COLUMNS)) {
             KeyGuard keys = new KeyGuard();
             for (CsvRow row : table.rows()) {
                 String id = row.required("treatment");
-                String property = row.word(
+                TreatmentProperty property = row.word(
                         "property",
-                        text -> FACTORS.keySet().stream().filter(text::equals).findFirst(),
-                        FACTORS.keySet().stream().sorted().toList());
-                keys.once(row, "property", id + " " + property);
+                        TreatmentProperty::ofWord,
+                        Arrays.stream(TreatmentProperty.values())
+                                .map(TreatmentProperty::word)
+                                .toList());
+                keys.once(row, "property", id + " " + property.word());
+                if (!row.text("unit").equals(property.unit())) {
+                    throw row.fault("unit", property.unit() + " for " + property.word());
+                }
                 names.put(id, row.required("name"));
-                figures.computeIfAbsent(id, key -> new LinkedHashMap<>())
-                        .put(property, row.figure(FACTORS.get(property)));
+                figures.computeIfAbsent(id, key -> new LinkedHashMap<>()).put(property, row.figure(property.toSi()));
                 last = row;
             }
         }
         Map<String, Treatment> treatments = new LinkedHashMap<>();
-        for (Map.Entry<String, Map<String, Figure>> entry : figures.entrySet()) {
+        for (Map.Entry<String, Map<TreatmentProperty, Figure>> entry : figures.entrySet()) {
             String id = entry.getKey();
-            Map<String, Figure> own = entry.getValue();
-            if (!own.containsKey(ANTI_SWELLING) || !own.containsKey(EARLY_UPTAKE)) {
-                throw last.fault("property", "rows " + ANTI_SWELLING + " and " + EARLY_UPTAKE + " for treatment " + id);
+            if (!entry.getValue().keySet().containsAll(NEEDED)) {
+                throw last.fault(
+                        "property",
+                        "rows " + NEEDED.stream().map(TreatmentProperty::word).collect(Collectors.joining(" and "))
+                                + " for treatment " + id);
             }
-            treatments.put(id, new Treatment(id, names.get(id), own.get(ANTI_SWELLING), own.get(EARLY_UPTAKE), own));
+            treatments.put(id, new Treatment(id, names.get(id), entry.getValue()));
         }
         return treatments;
     }

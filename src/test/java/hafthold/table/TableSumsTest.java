@@ -15,7 +15,7 @@ class TableSumsTest {
     @CsvSource({
         "properties.csv, 1561, 347395.6094, 369286.3666, 394591.4758",
         "alternatives.csv, 42, 674.4317, 816.5127, 944.2517",
-        "treatments.csv, 32, 410.0100, 617.6300, 901.8100",
+        "treatments.csv, 48, 3917.2600, 4382.4300, 4945.8100",
         "hybrids.csv, 16, 5.0700, 8.0000, 10.9300",
         "finishes.csv, 23, 126.3000, 378.4500, 580.1300",
         "events.csv, 21, 389.0, 468.0, 559.0"

@@ -111,7 +111,7 @@ class UnlistedWoodTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"linen laminate, linen-phenolic-l", "walnut-blak, walnut-black"})
+    @CsvSource({"linen-phenolic-les, linen-phenolic-le", "walnut-blak, walnut-black"})
     void aGuessSharesItsLettersOrItsWords(String typed, String meant) {
         UnknownIdException fault = assertThrows(UnknownIdException.class, () -> LIBRARY.find(typed));
         assertTrue(fault.getMessage().contains("did you mean " + meant + "?"), fault.getMessage());
