@@ -7,6 +7,7 @@ import hafthold.simulate.HandleYear;
 import hafthold.simulate.Settling;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -29,9 +30,9 @@ import java.util.Optional;
  */
 public record Comparison(
         String placeId,
-        String placeName,
+        Message placeName,
         String settingId,
-        String settingRule,
+        Message settingRule,
         Handle handle,
         Temperature madeTemperature,
         RelativeHumidity madeHumidity,
