@@ -202,10 +202,14 @@ class BenchLanguageTest {
             }
         }
 
-        /** Sentences of the invented orders; what has a key must come from the file. */
+        /** Sentences of the invented orders, and ids and names that are filled in; what has a key must come from the file. */
         private void told(Message message) {
-            if (message instanceof Message.Verbatim own) {
+            if (message instanceof Message.Verbatim own && !own.words().isBlank()) {
                 sentences.add(own.words());
+            } else if (message instanceof Message.Text text) {
+                text.filling().values().forEach(this::told);
+            } else if (message instanceof Message.Sequence list) {
+                list.parts().forEach(this::told);
             }
         }
 

@@ -12,6 +12,7 @@ import hafthold.air.EventOccurrence;
 import hafthold.air.EventPhase;
 import hafthold.air.EventSchedule;
 import hafthold.report.BenchStyle;
+import hafthold.source.Message;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -157,7 +158,10 @@ class EventTableTest {
         write(folder, "dishwasher,eco programme,20,water,45,48,50,C,own,step,spray,,,shop,measured,measured\n");
         EventTable table = EventTable.read(TableSet.with(folder));
         assertEquals(1, table.find("dishwasher").phases().size());
-        assertEquals("eco programme", table.find("dishwasher").name());
+        assertEquals(Message.verbatim("eco programme"), table.find("dishwasher").name());
+        assertEquals(
+                Message.tabled("table.event.soak", "left in the sink"),
+                table.find("soak").name());
         assertFalse(table.find("soak").phases().isEmpty());
     }
 
