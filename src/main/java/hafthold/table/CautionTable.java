@@ -33,6 +33,11 @@ public final class CautionTable {
         return table;
     }
 
+    /** Every row, in the order of the table. */
+    public List<Finding> all() {
+        return List.copyOf(cautions);
+    }
+
     /**
      * Everything to mind with some materials, each row once: what holds for everything, then what holds for their
      * families, then what holds for single ones of them.

@@ -87,15 +87,17 @@ class CardLanguageTest {
         List<String> invented = new ArrayList<>(List.of(order.shop().contact().orElse("-")));
         Stream.of(order.customer(), order.town(), order.knife(), order.shop().name())
                 .forEach(word -> word.ifPresent(invented::add));
+        invented.addAll(order.shop().prices().values());
         for (CardHandle handle : Stream.concat(
                         card.handles().stream(),
                         card.why().stream()
                                 .flatMap(why -> why.ranked().stream())
                                 .map(answer -> new CardHandle(card.order(), answer)))
                 .toList()) {
-            String ofTable =
-                    PretendLanguage.outside(handle.nameAsHeading(), List.of()).strip();
-            invented.add(ofTable.isEmpty() ? "-" : ofTable);
+            Stream.of(handle.name(), handle.nameAsHeading())
+                    .map(own -> PretendLanguage.outside(own, List.of()).strip())
+                    .filter(own -> !own.isEmpty())
+                    .forEach(invented::add);
             handle.promise().ifPresent(invented::add);
         }
         assertEquals(List.of(), PretendLanguage.wordsOutside(text, invented), name + " says of itself");
