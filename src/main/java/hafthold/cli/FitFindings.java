@@ -7,8 +7,8 @@ import hafthold.knife.Pin;
 import hafthold.knife.TangStackKnife;
 import hafthold.material.Cut;
 import hafthold.material.ScaleMaterial;
-import hafthold.quantity.Length;
 import hafthold.simulate.Destination;
+import hafthold.simulate.FitYear;
 import hafthold.simulate.HandleEngine;
 import hafthold.source.Finding;
 import hafthold.source.Message;
@@ -19,7 +19,6 @@ import java.util.Map;
 /** What a note about one knife says of its own grounds, and what can hurt. */
 final class FitFindings {
     private static final double DAMP = 0.65;
-    private static final Length END = Length.ofMillimetres(2);
 
     private FitFindings() {}
 
@@ -56,7 +55,9 @@ final class FitFindings {
     private static void fullTang(
             FullTangKnife knife, Destination destination, boolean hasEvents, List<Finding> findings) {
         findings.add(new Finding(
-                Finding.Kind.ESTIMATE, "stress", Message.of("note.stress", Map.of("end", Message.size(END)))));
+                Finding.Kind.ESTIMATE,
+                "stress",
+                Message.of("note.stress", Map.of("end", Message.size(FitYear.GLUE_END)))));
         findings.add(new Finding(Finding.Kind.ESTIMATE, "glue in heat", Message.of("note.glue-in-heat")));
         findings.add(new Finding(Finding.Kind.ESTIMATE, "pins", Message.of("note.pins")));
         if (knife.sides().stream()

@@ -8,6 +8,7 @@ import hafthold.air.Setting;
 import hafthold.material.Property;
 import hafthold.source.Evidence;
 import hafthold.source.Message;
+import hafthold.table.BuildFile;
 import hafthold.table.CautionTable;
 import hafthold.table.EventTable;
 import hafthold.table.TableSet;
@@ -25,6 +26,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The language file and the code hold the same keys: nothing is said that has no text, and no text is left over. */
 class LanguageKeysTest {
@@ -94,6 +96,28 @@ class LanguageKeysTest {
                 .forEach(property ->
                         assertTrue(has("property." + property.word().replace('_', '-')), property.word()));
         Setting.all().forEach(setting -> assertTrue(has("setting." + setting.id()), setting.id()));
+    }
+
+    /** Files that say as little as they may: each thing they are silent of has its text, and no text is of anything else. */
+    @Test
+    void aBuildFileIsSilentOfWhatHasAText(@TempDir Path folder) throws IOException {
+        String tang = "[tang]\nwidth = \"9 mm\"\n";
+        String scales = tang + "[scales]\nmaterial = \"teak\"\n";
+        String stack =
+                "[knife]\nbuild = \"tang-stack\"\n" + tang + "[[parts]]\nmaterial = \"teak\"\nlength = \"60 mm\"\n";
+        // Where the knife lives is asked by the command, since an option may say it.
+        Set<String> told = new TreeSet<>(Set.of("build-file.knife.setting"));
+        for (String build : List.of(scales, scales + "[[liners]]\n[[pins]]\n[made]\nmoisture = \"9 %\"\n", stack)) {
+            Path file = folder.resolve("build.toml");
+            Files.writeString(file, build);
+            BuildFile.read(file).findings().stream()
+                    .map(finding -> (Message.Text) finding.message())
+                    .map(silence -> (Message.Text) silence.filling().get("what"))
+                    .forEach(what -> told.add(what.key()));
+        }
+        Set<String> texts = new TreeSet<>(KEYS);
+        texts.removeIf(key -> !key.startsWith("build-file."));
+        assertEquals(texts, told);
     }
 
     /** What a language may say in place of a table's words must be in a table; so must the key that it goes by. */
