@@ -17,7 +17,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Everything that is said to a customer, from one file a language: {@code messages_LANGUAGE.properties}. A text names
+ * Everything that a report or a card says, from one file a language: {@code messages_LANGUAGE.properties}. A text names
  * what is put into it in braces, such as <code>{month}</code>; there is nothing else to know for a translator.
  */
 public final class Wording {

@@ -23,6 +23,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Whole runs in the pretend language: what is printed, what is said on the error stream, and every page and picture hold
@@ -284,6 +286,20 @@ class SecondLanguageTest {
                                 "hard-epoxy",
                                 "epoxy-two-part"))
                 .toArray(String[]::new);
+    }
+
+    /** What scripts read does not hang on who reads the page beside it. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "compare --place oslo --material walnut-black,hybrid-maple-burl-epoxy --event freezer --format json",
+                "compare --place oslo --material walnut-black --format csv",
+                "atlas --place oslo,singapore --material teak --format json"
+            })
+    void scriptsReadTheSameInAnyLanguage(String command) {
+        String[] english = (command + " --samples 1").split(" ", -1);
+        String[] pretend = (command + " --samples 1 --language " + PretendLanguage.CODE).split(" ", -1);
+        assertEquals(Bench.run(english).out(), Bench.run(pretend).out());
     }
 
     private Map<String, String> knife(String kind) throws IOException {
