@@ -1,7 +1,9 @@
 package hafthold.air;
 
+import hafthold.source.Message;
 import hafthold.source.PublishedModel;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -56,18 +58,18 @@ public record AirConditionedHome(UncooledHome home, double coolingCelsius, doubl
     }
 
     @Override
-    public String rule() {
-        return String.format(
-                Locale.ROOT,
-                "As a home without cooling, but never above %.1f C and %.0f %%%s.",
-                coolingCelsius,
-                100 * humidityCapFraction,
-                home.home().humidifierWords());
+    public Message rule() {
+        return Message.of(
+                "rule.air-conditioned",
+                Map.of(
+                        "cooling", Message.number(coolingCelsius, 1),
+                        "cap", Message.number(100 * humidityCapFraction, 0),
+                        "humidifier", home.home().humidifierWords()));
     }
 
     @Override
-    public String basis() {
-        return "the balance of the heated home; 24 to 25 C and 50 to 60 % are judged usual for cooling";
+    public Message basis() {
+        return Message.of("basis.air-conditioned");
     }
 
     @Override

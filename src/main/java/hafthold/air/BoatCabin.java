@@ -1,7 +1,8 @@
 package hafthold.air;
 
+import hafthold.source.Message;
 import hafthold.source.PublishedModel;
-import java.util.Locale;
+import java.util.Map;
 
 /**
  * The unheated cabin of a boat afloat: damped swing as in a {@link Shed}, and part of the air has stood over the bilge,
@@ -45,18 +46,17 @@ public record BoatCabin(double swingShare, double bilgeShare) implements Setting
     }
 
     @Override
-    public String rule() {
-        return String.format(
-                Locale.ROOT,
-                "No heating: the outdoor day's mean with %.0f %% of its swing; %.0f %% of the air has stood over the"
-                        + " bilge.",
-                100 * swingShare,
-                100 * bilgeShare);
+    public Message rule() {
+        return Message.of(
+                "rule.boat",
+                Map.of(
+                        "swing", Message.number(100 * swingShare, 0),
+                        "bilge", Message.number(100 * bilgeShare, 0)));
     }
 
     @Override
-    public String basis() {
-        return "mixing of outdoor air with air saturated over sea water; the shares are judged";
+    public Message basis() {
+        return Message.of("basis.boat");
     }
 
     @Override

@@ -21,21 +21,21 @@ import java.util.stream.IntStream;
         validity = "any place with monthly normals")
 public enum ClimateGroup {
     /** Never cool. */
-    HOT_DAMP("hot and damp", "no month below 18 °C"),
+    HOT_DAMP,
     /** Mild winter, hot summer with damp air. */
-    DAMP_SUMMER("hot damp summer", "no month of frost, warmest 22 °C or more with humidity of 65 % or more"),
+    DAMP_SUMMER,
     /** Mild winter, no heat. */
-    MILD("mild", "no month of frost, none of 22 °C"),
+    MILD,
     /** Mild winter, hot summer with dry air. */
-    DRY_SUMMER("hot dry summer", "no month of frost, warmest 22 °C or more with humidity below 65 %"),
+    DRY_SUMMER,
     /** Frost. */
-    FROSTY_WINTER("frosty winter", "coldest month 0 °C or less"),
+    FROSTY_WINTER,
     /** Long frost, or no summer. */
-    HARD_WINTER("hard winter", "coldest month -10 °C or less, or none of 10 °C"),
+    HARD_WINTER,
     /** Dry air all year, cool or high. */
-    COOL_DRY("cool and dry", "humidity below 55 % over the year, its mean below 18 °C"),
+    COOL_DRY,
     /** Dry air all year, warm. */
-    HOT_DRY("hot and dry", "humidity below 55 % over the year, its mean 18 °C or more");
+    HOT_DRY;
 
     private static final double TROPICAL_COLDEST_CELSIUS = 18;
     private static final double HOT_DESERT_MEAN_CELSIUS = 18;
@@ -47,30 +47,12 @@ public enum ClimateGroup {
     private static final double DAMP_SUMMER_FRACTION = 0.65;
     private static final int SUMMER_MONTHS = 3;
 
-    private final String words;
-    private final String rule;
-
-    ClimateGroup(String words, String rule) {
-        this.words = words;
-        this.rule = rule;
-    }
-
     /** Short kebab-case name, such as hot-damp. */
     public String id() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    /** Name for people, such as "hot and damp". */
-    public String words() {
-        return words;
-    }
-
-    /** What it takes to belong to it, one phrase; of those that fit, the dry groups come first, then the coldest. */
-    public String rule() {
-        return rule;
-    }
-
-    /** The group of a place's normals; months count alike, whatever their length. */
+    /** The group of a place's normals: of those that fit, the dry ones come first, then the coldest. Months count alike, whatever their length. */
     public static ClimateGroup of(MonthlyNormals normals) {
         List<Double> celsius = normals.meanCelsius();
         double coldest = Collections.min(celsius);

@@ -1,8 +1,9 @@
 package hafthold.air;
 
 import hafthold.numeric.PeriodicFilter;
+import hafthold.source.Message;
 import hafthold.source.PublishedModel;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -41,17 +42,17 @@ public record DisplayCase(UncooledHome home, double halfTimeDays) implements Set
     }
 
     @Override
-    public String rule() {
-        return String.format(
-                Locale.ROOT,
-                "In a home without cooling%s; the case follows the room's humidity with a half time of %.0f days.",
-                home.home().humidifierWords(),
-                halfTimeDays);
+    public Message rule() {
+        return Message.of(
+                "rule.display-case",
+                Map.of(
+                        "humidifier", home.home().humidifierWords(),
+                        "half-time", Message.number(halfTimeDays, 0)));
     }
 
     @Override
-    public String basis() {
-        return "first-order exchange of a case with its room (from memory); ten days is judged usual for wood";
+    public Message basis() {
+        return Message.of("basis.display-case");
     }
 
     @Override

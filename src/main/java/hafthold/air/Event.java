@@ -1,18 +1,20 @@
 package hafthold.air;
 
-import hafthold.source.Figure;
+import hafthold.source.Evidence;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 
 /**
  * What happens to a knife besides the weather, phase by phase.
  *
  * @param id kebab-case id, such as dishwasher
  * @param name name for people
+ * @param basis what its temperatures rest on
  * @param phases one or more, in order
  */
-public record Event(String id, String name, List<EventPhase> phases) {
+public record Event(String id, Message name, Message basis, List<EventPhase> phases) {
     private static final double HOUR = 3600;
     private static final double HOT = 50;
     private static final double WARM_AIR = 25;
@@ -51,56 +53,75 @@ public record Event(String id, String name, List<EventPhase> phases) {
 
     /** The rule in one sentence, and how well it is founded. */
     public Finding finding() {
-        StringBuilder text = new StringBuilder();
-        for (EventPhase phase : phases) {
-            text.append(text.isEmpty() ? "" : ", then ").append(words(phase));
-        }
-        Figure weakest = phases.stream()
-                .map(EventPhase::celsius)
-                .reduce((a, b) -> a.evidence().compareTo(b.evidence()) >= 0 ? a : b)
+        Message rule =
+                Message.list("phase.then", phases.stream().map(Event::words).toList());
+        return new Finding(
+                Finding.Kind.ESTIMATE,
+                id,
+                Message.of(
+                        "note.event",
+                        Map.of(
+                                "phases",
+                                rule,
+                                "basis",
+                                basis,
+                                "evidence",
+                                Message.of("evidence." + evidence().word()))));
+    }
+
+    private Evidence evidence() {
+        return phases.stream()
+                .map(phase -> phase.celsius().evidence())
+                .reduce(Evidence::weaker)
                 .orElseThrow();
-        text.append(". Rests on: ")
-                .append(weakest.locator().isEmpty() ? weakest.sourceKey() : weakest.locator())
-                .append(" (")
-                .append(weakest.evidence().word())
-                .append(").");
-        return new Finding(Finding.Kind.ESTIMATE, id, Character.toUpperCase(text.charAt(0)) + text.substring(1));
     }
 
-    private static String words(EventPhase phase) {
-        String time = phase.seconds() < 2 * HOUR
-                ? String.format(Locale.ROOT, "%.0f min", phase.seconds() / 60)
-                : phase.seconds() < 72 * HOUR
-                        ? String.format(Locale.ROOT, "%.0f h", phase.seconds() / HOUR)
-                        : String.format(Locale.ROOT, "%.0f days", phase.seconds() / (24 * HOUR));
-        double value = phase.temperature().value();
-        String warmth = switch (phase.counted()) {
-            case OWN -> String.format(Locale.ROOT, "%.0f C", value);
-            case KNIFE -> above(value, "the air about the knife");
-            case OUTDOORS -> above(value, "the outdoor air");
-        };
-        String around;
-        if (phase.around() instanceof EventPhase.Water) {
-            around = "wet at ";
-        } else if (phase.around() instanceof EventPhase.HeldHumidity air) {
-            around = String.format(Locale.ROOT, "at %.0f %% humidity and ", 100 * air.fraction());
-        } else if (phase.around() instanceof EventPhase.ClosedBag bag) {
-            around = (bag.gelGrams() > 0
-                            ? String.format(Locale.ROOT, "in a tight bag with %.0f g of dry gel", bag.gelGrams())
-                            : bag.packHumidityFraction() > 0
-                                    ? String.format(
-                                            Locale.ROOT,
-                                            "in a tight bag with a two-way pack of %.0f %%",
-                                            100 * bag.packHumidityFraction())
-                                    : "in a tight bag")
-                    + " at ";
-        } else {
-            around = "in air that keeps its vapour at ";
+    private static Message words(EventPhase phase) {
+        return Message.of(
+                phase.ramp() ? "phase.ramp" : "phase.step",
+                Map.of("time", time(phase.seconds()), "around", around(phase)));
+    }
+
+    private static Message time(double seconds) {
+        if (seconds < 2 * HOUR) {
+            return Message.of("phase.minutes", Map.of("count", Message.number(seconds / 60, 0)));
         }
-        return phase.ramp() ? time + " on the way to being " + around + warmth : time + " " + around + warmth;
+        return seconds < 72 * HOUR
+                ? Message.of("phase.hours", Map.of("count", Message.number(seconds / HOUR, 0)))
+                : Message.of("phase.days", Map.of("count", Message.number(seconds / (24 * HOUR), 0)));
     }
 
-    private static String above(double kelvin, String air) {
-        return kelvin == 0 ? "the temperature of " + air : String.format(Locale.ROOT, "%.0f K above %s", kelvin, air);
+    private static Message around(EventPhase phase) {
+        Message warmth = warmth(phase);
+        if (phase.around() instanceof EventPhase.Water) {
+            return Message.of("phase.water", Map.of("warmth", warmth));
+        }
+        if (phase.around() instanceof EventPhase.HeldHumidity air) {
+            return Message.of(
+                    "phase.air", Map.of("humidity", Message.number(100 * air.fraction(), 0), "warmth", warmth));
+        }
+        if (phase.around() instanceof EventPhase.ClosedBag bag) {
+            return Message.of("phase.bag", Map.of("bag", bag(bag), "warmth", warmth));
+        }
+        return Message.of("phase.vapour", Map.of("warmth", warmth));
+    }
+
+    private static Message bag(EventPhase.ClosedBag bag) {
+        if (bag.gelGrams() > 0) {
+            return Message.of("phase.bag.gel", Map.of("grams", Message.number(bag.gelGrams(), 0)));
+        }
+        return bag.packHumidityFraction() > 0
+                ? Message.of("phase.bag.pack", Map.of("humidity", Message.number(100 * bag.packHumidityFraction(), 0)))
+                : Message.of("phase.bag.empty");
+    }
+
+    private static Message warmth(EventPhase phase) {
+        double value = phase.temperature().value();
+        Map<String, Message> degrees = Map.of("degrees", Message.number(value, 0));
+        return switch (phase.counted()) {
+            case OWN -> Message.of("phase.own", degrees);
+            case KNIFE -> value == 0 ? Message.of("phase.knife") : Message.of("phase.knife.above", degrees);
+            case OUTDOORS -> value == 0 ? Message.of("phase.outdoors") : Message.of("phase.outdoors.above", degrees);
+        };
     }
 }

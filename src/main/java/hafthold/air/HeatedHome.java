@@ -1,7 +1,8 @@
 package hafthold.air;
 
+import hafthold.source.Message;
 import hafthold.source.PublishedModel;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -57,26 +58,26 @@ public record HeatedHome(double heatingCelsius, IndoorMoistureExcess excess, dou
     }
 
     @Override
-    public String rule() {
-        return String.format(
-                Locale.ROOT,
-                "Heated to %.1f C or as warm as outdoors; the day's outdoor vapour plus %.0f Pa in frost, %.0f Pa at 20 C%s.",
-                heatingCelsius,
-                excess.frostPascals(),
-                excess.summerPascals(),
-                humidifierWords());
+    public Message rule() {
+        return Message.of(
+                "rule.heated-home",
+                Map.of(
+                        "heating", Message.number(heatingCelsius, 1),
+                        "frost", Message.number(excess.frostPascals(), 0),
+                        "summer", Message.number(excess.summerPascals(), 0),
+                        "humidifier", humidifierWords()));
     }
 
     /** What is to be said of the humidifier at the end of a rule; nothing where there is none. */
-    String humidifierWords() {
+    Message humidifierWords() {
         return humidityFloorFraction > 0
-                ? String.format(Locale.ROOT, "; a humidifier holds %.0f %%", 100 * humidityFloorFraction)
-                : "";
+                ? Message.of("rule.humidifier", Map.of("humidity", Message.number(100 * humidityFloorFraction, 0)))
+                : Message.verbatim("");
     }
 
     @Override
-    public String basis() {
-        return "vapour balance; EN ISO 13788 class 2 (second-hand) at half, which is judged typical of homes";
+    public Message basis() {
+        return Message.of("basis.heated-home");
     }
 
     @Override

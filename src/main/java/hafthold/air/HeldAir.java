@@ -1,8 +1,9 @@
 package hafthold.air;
 
+import hafthold.source.Message;
 import hafthold.source.PublishedModel;
 import java.util.Arrays;
-import java.util.Locale;
+import java.util.Map;
 
 /**
  * Air held as someone says: a cabinet, a parcel with a humidity pack, a workshop whose hygrometer was read.
@@ -42,13 +43,17 @@ public record HeldAir(double celsius, double humidityFraction) implements Settin
     }
 
     @Override
-    public String rule() {
-        return String.format(Locale.ROOT, "Held at %.1f C and %.0f %%.", celsius, 100 * humidityFraction);
+    public Message rule() {
+        return Message.of(
+                "rule.held",
+                Map.of(
+                        "celsius", Message.number(celsius, 1),
+                        "humidity", Message.number(100 * humidityFraction, 0)));
     }
 
     @Override
-    public String basis() {
-        return "what was said of it";
+    public Message basis() {
+        return Message.of("basis.held");
     }
 
     @Override

@@ -1,7 +1,8 @@
 package hafthold.air;
 
+import hafthold.source.Message;
 import hafthold.source.PublishedModel;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -39,19 +40,18 @@ public record Kitchen(UncooledHome home, double excessFactor, double steamPascal
     }
 
     @Override
-    public String rule() {
-        return String.format(
-                Locale.ROOT,
-                "As a home without cooling with %.0f times its vapour, and %.0f Pa more for an hour at 7, 12 and 18"
-                        + " o'clock%s.",
-                excessFactor,
-                steamPascals,
-                home.home().humidifierWords());
+    public Message rule() {
+        return Message.of(
+                "rule.kitchen",
+                Map.of(
+                        "times", Message.number(excessFactor, 0),
+                        "steam", Message.number(steamPascals, 0),
+                        "humidifier", home.home().humidifierWords()));
     }
 
     @Override
-    public String basis() {
-        return "EN ISO 13788 class 2 (second-hand) in full; the steam is judged";
+    public Message basis() {
+        return Message.of("basis.kitchen");
     }
 
     @Override

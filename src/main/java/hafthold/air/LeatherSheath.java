@@ -1,8 +1,9 @@
 package hafthold.air;
 
 import hafthold.numeric.PeriodicFilter;
+import hafthold.source.Message;
 import hafthold.source.PublishedModel;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -47,20 +48,19 @@ public record LeatherSheath(UncooledHome home, double carriedFromHour, double ca
     }
 
     @Override
-    public String rule() {
-        return String.format(
-                Locale.ROOT,
-                "Carried outdoors from %.0f to %.0f o'clock, else in a home without cooling%s; the leather follows with a"
-                        + " half time of %.0f h at 20 C.",
-                carriedFromHour,
-                carriedToHour,
-                home.home().humidifierWords(),
-                halfTimeHours);
+    public Message rule() {
+        return Message.of(
+                "rule.sheath",
+                Map.of(
+                        "from", Message.number(carriedFromHour, 0),
+                        "to", Message.number(carriedToHour, 0),
+                        "humidifier", home.home().humidifierWords(),
+                        "half-time", Message.number(halfTimeHours, 0)));
     }
 
     @Override
-    public String basis() {
-        return "first-order lag of humidity in leather, slower in the cold; hours and half time are judged";
+    public Message basis() {
+        return Message.of("basis.sheath");
     }
 
     @Override

@@ -1,5 +1,7 @@
 package hafthold.air;
 
+import hafthold.source.Message;
+
 /** Sheltered outdoors: under a roof, in the shade, in the wind. */
 public record Outdoors() implements Setting {
     /** The only one. */
@@ -18,13 +20,13 @@ public record Outdoors() implements Setting {
     }
 
     @Override
-    public String rule() {
-        return "The outdoor air as it is, out of rain and sun.";
+    public Message rule() {
+        return Message.of("rule.outdoors");
     }
 
     @Override
-    public String basis() {
-        return "the place's climate figures";
+    public Message basis() {
+        return Message.of("basis.outdoors");
     }
 
     @Override

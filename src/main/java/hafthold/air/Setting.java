@@ -1,7 +1,9 @@
 package hafthold.air;
 
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -26,10 +28,10 @@ public sealed interface Setting
     String name();
 
     /** The rule in one sentence for people, its figures included. */
-    String rule();
+    Message rule();
 
     /** What the rule rests on, one short phrase. */
-    String basis();
+    Message basis();
 
     /**
      * Air about the knife.
@@ -46,7 +48,8 @@ public sealed interface Setting
 
     /** What a report has to say about this choice. */
     default Finding finding() {
-        return new Finding(Finding.Kind.ESTIMATE, id(), rule() + " Rests on: " + basis() + ".");
+        return new Finding(
+                Finding.Kind.ESTIMATE, id(), Message.of("note.setting", Map.of("rule", rule(), "basis", basis())));
     }
 
     /** All settings that have usual figures, in the order people think of them. */

@@ -1,7 +1,8 @@
 package hafthold.air;
 
+import hafthold.source.Message;
 import hafthold.source.PublishedModel;
-import java.util.Locale;
+import java.util.Map;
 
 /**
  * A closed unheated shed, garage or workshop: T_in = T_day + warmer + share (T_out - T_day), p_in = p_day, with 24-hour
@@ -37,17 +38,17 @@ public record Shed(double swingShare, double warmerKelvin) implements Setting {
     }
 
     @Override
-    public String rule() {
-        return String.format(
-                Locale.ROOT,
-                "No heating: %.0f K above the outdoor day's mean with %.0f %% of its swing; the day's outdoor vapour.",
-                warmerKelvin,
-                100 * swingShare);
+    public Message rule() {
+        return Message.of(
+                "rule.shed",
+                Map.of(
+                        "warmer", Message.number(warmerKelvin, 0),
+                        "swing", Message.number(100 * swingShare, 0)));
     }
 
     @Override
-    public String basis() {
-        return "vapour balance without sources; the damping and the warmth are judged";
+    public Message basis() {
+        return Message.of("basis.shed");
     }
 
     @Override

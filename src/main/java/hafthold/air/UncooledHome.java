@@ -1,7 +1,8 @@
 package hafthold.air;
 
+import hafthold.source.Message;
 import hafthold.source.PublishedModel;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -41,21 +42,20 @@ public record UncooledHome(HeatedHome home, double warmerKelvin) implements Sett
     }
 
     @Override
-    public String rule() {
-        return String.format(
-                Locale.ROOT,
-                "Heated to %.1f C, in the warm %.1f K above outdoors; the day's outdoor vapour plus %.0f Pa in frost,"
-                        + " %.0f Pa at 20 C%s.",
-                home.heatingCelsius(),
-                warmerKelvin,
-                home.excess().frostPascals(),
-                home.excess().summerPascals(),
-                home.humidifierWords());
+    public Message rule() {
+        return Message.of(
+                "rule.uncooled-home",
+                Map.of(
+                        "heating", Message.number(home.heatingCelsius(), 1),
+                        "warmer", Message.number(warmerKelvin, 1),
+                        "frost", Message.number(home.excess().frostPascals(), 0),
+                        "summer", Message.number(home.excess().summerPascals(), 0),
+                        "humidifier", home.humidifierWords()));
     }
 
     @Override
-    public String basis() {
-        return "the balance of the heated home; 1 to 2 K for sun, people and appliances is judged";
+    public Message basis() {
+        return Message.of("basis.uncooled-home");
     }
 
     /** The same, home by home. */

@@ -1,9 +1,9 @@
 package hafthold.air;
 
 import hafthold.source.Finding;
-import java.time.Month;
-import java.time.format.TextStyle;
+import hafthold.source.Message;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -13,11 +13,11 @@ import java.util.Optional;
  */
 public enum UsualStart {
     /** Middle of the seven days with the highest mean temperature. */
-    HOTTEST_WEEK("the middle of the hottest week outdoors"),
+    HOTTEST_WEEK("usual-start.hottest-week"),
     /** Middle of the seven days with the lowest mean temperature. */
-    COLDEST_WEEK("the middle of the coldest week outdoors"),
+    COLDEST_WEEK("usual-start.coldest-week"),
     /** 15 January. */
-    MID_JANUARY("the middle of January, as no week is the worst for it everywhere");
+    MID_JANUARY("usual-start.mid-january");
 
     private static final int WEEK = 7;
     private static final int MIDDLE = 3;
@@ -26,10 +26,10 @@ public enum UsualStart {
     private static final double DAY = 24 * HOUR;
     private static final int FIFTEENTH = 14;
 
-    private final String words;
+    private final String key;
 
-    UsualStart(String words) {
-        this.words = words;
+    UsualStart(String key) {
+        this.key = key;
     }
 
     /** The rule for an event. */
@@ -95,20 +95,18 @@ public enum UsualStart {
         double first = occurrence.firstSeconds();
         int day = (int) (first / DAY);
         int month = CommonYear.monthOfDay(day);
+        String clock = String.format(Locale.ROOT, "%02d:%02d", (int) (first % DAY / HOUR), (int) (first % HOUR / 60));
         boolean again = Double.isFinite(occurrence.everySeconds());
+        boolean allYear = again && occurrence.times() == Integer.MAX_VALUE;
         return new Finding(
                 Finding.Kind.DEFAULT,
                 occurrence.event().id(),
-                String.format(
-                        Locale.ROOT,
-                        "No date was said, so %s is taken %son %d %s %02d:%02d, %s%s; write 'from 07-15' for another.",
-                        occurrence.event().name(),
-                        again ? "for the first time " : "",
-                        day - CommonYear.firstDay(month) + 1,
-                        Month.of(month).getDisplayName(TextStyle.FULL, Locale.ENGLISH),
-                        (int) (first % DAY / HOUR),
-                        (int) (first % HOUR / 60),
-                        again && occurrence.times() == Integer.MAX_VALUE ? "so that a later time falls in " : "",
-                        words));
+                Message.of(
+                        allYear ? "note.event-date.all-year" : again ? "note.event-date.again" : "note.event-date.once",
+                        Map.of(
+                                "event", occurrence.event().name(),
+                                "date", Message.day(month, day - CommonYear.firstDay(month) + 1),
+                                "time", Message.verbatim(clock),
+                                "when", Message.of(key))));
     }
 }

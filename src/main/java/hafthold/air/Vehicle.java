@@ -1,7 +1,8 @@
 package hafthold.air;
 
+import hafthold.source.Message;
 import hafthold.source.PublishedModel;
-import java.util.Locale;
+import java.util.Map;
 
 /**
  * The cabin or tool box of a parked vehicle: outdoor air, and from 8 to 18 o'clock the sun on top of it,
@@ -48,18 +49,17 @@ public record Vehicle(double gain, double capKelvin) implements Setting {
     }
 
     @Override
-    public String rule() {
-        return String.format(
-                Locale.ROOT,
-                "Outdoor air, warmed by the sun from 8 to 18 o'clock by up to %.1f times the day's range, at most %.0f K;"
-                        + " the day's outdoor vapour.",
-                gain,
-                capKelvin);
+    public Message rule() {
+        return Message.of(
+                "rule.vehicle",
+                Map.of(
+                        "times", Message.number(gain, 1),
+                        "most", Message.number(capKelvin, 0)));
     }
 
     @Override
-    public String basis() {
-        return "measured rise in closed cars (from memory); its tie to the day's range is judged";
+    public Message basis() {
+        return Message.of("basis.vehicle");
     }
 
     @Override

@@ -8,6 +8,7 @@ import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.VapourPressure;
 import hafthold.simulate.Destination;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import hafthold.table.HourlyFile;
 import hafthold.table.HourlyReading;
 import hafthold.table.KnifeFile;
@@ -16,6 +17,7 @@ import hafthold.table.StaysFile;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import picocli.CommandLine.Option;
@@ -75,9 +77,9 @@ final class AirOptions {
         findings.add(new Finding(
                 Finding.Kind.DEFAULT,
                 "--climate",
-                file.getFileName()
-                        + " is taken as outdoor air; if it was recorded where the knife lives, give --setting"
-                        + " outdoors."));
+                Message.of(
+                        "note.taken-as-outdoors",
+                        Map.of("file", Message.verbatim(String.valueOf(file.getFileName()))))));
     }
 
     /** Reads recorded air and keeps what is to be said of it. */
@@ -107,11 +109,7 @@ final class AirOptions {
                 .map(stay -> stay.setting().finding())
                 .distinct()
                 .forEach(findings::add);
-        findings.add(
-                new Finding(
-                        Finding.Kind.DEFAULT,
-                        "stays",
-                        "The verdict takes the worst of all stays; pictures and months show the year that repeats in the last."));
+        findings.add(new Finding(Finding.Kind.DEFAULT, "stays", Message.of("note.stays")));
         return Optional.of(Destination.through(file.chain()));
     }
 

@@ -14,6 +14,7 @@ import hafthold.report.BenchStyle;
 import hafthold.report.CautionLines;
 import hafthold.simulate.Sampling;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import hafthold.table.CautionTable;
 import hafthold.table.LimitTable;
 import hafthold.table.MaterialLibrary;
@@ -100,11 +101,7 @@ final class AtlasCommand implements Runnable {
         List<Finding> findings = new ArrayList<>();
         findings.add(tour.order().destination().setting().finding());
         if (sampling.samples() == 1) {
-            findings.add(
-                    new Finding(
-                            Finding.Kind.DEFAULT,
-                            "--samples",
-                            "Figures stand without a band; --samples 100 gives one, as 'hafthold compare' does. A material of which nothing is known has its band in any case."));
+            findings.add(new Finding(Finding.Kind.DEFAULT, "--samples", Message.of("note.no-band")));
         }
         findings.addAll(order.defaults());
         findings.addAll(cautions);

@@ -70,7 +70,7 @@ record ComparisonRun(
                 .filter(material -> material.evidence() == Evidence.UNKNOWN)
                 .flatMap(material -> material.findings().stream())
                 .distinct()
-                .forEach(finding -> err.println("note: " + finding.text()));
+                .forEach(finding -> err.println(style.say("note", "text", style.tell(finding.message()))));
         CautionLines.of(style, comparison.findings(), materials()).forEach(err::println);
     }
 

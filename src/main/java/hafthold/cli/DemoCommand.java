@@ -21,6 +21,7 @@ import hafthold.simulate.Conditions;
 import hafthold.simulate.Destination;
 import hafthold.simulate.Sampling;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import hafthold.table.FinishTable;
 import hafthold.table.LimitTable;
 import hafthold.table.MaterialLibrary;
@@ -142,7 +143,6 @@ final class DemoCommand implements Runnable {
     }
 
     private static Finding invented() {
-        return new Finding(
-                Finding.Kind.DEFAULT, "order", "Order and customer are invented; air, materials and sums are real.");
+        return new Finding(Finding.Kind.DEFAULT, "order", Message.of("note.invented"));
     }
 }

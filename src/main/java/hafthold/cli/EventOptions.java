@@ -4,6 +4,7 @@ import hafthold.air.Event;
 import hafthold.air.EventSchedule;
 import hafthold.simulate.Destination;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import hafthold.table.EventTable;
 import hafthold.table.EventWords;
 import hafthold.table.TableSet;
@@ -57,32 +58,13 @@ final class EventOptions {
         if (schedule.isEmpty()) {
             return findings;
         }
-        findings.add(new Finding(
-                Finding.Kind.ESTIMATE,
-                "events",
-                "They start from the year that repeats without them; heat and water are solved together until an hour or two"
-                        + " after. Bands of events hold the speed of water in the scale; where an event is the worse, the year's"
-                        + " other doubts are taken over in proportion, and how often a verdict holds is not told."));
+        findings.add(new Finding(Finding.Kind.ESTIMATE, "events", Message.of("note.events")));
         if (schedule.events().stream().anyMatch(Event::isWet)) {
-            findings.add(new Finding(
-                    Finding.Kind.ESTIMATE,
-                    "water",
-                    "A wet face stands at saturation and drinks as bound water moves; water in the pores, which does not"
-                            + " swell, is told for the end grain only. A finish is taken to hold as it does against vapour:"
-                            + " scratches and open joints let in more."));
-            findings.add(new Finding(
-                    Finding.Kind.CAUTION,
-                    "water",
-                    "Water gets in at pins, ends and open joints and rusts the tang where nobody sees it: dry the knife at once"
-                            + " and look for dark lines."));
+            findings.add(new Finding(Finding.Kind.ESTIMATE, "water", Message.of("note.events.water")));
+            findings.add(new Finding(Finding.Kind.CAUTION, "water", Message.of("note.events.wet")));
         }
         if (schedule.events().stream().anyMatch(Event::isHot)) {
-            findings.add(new Finding(
-                    Finding.Kind.CAUTION,
-                    "heat",
-                    "Many epoxies soften from about 50 C, cast resins not far above: in this heat a scale can slip, warp or"
-                            + " let go, and a blade taken hold of at once burns. A loose handle is a hazard: take the knife out of"
-                            + " use."));
+            findings.add(new Finding(Finding.Kind.CAUTION, "heat", Message.of("note.events.heat")));
         }
         return findings;
     }

@@ -23,6 +23,7 @@ import hafthold.report.FitReport;
 import hafthold.report.FitText;
 import hafthold.simulate.Destination;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import hafthold.table.BuildFile;
 import hafthold.table.CautionTable;
 import hafthold.table.HourlyFile;
@@ -37,6 +38,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
@@ -214,7 +216,11 @@ final class FitCommand implements Callable<Integer> {
             findings.add(new Finding(
                     Finding.Kind.DEFAULT,
                     "knife.setting",
-                    "The file says nothing of where the knife lives there, so heated-home is taken."));
+                    Message.of(
+                            "note.silent",
+                            Map.of(
+                                    "what", Message.of("build-file.knife.setting"),
+                                    "taken", Message.verbatim(WhereOptions.USUAL_SETTING)))));
             return HeatedHome.usual();
         });
     }

@@ -6,6 +6,7 @@ import hafthold.material.Material;
 import hafthold.material.Property;
 import hafthold.material.PropertySheet.Entry;
 import hafthold.material.ScaleMaterial;
+import hafthold.report.BenchStyle;
 import hafthold.report.Listing;
 import hafthold.report.WorthMeasuring;
 import hafthold.simulate.BurlGrain;
@@ -147,9 +148,9 @@ final class MaterialsCommand implements Runnable {
         table.all()
                 .forEach(event -> listing.row(
                         event.id(),
-                        event.name(),
+                        BenchStyle.ENGLISH.tell(event.name()),
                         Math.round(10 * event.seconds() / 3600) / 10.0,
-                        event.finding().text()));
+                        BenchStyle.ENGLISH.tell(event.finding().message())));
         return listing.build();
     }
 
@@ -257,11 +258,13 @@ final class MaterialsCommand implements Runnable {
                         .toPlainString()
                 + " "
                 + other.entry().property().unit() + " (" + other.figure().sourceKey() + "): " + other.whyNot() + "."));
-        material.findings().forEach(finding -> out.println("Estimated: " + finding.text()));
+        material.findings().forEach(finding -> out.println("Estimated: " + BenchStyle.ENGLISH.tell(finding.message())));
         for (Material part : parts(material)) {
-            BurlGrain.finding(part, part.usualCut()).ifPresent(finding -> out.println("Estimated: " + finding.text()));
+            BurlGrain.finding(part, part.usualCut())
+                    .ifPresent(finding -> out.println("Estimated: " + BenchStyle.ENGLISH.tell(finding.message())));
             WorthMeasuring.of(part).forEach(line -> out.println("To do better, " + part.name() + ": " + line + "."));
         }
-        cautions.about(material).forEach(caution -> out.println("Caution: " + caution.text()));
+        cautions.about(material)
+                .forEach(caution -> out.println("Caution: " + BenchStyle.ENGLISH.tell(caution.message())));
     }
 }

@@ -5,12 +5,14 @@ import hafthold.air.Place;
 import hafthold.air.Setting;
 import hafthold.air.StayChain;
 import hafthold.material.Axis;
+import hafthold.quantity.Band;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
 import hafthold.simulate.Conditions;
 import hafthold.simulate.Destination;
 import hafthold.source.Figure;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import hafthold.table.FinishTable;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.PlaceTable;
@@ -19,7 +21,6 @@ import hafthold.table.UsualBuild;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -36,6 +37,7 @@ final class OrderOptions {
 
     private static final String MADE_HUMIDITY = "--made-rh";
     private static final String MADE_TEMPERATURE = "--made-temp";
+    private static final double METALS_DIFFER_METRES = 0.01e-3;
 
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
@@ -137,12 +139,11 @@ final class OrderOptions {
             defaults.add(new Finding(
                     Finding.Kind.DEFAULT,
                     "final sanding",
-                    "Its air is taken from the first stay, since that begins on the day of final sanding: "
-                            + String.format(
-                                    Locale.ROOT,
-                                    "%.1f C, %.0f %% humidity.",
-                                    madeTemperature().celsius(),
-                                    madeHumidity().percent())));
+                    Message.of(
+                            "note.made-in-first-stay",
+                            Map.of(
+                                    "celsius", Message.number(madeTemperature().celsius(), 1),
+                                    "humidity", Message.number(madeHumidity().percent(), 0)))));
         }
         List<String> taken = Stream.of(
                         "--setting",
@@ -161,19 +162,18 @@ final class OrderOptions {
                 .toList();
         if (!taken.isEmpty()) {
             defaults.add(new Finding(
-                    Finding.Kind.DEFAULT, "all", "Not given, so taken as usual: " + String.join(", ", taken) + "."));
+                    Finding.Kind.DEFAULT,
+                    "all",
+                    Message.of("note.as-usual", Map.of("options", Message.verbatim(String.join(", ", taken))))));
         }
         defaults.add(new Finding(
                 Finding.Kind.DEFAULT,
                 "metals",
-                "Tang of martensitic stainless steel and brass pins; between common metals heat makes less than 0.01 mm of"
-                        + " difference on a handle."));
-        defaults.add(
-                new Finding(
-                        Finding.Kind.DEFAULT,
-                        "glue",
-                        "Two-part epoxy, 0.1 mm thick, over the whole tang, bonded in the air of final sanding. Steps are worked"
-                                + " out as if it held; whether it does is judged, and where it does not the ends count as loose."));
+                Message.of("note.metals", Map.of("most", Message.movement(Band.exact(METALS_DIFFER_METRES))))));
+        defaults.add(new Finding(
+                Finding.Kind.DEFAULT,
+                "glue",
+                Message.of("note.glue", Map.of("thickness", Message.size(UsualBuild.BOND_LINE)))));
         return defaults;
     }
 

@@ -2,6 +2,8 @@ package hafthold.cli;
 
 import hafthold.simulate.Sampling;
 import hafthold.source.Finding;
+import hafthold.source.Message;
+import java.util.Map;
 import picocli.CommandLine.Option;
 
 /** How the doubt about an answer is sampled. */
@@ -26,11 +28,12 @@ final class SamplingOptions {
                 Finding.Kind.ESTIMATE,
                 "ranges",
                 sampling.samples() == 1
-                        ? "Every figure was taken at its value: no range is given, and none is meant."
-                        : "A range holds the middle 80 % of " + sampling.samples()
-                                + " years run with figures drawn from their"
-                                + " own ranges (seed " + sampling.seed() + "), whose ends are taken as 5 and 95 %"
-                                + " points; the value is the year with every figure at its value.");
+                        ? Message.of("note.ranges.none")
+                        : Message.of(
+                                "note.ranges",
+                                Map.of(
+                                        "samples", Message.number(sampling.samples(), 0),
+                                        "seed", Message.verbatim(Long.toString(sampling.seed())))));
     }
 
     /** The sampling asked for, as often as is usual where nobody said how often. */

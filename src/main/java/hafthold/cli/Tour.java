@@ -24,9 +24,9 @@ record Tour(Conditions order, List<Site> sites, Map<String, Supplier<Destination
         return new Site(place.id(), place.fullName(), ClimateGroup.of(place.normals()));
     }
 
-    /** A place of which hours were recorded. */
+    /** A place of which hours were recorded, called as its file says. */
     static Site siteOf(Destination recorded) {
-        return new Site(recorded.id(), recorded.name(), ClimateGroup.of(MonthlyNormals.of(recorded.outdoors())));
+        return new Site(recorded.id(), recorded.id(), ClimateGroup.of(MonthlyNormals.of(recorded.outdoors())));
     }
 
     /** A place with its air. */

@@ -2,6 +2,7 @@ package hafthold.cli;
 
 import hafthold.air.EventSchedule;
 import hafthold.decide.PlaceComparison.Candidate;
+import hafthold.report.BenchStyle;
 import hafthold.report.TraceCsv;
 import hafthold.simulate.Conditions;
 import hafthold.simulate.EventEngine;
@@ -104,7 +105,8 @@ final class TraceCommand implements Runnable {
         EventOptions.findings(schedule)
                 .forEach(finding -> spec.commandLine()
                         .getErr()
-                        .println((finding.kind() == Finding.Kind.CAUTION ? "mind: " : "note: ") + finding.text()));
+                        .println((finding.kind() == Finding.Kind.CAUTION ? "mind: " : "note: ")
+                                + BenchStyle.ENGLISH.tell(finding.message())));
         conditions
                 .destination()
                 .stays()
@@ -113,7 +115,9 @@ final class TraceCommand implements Runnable {
                         .println("note: hours count from " + chain.date(0) + "; from hour "
                                 + 24 * chain.daysBeforeRepeat() + " on it is the year that repeats in "
                                 + chain.last().name()));
-        order.notes().forEach(note -> spec.commandLine().getErr().println("note: " + note.text()));
+        order.notes()
+                .forEach(note ->
+                        spec.commandLine().getErr().println("note: " + BenchStyle.ENGLISH.tell(note.message())));
         spec.commandLine()
                 .getErr()
                 .println(

@@ -9,6 +9,7 @@ import hafthold.quantity.Temperature;
 import hafthold.simulate.HandleYear;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -30,7 +31,7 @@ import java.util.stream.IntStream;
  */
 public record Atlas(
         String setting,
-        String settingRule,
+        Message settingRule,
         Handle handle,
         Temperature madeTemperature,
         RelativeHumidity madeHumidity,

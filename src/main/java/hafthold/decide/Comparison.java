@@ -8,6 +8,7 @@ import hafthold.simulate.Once;
 import hafthold.simulate.Settling;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -30,9 +31,9 @@ import java.util.Optional;
  */
 public record Comparison(
         String placeId,
-        String placeName,
+        Message placeName,
         String settingId,
-        String settingRule,
+        Message settingRule,
         Handle handle,
         Temperature madeTemperature,
         RelativeHumidity madeHumidity,

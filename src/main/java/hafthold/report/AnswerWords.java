@@ -68,6 +68,11 @@ record AnswerWords(BenchStyle style) {
         return low.equals(high) ? low : low + "–" + high;
     }
 
+    /** The weakest figure behind a year in words; empty where there is none. */
+    String restsOn(HandleYear year) {
+        return year.grounds().restsOn().told().map(style::tell).orElse("");
+    }
+
     /** The worst step of a year in one phrase, such as "0.2 mm shy (0.15–0.35)". */
     String step(HandleYear year) {
         EdgeStep worst = EdgeStep.worst(year);

@@ -18,6 +18,8 @@ import java.io.Writer;
  * keys, equal runs give equal bytes. The keys of a result are those of {@link ComparisonJson}.
  */
 public final class AtlasJson {
+    private static final AtlasWords WORDS = new AtlasWords(BenchStyle.ENGLISH);
+
     private AtlasJson() {}
 
     /** Writes the object, ending in a line feed; the writer stays open. */
@@ -52,8 +54,8 @@ public final class AtlasJson {
         for (ClimateGroup climate : atlas.climates()) {
             json.writeStartObject();
             json.writeStringField("climate", climate.id());
-            json.writeStringField("name", climate.words());
-            json.writeStringField("rule", climate.rule());
+            json.writeStringField("name", WORDS.climate(climate));
+            json.writeStringField("rule", WORDS.rule(climate));
             json.writeEndObject();
         }
         json.writeEndArray();

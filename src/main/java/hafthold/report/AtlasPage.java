@@ -220,13 +220,13 @@ public record AtlasPage(BenchStyle style, List<FitLimits> limits, String command
         return new AnswerWords(style).nameOf(line.cells().get(0).year());
     }
 
-    private static List<FindingDigest> digests(Atlas atlas) {
+    private List<FindingDigest> digests(Atlas atlas) {
         Map<String, String> names = new LinkedHashMap<>();
         List<Finding> all = new ArrayList<>(atlas.findings());
         for (Line line : atlas.lines()) {
             names.put(line.materialId(), line.materialName());
             all.addAll(line.findings());
         }
-        return FindingDigest.of(all, names);
+        return FindingDigest.of(style, all, names);
     }
 }

@@ -39,7 +39,7 @@ public record AtlasReport(BenchStyle style, boolean named, List<FitLimits> limit
         files.put(
                 "atlas.txt",
                 writer -> writer.write(new AtlasText(style, named).of(atlas)
-                        + ComparisonText.cautions(style, FindingDigest.of(atlas.findings(), Map.of()))));
+                        + ComparisonText.cautions(style, FindingDigest.of(style, atlas.findings(), Map.of()))));
         files.put(PAGE, writer -> writer.write(new AtlasPage(style, limits, command).of(atlas)));
         new ReportFolder(folder).writeAll(files);
         return folder.resolve(PAGE);

@@ -140,7 +140,7 @@ public record AtlasText(BenchStyle style, boolean named) {
     private void foundations(Atlas atlas, StringBuilder text) {
         text.append(style.say("heading.rests-on")).append('\n');
         text.append(Paragraph.hanging("  - ", style.say("atlas.basis"), WIDTH));
-        FindingDigest.of(atlas.findings(), Map.of()).stream()
+        FindingDigest.of(style, atlas.findings(), Map.of()).stream()
                 .filter(digest -> digest.kind() != Finding.Kind.CAUTION)
                 .forEach(digest -> text.append(Paragraph.hanging("  - ", digest.lead(style) + digest.text(), WIDTH)));
         text.append("  ").append(style.say("atlas.single")).append('\n');

@@ -6,6 +6,7 @@ import hafthold.material.Cut;
 import hafthold.material.Family;
 import hafthold.quantity.Length;
 import hafthold.report.chart.ChartWords;
+import hafthold.source.Message;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -24,6 +25,7 @@ public record BenchStyle(LengthUnits units, Wording words) implements ChartWords
     /** English and millimetres. */
     public static final BenchStyle ENGLISH = new BenchStyle(LengthUnits.MM, Wording.english());
 
+    private static final List<String> SUBJECTS = List.of("subject", "setting", "family", "event");
     private static final int COMMON_YEAR = 2023;
     private static final int HOURS_A_DAY = 24;
     private static final double MILLI = 1000;
@@ -34,6 +36,11 @@ public record BenchStyle(LengthUnits units, Wording words) implements ChartWords
     @Override
     public String say(String key, String... filling) {
         return words.say("bench." + key, filling);
+    }
+
+    /** A message in words. */
+    public String tell(Message message) {
+        return message.in(new SpokenWords(this));
     }
 
     /** The text for one or for many, with their count. */
@@ -60,6 +67,16 @@ public record BenchStyle(LengthUnits units, Wording words) implements ChartWords
     String named(String kind, String id) {
         String key = "bench." + kind + "." + id.toLowerCase(Locale.ROOT).replace('_', '-');
         return words.has(key) ? words.say(key) : id.replace('-', ' ');
+    }
+
+    /** What a note is about, by its word; where the language has no text for it, as it is. */
+    String subject(String word) {
+        String id = word.replace(' ', '-');
+        return SUBJECTS.stream()
+                .filter(kind -> words.has("bench." + kind + "." + id))
+                .findFirst()
+                .map(kind -> named(kind, id))
+                .orElseGet(() -> word.replace('-', ' '));
     }
 
     String verdict(Verdict verdict) {

@@ -43,7 +43,9 @@ enum CardCautions {
                 .filter(caution -> findings.stream()
                         .filter(finding -> finding.kind() == Finding.Kind.CAUTION)
                         .anyMatch(finding -> caution.words
-                                .matcher(finding.text().toLowerCase(Locale.ROOT))
+                                .matcher(BenchStyle.ENGLISH
+                                        .tell(finding.message())
+                                        .toLowerCase(Locale.ROOT))
                                 .find()))
                 .toList();
     }

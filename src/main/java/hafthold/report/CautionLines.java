@@ -20,11 +20,11 @@ public final class CautionLines {
             BenchStyle style, Collection<Finding> findings, Collection<? extends ScaleMaterial> materials) {
         Map<String, String> names = new LinkedHashMap<>();
         for (ScaleMaterial material : materials) {
-            names.put(material.family().word(), material.family().word().replace('-', ' '));
+            names.put(material.family().word(), style.family(material.family()));
             names.put(material.id(), material.name());
         }
         materials.forEach(material -> names.putIfAbsent(untreated(material.id()), untreated(material.id())));
-        return FindingDigest.of(List.copyOf(findings), names).stream()
+        return FindingDigest.of(style, List.copyOf(findings), names).stream()
                 .filter(digest -> digest.kind() == Finding.Kind.CAUTION)
                 .map(digest -> style.say("mind", "caution", digest.text()) + about(style, digest, names))
                 .toList();

@@ -64,7 +64,7 @@ public final class ComparisonJson {
         }
         json.writeStringField("verdict", answer.verdict().word());
         json.writeStringField("evidence", year.grounds().evidence().grade());
-        json.writeStringField("rests_on", year.grounds().restsOn().figure());
+        json.writeStringField("rests_on", new AnswerWords(BenchStyle.ENGLISH).restsOn(year));
         SampledFigures.write(json, answer.likelihood(), year);
         SampledFigures.drivers(json, year.grounds().drivers());
         json.writeBooleanField("bonded", EdgeStep.isBonded(year));

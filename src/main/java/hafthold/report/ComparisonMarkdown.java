@@ -42,7 +42,7 @@ public final class ComparisonMarkdown {
         Comparison comparison = answers.comparison();
         SituationWords situation = new SituationWords(style);
         MarkdownText text = new MarkdownText()
-                .heading(1, style.say("compare.title", "place", comparison.placeName()))
+                .heading(1, style.say("compare.title", "place", style.tell(comparison.placeName())))
                 .points(List.of(
                         style.say("row.lives") + ": " + situation.lives(comparison),
                         style.say("row.made-at") + ": " + situation.made(comparison),
@@ -116,7 +116,7 @@ public final class ComparisonMarkdown {
     }
 
     private List<String> findings(Comparison comparison) {
-        return FindingDigest.of(comparison).stream()
+        return FindingDigest.of(style, comparison).stream()
                 .map(digest -> {
                     String said = digest.lead(style) + digest.text();
                     return digest.kind() == Finding.Kind.CAUTION ? style.say("compare.mind", "caution", said) : said;

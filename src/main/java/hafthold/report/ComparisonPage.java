@@ -35,7 +35,7 @@ public record ComparisonPage(BenchStyle style, Optional<String> namedMaterial, L
     public String of(EventComparison answers) {
         Comparison comparison = answers.comparison();
         List<ReportChart> charts = new ComparisonCharts(style, namedMaterial, limits).of(comparison);
-        PageFrame frame = new PageFrame(style, style.say("compare.title", "place", comparison.placeName()));
+        PageFrame frame = new PageFrame(style, style.say("compare.title", "place", style.tell(comparison.placeName())));
         Markup page = frame.page();
         page.element("p", VerdictCount.sentence(style, comparison), "class", "lead");
         situation(page, comparison);
@@ -56,7 +56,7 @@ public record ComparisonPage(BenchStyle style, Optional<String> namedMaterial, L
         page.open("section").element("h2", style.say("heading.year"));
         charts.stream().skip(1).forEach(frame::chart);
         page.close("section");
-        new Foundations(style, limits).write(page, FindingDigest.of(comparison));
+        new Foundations(style, limits).write(page, FindingDigest.of(style, comparison));
         frame.again(command);
         return frame.html();
     }

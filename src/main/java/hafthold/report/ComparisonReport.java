@@ -41,7 +41,7 @@ public record ComparisonReport(
         files.put(
                 "comparison.txt",
                 new ComparisonText(style, namedMaterial).of(answers)
-                        + ComparisonText.cautions(style, FindingDigest.of(comparison)));
+                        + ComparisonText.cautions(style, FindingDigest.of(style, comparison)));
         files.put("comparison.html", new ComparisonPage(style, namedMaterial, limits, command).of(answers));
         return files;
     }

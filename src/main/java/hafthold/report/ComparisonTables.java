@@ -122,7 +122,7 @@ record ComparisonTables(BenchStyle style) {
     /** The grade, and the figure that it comes from where that is weaker than print. */
     private String restsOn(HandleYear year) {
         String grade = style.named("evidence", year.grounds().evidence().grade());
-        String figure = year.grounds().restsOn().figure();
+        String figure = new AnswerWords(style).restsOn(year);
         boolean isWeak = year.grounds().evidence().compareTo(Evidence.PUBLISHED) > 0 && !figure.isEmpty();
         return isWeak ? grade + ": " + figure : grade;
     }

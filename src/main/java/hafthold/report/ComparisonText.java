@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -22,8 +21,6 @@ import java.util.stream.Collectors;
 public record ComparisonText(BenchStyle style, Optional<String> namedMaterial) {
     private static final int WIDTH = 100;
     private static final int MOST_FINDINGS = 20;
-    /** Where a figure is one part's, its name stands behind in brackets. */
-    private static final Pattern PART_OF_HYBRID = Pattern.compile(" \\([^()]*\\)$");
 
     private static final int NAMED_FIGURES = 4;
 
@@ -36,7 +33,8 @@ public record ComparisonText(BenchStyle style, Optional<String> namedMaterial) {
     public String of(EventComparison answers) {
         Comparison comparison = answers.comparison();
         StringBuilder text = new StringBuilder();
-        text.append(style.say("compare.title", "place", comparison.placeName())).append("\n\n");
+        text.append(style.say("compare.title", "place", style.tell(comparison.placeName())))
+                .append("\n\n");
         text.append(situation(comparison)).append('\n');
         text.append(ranking(comparison)).append('\n');
         text.append(EventColumns.of(style, answers.events(), WIDTH));
@@ -115,9 +113,7 @@ public record ComparisonText(BenchStyle style, Optional<String> namedMaterial) {
         Map<String, Long> figures = comparison.ranked().stream()
                 .map(Ranked::year)
                 .filter(ComparisonText::restsOnEstimate)
-                .map(year -> PART_OF_HYBRID
-                        .matcher(year.grounds().restsOn().figure())
-                        .replaceFirst(""))
+                .map(year -> year.grounds().restsOn().figure().map(style::tell).orElse(""))
                 .collect(Collectors.groupingBy(figure -> figure, TreeMap::new, Collectors.counting()));
         if (figures.isEmpty()) {
             return "";
@@ -157,10 +153,11 @@ public record ComparisonText(BenchStyle style, Optional<String> namedMaterial) {
 
     private String foundations(Comparison comparison) {
         StringBuilder text = new StringBuilder(style.say("heading.rests-on")).append('\n');
-        List<FindingDigest> all = withoutCautions(FindingDigest.of(comparison));
+        List<FindingDigest> all = withoutCautions(FindingDigest.of(style, comparison));
         List<FindingDigest> told = all.size() <= MOST_FINDINGS
                 ? all
-                : withoutCautions(FindingDigest.of(comparison, ChosenAnswers.spokenOf(comparison, namedMaterial)));
+                : withoutCautions(
+                        FindingDigest.of(style, comparison, ChosenAnswers.spokenOf(comparison, namedMaterial)));
         Finding.Kind last = null;
         for (FindingDigest digest : told) {
             if (digest.kind() != last) {

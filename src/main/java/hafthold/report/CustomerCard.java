@@ -85,7 +85,9 @@ public record CustomerCard(CardOrder order, Comparison offered, Optional<Compari
     String town() {
         return order.town()
                 .or(() -> handles().get(0).stays().last())
-                .orElseGet(() -> offered.placeName().split(",", -1)[0]);
+                .orElseGet(() -> new BenchStyle(order.units(), wording())
+                        .tell(offered.placeName())
+                        .split(",", -1)[0]);
     }
 
     String knife() {

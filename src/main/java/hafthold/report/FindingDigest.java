@@ -25,19 +25,19 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
     }
 
     /** Every finding of a comparison: by kind, those common to all answers first; equal sentences are told once. */
-    static List<FindingDigest> of(Comparison comparison) {
-        return of(comparison, comparison.ranked());
+    static List<FindingDigest> of(BenchStyle style, Comparison comparison) {
+        return of(style, comparison, comparison.ranked());
     }
 
     /** The findings common to all answers and those of some of them. */
-    static List<FindingDigest> of(Comparison comparison, List<Ranked> some) {
+    static List<FindingDigest> of(BenchStyle style, Comparison comparison, List<Ranked> some) {
         Map<String, String> names = new LinkedHashMap<>();
         List<Finding> all = new ArrayList<>(comparison.findings());
         for (Ranked answer : some) {
             names.put(answer.year().scale().id(), answer.year().scale().name());
             all.addAll(answer.year().grounds().findings());
         }
-        return of(all, names);
+        return of(style, all, names);
     }
 
     /**
@@ -45,15 +45,14 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
      *
      * @param names names for people by the ids that findings speak of
      */
-    static List<FindingDigest> of(List<Finding> all, Map<String, String> names) {
+    static List<FindingDigest> of(BenchStyle style, List<Finding> all, Map<String, String> names) {
         Map<String, FindingDigest> merged = new LinkedHashMap<>();
         for (Finding.Kind kind : Finding.Kind.values()) {
-            all.stream()
-                    .filter(finding -> finding.kind() == kind)
-                    .forEach(finding -> merged.merge(
-                            kind + finding.text(),
-                            new FindingDigest(kind, finding.text(), List.of(worded(finding.subject(), names))),
-                            FindingDigest::with));
+            all.stream().filter(finding -> finding.kind() == kind).forEach(finding -> {
+                String text = style.tell(finding.message());
+                String subject = worded(style, finding.subject(), names);
+                merged.merge(kind + text, new FindingDigest(kind, text, List.of(subject)), FindingDigest::with);
+            });
         }
         return merged.values().stream()
                 .sorted(Comparator.comparing(FindingDigest::kind).thenComparing(digest -> !digest.isGeneral()))
@@ -62,16 +61,19 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
 
     /** The subjects in words: all of up to three, else the first two and a count. */
     String subjectWords(BenchStyle style) {
-        if (subjects.size() <= NAMED_SUBJECTS) {
-            return style.joined("semicolon", subjects);
+        List<String> words = subjects.stream()
+                .map(subject -> subject.equals(EVERYTHING) ? style.subject(subject) : subject)
+                .toList();
+        if (words.size() <= NAMED_SUBJECTS) {
+            return style.joined("semicolon", words);
         }
         int named = NAMED_SUBJECTS - 1;
         return style.say(
                 "subjects.more",
                 "named",
-                style.joined("semicolon", subjects.subList(0, named)),
+                style.joined("semicolon", words.subList(0, named)),
                 "count",
-                Integer.toString(subjects.size() - named));
+                Integer.toString(words.size() - named));
     }
 
     /** The subjects as the lead of a sentence, such as "teak: "; empty where it concerns everything. */
@@ -88,13 +90,15 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
         return style.say("kind." + style.keyOf(kind));
     }
 
-    /** Materials by their names, ids of families and settings without their hyphens, option names as they are typed. */
-    static String worded(String subject, Map<String, String> names) {
-        return names.containsKey(subject) ? names.get(subject) : worded(subject);
-    }
-
-    private static String worded(String subject) {
-        return subject.startsWith("-") ? subject : subject.replace('-', ' ');
+    /**
+     * What a finding is about in words: materials by their names; words of ours, settings, families and events as the
+     * language has them; option names and keys of files as they are typed.
+     */
+    static String worded(BenchStyle style, String subject, Map<String, String> names) {
+        if (names.containsKey(subject)) {
+            return names.get(subject);
+        }
+        return subject.equals(EVERYTHING) || subject.startsWith("-") ? subject : style.subject(subject);
     }
 
     private FindingDigest with(FindingDigest other) {

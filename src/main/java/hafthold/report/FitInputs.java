@@ -37,7 +37,9 @@ final class FitInputs {
     static List<Input> of(KnifeFit fit, BenchStyle style) {
         FitInputs list = new FitInputs(style);
         Order order = fit.knife().build().order();
-        list.add("place", fit.destination().name() + " (" + fit.destination().id() + ")");
+        list.add(
+                "place",
+                style.tell(fit.destination().name()) + " (" + fit.destination().id() + ")");
         list.add("setting", style.named("setting", fit.destination().setting().id()));
         list.add("work", order.workClass());
         list.add("kitchen", style.say(order.kitchen() ? "yes" : "no"));

@@ -84,7 +84,7 @@ public final class FitJson {
         StayJson.write(json, year);
         json.writeStringField("verdict", fit.verdict().word());
         json.writeStringField("evidence", year.grounds().evidence().grade());
-        json.writeStringField("rests_on", year.grounds().restsOn().figure());
+        json.writeStringField("rests_on", new AnswerWords(BenchStyle.ENGLISH).restsOn(year));
         SampledFigures.write(json, fit.likelihood(), year);
         json.writeBooleanField("bonded", fit instanceof FullTangFit);
     }

@@ -52,8 +52,9 @@ public final class FitMarkdown {
         return text.heading(2, style.say("heading.rests-on"))
                         .points(fit.findings().stream()
                                 .filter(finding -> finding.kind() != Finding.Kind.CAUTION)
-                                .map(finding -> FindingDigest.worded(finding.subject(), FitInputs.names(fit.knife()))
-                                        + ": " + finding.text())
+                                .map(finding ->
+                                        FindingDigest.worded(style, finding.subject(), FitInputs.names(fit.knife()))
+                                                + ": " + style.tell(finding.message()))
                                 .distinct()
                                 .toList())
                         .toString()

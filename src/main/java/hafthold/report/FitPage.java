@@ -46,7 +46,7 @@ public record FitPage(BenchStyle style, List<FitLimits> limits, List<Finding> ca
                         "knife",
                         fit.knife().build().order().name().orElse(style.say("fit.a-knife")),
                         "place",
-                        fit.destination().name()));
+                        style.tell(fit.destination().name())));
         Markup page = frame.page();
         FitRows rows = FitRows.of(answer, style);
         page.open("p", "class", "lead verdict");
@@ -67,7 +67,7 @@ public record FitPage(BenchStyle style, List<FitLimits> limits, List<Finding> ca
         new Foundations(style, limits)
                 .write(
                         page,
-                        FindingDigest.of(findings, FitInputs.names(fit.knife())),
+                        FindingDigest.of(style, findings, FitInputs.names(fit.knife())),
                         fit.knife().build().order().workClass());
         inputs(page, fit);
         return frame.html();

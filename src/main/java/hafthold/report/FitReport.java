@@ -46,7 +46,8 @@ public record FitReport(
         files.put("fit.json", FitJson.of(answer));
         files.put(
                 "fit.txt",
-                new FitText(style).of(answer) + ComparisonText.cautions(style, FindingDigest.of(cautions, Map.of())));
+                new FitText(style).of(answer)
+                        + ComparisonText.cautions(style, FindingDigest.of(style, cautions, Map.of())));
         files.put(PAGE, new FitPage(style, limits, cautions, input, command).of(answer));
         return files;
     }

@@ -131,8 +131,10 @@ public record FitText(BenchStyle style) {
             Map<String, String> lines = new LinkedHashMap<>();
             fit.findings().stream()
                     .filter(finding -> finding.kind() == kind)
-                    .forEach(finding ->
-                            lines.merge(finding.text(), FindingDigest.worded(finding.subject(), names), FitText::both));
+                    .forEach(finding -> lines.merge(
+                            style.tell(finding.message()),
+                            FindingDigest.worded(style, finding.subject(), names),
+                            FitText::both));
             if (!lines.isEmpty()) {
                 text.append("  ").append(FindingDigest.headingOf(style, kind)).append(":\n");
                 lines.forEach((line, subject) -> text.append(Paragraph.hanging("  - ", subject + ": " + line, WIDTH)));

@@ -8,12 +8,12 @@ import hafthold.simulate.HandleYear;
 import hafthold.simulate.Settling;
 import hafthold.source.Finding;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What every JSON of ours is made of: numbers, bands, the figures of a year, and what they rest on. */
 final class JsonFigures {
@@ -70,24 +70,23 @@ final class JsonFigures {
 
     /** What an answer rests on; an equal sentence is told once, for all it is about. */
     static void findings(JsonGenerator json, List<Finding> findings) throws IOException {
-        Map<Finding, List<String>> told = new LinkedHashMap<>();
-        for (Finding finding : findings) {
-            List<String> subjects =
-                    told.computeIfAbsent(new Finding(finding.kind(), "", finding.text()), any -> new ArrayList<>());
-            if (!subjects.contains(finding.subject())) {
-                subjects.add(finding.subject());
-            }
-        }
+        Map<String, List<Finding>> told = findings.stream()
+                .collect(Collectors.groupingBy(
+                        finding -> finding.kind() + BenchStyle.ENGLISH.tell(finding.message()),
+                        LinkedHashMap::new,
+                        Collectors.toList()));
         json.writeArrayFieldStart("findings");
-        for (Map.Entry<Finding, List<String>> entry : told.entrySet()) {
+        for (List<Finding> alike : told.values()) {
+            Finding first = alike.get(0);
             json.writeStartObject();
-            json.writeStringField("kind", entry.getKey().kind().name().toLowerCase(Locale.ROOT));
+            json.writeStringField("kind", first.kind().name().toLowerCase(Locale.ROOT));
             json.writeArrayFieldStart("subjects");
-            for (String subject : entry.getValue()) {
+            for (String subject :
+                    alike.stream().map(Finding::subject).distinct().toList()) {
                 json.writeString(subject);
             }
             json.writeEndArray();
-            json.writeStringField("text", entry.getKey().text());
+            json.writeStringField("text", BenchStyle.ENGLISH.tell(first.message()));
             json.writeEndObject();
         }
         json.writeEndArray();

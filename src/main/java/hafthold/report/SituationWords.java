@@ -7,6 +7,7 @@ import hafthold.knife.Handle;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
 import hafthold.simulate.Destination;
+import hafthold.source.Message;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -42,7 +43,7 @@ record SituationWords(BenchStyle style) {
     }
 
     /** The air first, from the mean of its mildest month to that of its other end; the rule it follows from after. */
-    private String lives(String setting, String rule, List<Double> celsius, List<Double> humidity) {
+    private String lives(String setting, Message rule, List<Double> celsius, List<Double> humidity) {
         if (celsius.size() < DAYS) {
             return lives(setting, rule);
         }
@@ -55,7 +56,7 @@ record SituationWords(BenchStyle style) {
                 "humidity",
                 range(MonthlyMeans.of(humidity), HUNDRED),
                 "rule",
-                rule);
+                style.tell(rule));
     }
 
     private String range(MonthlyMeans months, double scale) {
@@ -65,8 +66,8 @@ record SituationWords(BenchStyle style) {
     }
 
     /** Likewise, of a setting and its rule. */
-    String lives(String setting, String rule) {
-        return style.say("situation.lives", "setting", style.named("setting", setting), "rule", rule);
+    String lives(String setting, Message rule) {
+        return style.say("situation.lives", "setting", style.named("setting", setting), "rule", style.tell(rule));
     }
 
     /** Workshop air and finish. */

@@ -24,7 +24,9 @@ record StrengthWords(BenchStyle style) {
                 "shear",
                 megapascals(year.glueShear()),
                 "peel",
-                megapascals(year.gluePeel()));
+                megapascals(year.gluePeel()),
+                "end",
+                Paragraph.held(style.dimension(FitYear.GLUE_END)));
     }
 
     /** What the glue's hold does to the scale. */

@@ -81,7 +81,7 @@ record TriedChanges(BenchStyle style, EventFit answer) {
     String title() {
         KnifeFit fit = answer.fit();
         String knife = fit.knife().build().order().name().orElse(style.say("fit.unnamed"));
-        String place = fit.destination().name();
+        String place = style.tell(fit.destination().name());
         String verdict = style.verdict(fit.verdict());
         return mends()
                 ? style.say(

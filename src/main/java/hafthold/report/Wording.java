@@ -7,6 +7,7 @@ import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,7 +17,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Everything that is said to a customer, from one file a language: {@code messages_LANGUAGE.properties}. A text names
+ * Everything that a report or a card says, from one file a language: {@code messages_LANGUAGE.properties}. A text names
  * what is put into it in braces, such as <code>{month}</code>; there is nothing else to know for a translator.
  */
 public final class Wording {
@@ -82,6 +83,15 @@ public final class Wording {
      * @throws IllegalStateException when the language lacks the key, or a hole nothing to fill it
      */
     public String say(String key, String... filling) {
+        Map<String, String> named = new HashMap<>();
+        for (int i = 0; i + 1 < filling.length; i += 2) {
+            named.put(filling[i], filling[i + 1]);
+        }
+        return say(key, named);
+    }
+
+    /** Likewise, with what goes into the holes by their names. */
+    String say(String key, Map<String, String> filling) {
         String text = texts.get(key);
         if (text == null) {
             throw new IllegalStateException("the language file '" + language + "' has no text for " + key);
@@ -89,19 +99,14 @@ public final class Wording {
         Matcher hole = HOLE.matcher(text);
         StringBuilder said = new StringBuilder();
         while (hole.find()) {
-            hole.appendReplacement(said, Matcher.quoteReplacement(filled(key, hole.group(1), filling)));
+            String words = filling.get(hole.group(1));
+            if (words == null) {
+                throw new IllegalStateException("the text " + key + " of the language file '" + language + "' wants {"
+                        + hole.group(1) + "}, which is not given");
+            }
+            hole.appendReplacement(said, Matcher.quoteReplacement(words));
         }
         return hole.appendTail(said).toString();
-    }
-
-    private String filled(String key, String name, String... filling) {
-        for (int i = 0; i + 1 < filling.length; i += 2) {
-            if (filling[i].equals(name)) {
-                return filling[i + 1];
-            }
-        }
-        throw new IllegalStateException("the text " + key + " of the language file '" + language + "' wants {" + name
-                + "}, which is not given");
     }
 
     /** Whether the language has a text of its own for this. */

@@ -10,6 +10,8 @@ import hafthold.quantity.Band;
 import hafthold.source.Evidence;
 import hafthold.source.Figure;
 import hafthold.source.Finding;
+import hafthold.source.Message;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -70,10 +72,11 @@ public final class BurlGrain {
         Band share = new Band(Math.min(held, value), value, Math.max(loose, value));
         return Optional.of(PartingFindings.estimate(
                 material.id(),
-                "Its grain runs every way and holds itself back: in every direction it moves "
-                        + PartingFindings.range(share, "%.2f")
-                        + " of the mean of its three grain directions (" + LIE.sourceKey()
-                        + ", from the stiffness of the plain wood)."));
+                Message.of(
+                        "note.burl-grain",
+                        Map.of(
+                                "share", Message.number(share, 2),
+                                "source", Message.verbatim(LIE.sourceKey())))));
     }
 
     /** Tension in grain across a pull over the mean tension of the burl. */

@@ -8,9 +8,10 @@ import hafthold.air.Setting;
 import hafthold.air.Stay;
 import hafthold.air.StayChain;
 import hafthold.air.StraightAir;
+import hafthold.source.Message;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * Where a knife goes: a year of outdoor air, and the air about the knife there.
@@ -26,7 +27,7 @@ import java.util.stream.Collectors;
  */
 public record Destination(
         String id,
-        String name,
+        Message name,
         Setting setting,
         AirSeries outdoors,
         AirSeries air,
@@ -64,16 +65,21 @@ public record Destination(
     public static Destination recorded(
             String id, String name, Setting setting, AirSeries outdoors, double humidityDoubtFraction) {
         return new Destination(
-                id, name, setting, outdoors, setting.inside(outdoors), humidityDoubtFraction, Optional.empty());
+                id,
+                Message.verbatim(name),
+                setting,
+                outdoors,
+                setting.inside(outdoors),
+                humidityDoubtFraction,
+                Optional.empty());
     }
 
     /** The last of several stays, and the way there. */
     public static Destination through(StayChain chain) {
         Stay last = chain.last();
-        int before = chain.stays().size() - 1;
         return new Destination(
                 last.name(),
-                before == 0 ? last.name() : last.name() + " after " + before + (before == 1 ? " stay" : " other stays"),
+                name(last.name(), chain.stays().size() - 1),
                 last.setting(),
                 last.outdoors(),
                 chain.air(0),
@@ -81,14 +87,37 @@ public record Destination(
                 Optional.of(chain));
     }
 
+    private static Message name(String last, int before) {
+        Message name = Message.verbatim(last);
+        return before == 0
+                ? name
+                : Message.of(
+                        before == 1 ? "place.after-stay" : "place.after-stays",
+                        Map.of("place", name, "count", Message.number(before, 0)));
+    }
+
     /** Where the knife lives in one sentence or two: the rule of the setting, and the stays before. */
-    public String lives() {
-        return setting.rule()
-                + stays.filter(chain -> chain.stays().size() > 1)
-                        .map(chain -> chain.stays().stream()
-                                .map(stay -> stay.name() + " from " + stay.from())
-                                .collect(Collectors.joining("; ", " The way: ", ".")))
-                        .orElse("");
+    public Message lives() {
+        return stays.map(StayChain::stays)
+                .filter(all -> all.size() > 1)
+                .map(all -> Message.of(
+                        "rule.way",
+                        Map.of(
+                                "rule",
+                                setting.rule(),
+                                "stays",
+                                Message.list(
+                                        "bench.semicolon",
+                                        all.stream().map(Destination::begin).toList()))))
+                .orElse(setting.rule());
+    }
+
+    private static Message begin(Stay stay) {
+        return Message.of(
+                "rule.way.stay",
+                Map.of(
+                        "name", Message.verbatim(stay.name()),
+                        "date", Message.verbatim(stay.from().toString())));
     }
 
     /** True where the air comes round again from its first sample. */

@@ -75,6 +75,9 @@ public record FitYear(
         SectionPose wetPose,
         List<FitYear> samples) {
 
+    /** How much of a glue line's end its shear and pull are means of. */
+    public static final Length GLUE_END = Length.ofMillimetres(2);
+
     /** Keeps its own copies. */
     public FitYear {
         samples = List.copyOf(samples);

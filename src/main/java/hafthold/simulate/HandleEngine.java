@@ -7,9 +7,11 @@ import hafthold.material.Hybrid;
 import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
 import hafthold.quantity.Band;
+import hafthold.quantity.Length;
 import hafthold.source.Evidence;
 import hafthold.source.Figure;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import hafthold.transport.Resolution;
 import java.util.ArrayList;
 import java.util.List;
@@ -186,7 +188,7 @@ public final class HandleEngine {
             findings.add(new Finding(
                     Finding.Kind.EXTRAPOLATION,
                     material.id(),
-                    "Narrower than 5 mm: too narrow for a section of glue and scale, so it is taken as unglued."));
+                    Message.of("note.too-narrow", Map.of("least", Message.size(new Length(TOO_NARROW))))));
         }
         Once<List<HandleYear>> samples = Once.from(() -> spread.samples().stream()
                 .map(sample -> worst.of(new Spread<>(sample, List.of()), conditions))

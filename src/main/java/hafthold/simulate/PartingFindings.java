@@ -12,9 +12,10 @@ import hafthold.mechanics.BlockedSwelling.State;
 import hafthold.quantity.Band;
 import hafthold.source.Figure;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -49,22 +50,28 @@ final class PartingFindings {
         return findings;
     }
 
-    private static Optional<Finding> line(Hybrid hybrid, PartsJoint joint) {
-        if (joint.ridge().high() < LEAST_RIDGE_METRES) {
+    private static Optional<Finding> line(Hybrid hybrid, PartsJoint line) {
+        if (line.ridge().high() < LEAST_RIDGE_METRES) {
             return Optional.empty();
         }
-        String text = "Along the line between "
-                + hybrid.parts().get(0).material().name() + " and "
-                + hybrid.parts().get(1).material().name() + " a ridge of "
-                + range(joint.ridge().times(1000), "%.2f") + " mm comes and goes on the face (both parts free)";
+        Message joint = line.use()
+                .map(use -> Message.of(
+                        use.value() > 1 ? "note.ridge.hairlines" : "note.ridge.use",
+                        Map.of("use", Message.number(use, 1))))
+                .orElse(Message.of("note.ridge.unknown"));
         return Optional.of(estimate(
                 hybrid.id(),
-                text
-                        + joint.use()
-                                .map(share -> "; the joint uses " + range(share, "%.1f")
-                                        + " of the strength across the weaker part, half of the stress relaxed"
-                                        + (share.value() > 1 ? ": expect hairlines along it." : "."))
-                                .orElse("; the strength of its joint is not known.")));
+                Message.of(
+                        "note.ridge",
+                        Map.of(
+                                "one",
+                                        Message.verbatim(
+                                                hybrid.parts().get(0).material().name()),
+                                "other",
+                                        Message.verbatim(
+                                                hybrid.parts().get(1).material().name()),
+                                "ridge", Message.movement(line.ridge()),
+                                "joint", joint))));
     }
 
     private static Optional<Finding> set(Material material, FreeMovement movement, Conditions conditions) {
@@ -81,10 +88,12 @@ final class PartingFindings {
         double least = set(movement, half, yield.get().band().high());
         return Optional.of(estimate(
                 material.id(),
-                "Held tight while damp it gives way at " + percent(yield.get().value()) + " ("
-                        + yield.get().sourceKey() + ") and keeps a set: "
-                        + range(new Band(1000 * least, 1000 * usual, 1000 * most), "%.2f")
-                        + " mm a side short once it dries back, if steel held it all round."));
+                Message.of(
+                        "note.tissue-set",
+                        Map.of(
+                                "yield", Message.number(100 * yield.get().value(), 1),
+                                "source", Message.verbatim(yield.get().sourceKey()),
+                                "set", Message.movement(new Band(least, usual, most))))));
     }
 
     private static double set(FreeMovement movement, double half, double yield) {
@@ -94,16 +103,7 @@ final class PartingFindings {
                         .set();
     }
 
-    static Finding estimate(String subject, String text) {
-        return new Finding(Finding.Kind.ESTIMATE, subject, text);
-    }
-
-    static String range(Band band, String form) {
-        return String.format(
-                Locale.ROOT, form + " (" + form + " to " + form + ")", band.value(), band.low(), band.high());
-    }
-
-    static String percent(double fraction) {
-        return String.format(Locale.ROOT, "%.1f %%", 100 * fraction);
+    static Finding estimate(String subject, Message message) {
+        return new Finding(Finding.Kind.ESTIMATE, subject, message);
     }
 }

@@ -9,9 +9,11 @@ import hafthold.material.ShrinkageSwelling;
 import hafthold.material.Swelling;
 import hafthold.source.Evidence;
 import hafthold.source.Figure;
+import hafthold.source.Message;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -23,20 +25,22 @@ import java.util.Optional;
  *
  * @param evidence how well that figure is founded; unknown where nothing is known of the material
  * @param figure what it is, in a few words; empty where there is none
+ * @param part name of the part of a hybrid whose figure it is; empty where there is one part only
  * @param share its part of the variance of the answer, 0 to 1
  */
-public record RestsOn(Evidence evidence, String figure, double share) {
+public record RestsOn(Evidence evidence, Optional<Message> figure, Optional<String> part, double share) {
     private static final double LEAST_SHARE = 0.1;
 
     /** Nothing but a grade. */
     public static RestsOn grade(Evidence evidence) {
-        return new RestsOn(evidence, "", 0);
+        return new RestsOn(evidence, Optional.empty(), Optional.empty(), 0);
     }
 
-    /** The grade, and the figure that it comes from where that is weaker than print: "estimated: water it holds". */
-    public String words() {
-        boolean weak = evidence.compareTo(Evidence.PUBLISHED) > 0 && !figure.isEmpty();
-        return evidence.grade() + (weak ? ": " + figure : "");
+    /** The figure, and the part that it is of. */
+    public Optional<Message> told() {
+        return figure.map(what -> part.map(
+                        name -> Message.of("rests-on.of-part", Map.of("figure", what, "part", Message.verbatim(name))))
+                .orElse(what));
     }
 
     /**
@@ -47,14 +51,17 @@ public record RestsOn(Evidence evidence, String figure, double share) {
      */
     static RestsOn of(Evidence whole, List<Hybrid.Part> parts, List<Driver> drivers) {
         if (whole == Evidence.UNKNOWN) {
-            return new RestsOn(whole, "what class of wood it is", 1);
+            return new RestsOn(whole, Optional.of(Message.of("rests-on.wood-class")), Optional.empty(), 1);
         }
         List<RestsOn> figures = new ArrayList<>();
         for (Driver driver : drivers) {
             for (Hybrid.Part part : parts) {
                 figureOf(driver.input(), part.material(), part.cut())
                         .map(figure -> new RestsOn(
-                                figure.evidence(), words(driver.input(), part, parts.size() > 1), driver.share()))
+                                figure.evidence(),
+                                Optional.of(words(driver.input())),
+                                Optional.of(part.material().name()).filter(name -> parts.size() > 1),
+                                driver.share()))
                         .ifPresent(figures::add);
             }
         }
@@ -99,14 +106,16 @@ public record RestsOn(Evidence evidence, String figure, double share) {
         return cut.width().through() > cut.width().across() ? Axis.THROUGH : Axis.ACROSS;
     }
 
-    private static String words(String input, Hybrid.Part part, boolean several) {
-        String what = input.equals(Input.CUT.word())
-                ? "how its grain lies"
-                : input.equals(Input.THERMAL_EXPANSION.word())
-                        ? "movement with heat"
-                        : input.equals(Input.SWELLING_ACROSS.word())
-                                ? "movement with damp"
-                                : input.equals(Input.SORPTION.word()) ? "water it holds" : "speed of water in it";
-        return several ? what + " (" + part.material().name() + ")" : what;
+    private static Message words(String input) {
+        if (input.equals(Input.CUT.word())) {
+            return Message.of("rests-on.grain");
+        }
+        if (input.equals(Input.THERMAL_EXPANSION.word())) {
+            return Message.of("rests-on.heat");
+        }
+        if (input.equals(Input.SWELLING_ACROSS.word())) {
+            return Message.of("rests-on.damp");
+        }
+        return Message.of(input.equals(Input.SORPTION.word()) ? "rests-on.water" : "rests-on.speed");
     }
 }

@@ -12,6 +12,7 @@ import hafthold.mechanics.OrthotropicElasticity;
 import hafthold.mechanics.RosenHashinAggregate;
 import hafthold.source.Figure;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -74,10 +75,7 @@ final class ScaleElasticity {
                 .map(Hybrid.Part::material)
                 .distinct()
                 .filter(material -> !isKnown(material))
-                .map(material -> new Finding(
-                        Finding.Kind.ESTIMATE,
-                        material.id(),
-                        "No stiffness on its sheet: 3 GPa was taken, so what the glue holds back is a guess."))
+                .map(material -> new Finding(Finding.Kind.ESTIMATE, material.id(), Message.of("note.no-stiffness")))
                 .toList();
     }
 

@@ -8,7 +8,9 @@ import hafthold.quantity.Band;
 import hafthold.source.Evidence;
 import hafthold.source.Figure;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import hafthold.source.PublishedModel;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -74,11 +76,12 @@ final class ToothLayers {
         double stress = stressPascals(lossFraction);
         return Optional.of(PartingFindings.estimate(
                 material.id(),
-                "Its layers part in dry air: dentine moves " + Math.round(DENTINE.value() / ENAMEL.value())
-                        + " times as much as enamel ("
-                        + DENTINE.sourceKey() + "), here a difference of "
-                        + String.format(java.util.Locale.ROOT, "%.2f %%", 100 * mismatch(lossFraction)) + " or about "
-                        + Math.round(stress / 1e6)
-                        + " MPa between the plates with half of it relaxed (moduli remembered); they bear 8 to 40."));
+                Message.of(
+                        "note.tooth-layers",
+                        Map.of(
+                                "times", Message.number(DENTINE.value() / ENAMEL.value(), 0),
+                                "source", Message.verbatim(DENTINE.sourceKey()),
+                                "difference", Message.number(100 * mismatch(lossFraction), 2),
+                                "stress", Message.number(stress / 1e6, 0)))));
     }
 }

@@ -5,9 +5,9 @@ package hafthold.source;
  *
  * @param kind what sort of choice
  * @param subject what it is about, such as a material id or an input name
- * @param text one plain sentence
+ * @param message one plain sentence, put into words where a report is written
  */
-public record Finding(Kind kind, String subject, String text) {
+public record Finding(Kind kind, String subject, Message message) {
 
     /** Sorts of finding, in the order a report shows them. */
     public enum Kind {

@@ -3,6 +3,7 @@ package hafthold.table;
 import hafthold.knife.KnifeBuild;
 import hafthold.knife.Order;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -56,8 +57,7 @@ public record BuildFile(KnifeBuild build, List<Finding> findings) {
                 OrderKeys.BUILD,
                 knife.word(OrderKeys.BUILD, List.of(FULL_TANG, TANG_STACK), word -> word),
                 FULL_TANG,
-                "the build",
-                FULL_TANG);
+                Message.verbatim(FULL_TANG));
         boolean stack = kind.equals(TANG_STACK);
         List<String> own = stack ? StackKeys.TABLES : FullTangKeys.TABLES;
         String other = stack ? FULL_TANG : TANG_STACK;

@@ -3,6 +3,7 @@ package hafthold.table;
 import hafthold.material.Family;
 import hafthold.material.ScaleMaterial;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -23,10 +24,18 @@ public final class CautionTable {
         CautionTable table = new CautionTable();
         for (CsvTable file : tables.read("cautions.csv", COLUMNS)) {
             for (CsvRow row : file.rows()) {
-                table.cautions.add(new Finding(Finding.Kind.CAUTION, row.required("applies_to"), row.required("text")));
+                String text = row.required("text");
+                String key = row.text("key");
+                Message message = key.isEmpty() ? Message.verbatim(text) : file.said("caution." + key, text);
+                table.cautions.add(new Finding(Finding.Kind.CAUTION, row.required("applies_to"), message));
             }
         }
         return table;
+    }
+
+    /** Every row, in the order of the table. */
+    public List<Finding> all() {
+        return List.copyOf(cautions);
     }
 
     /**
@@ -52,7 +61,7 @@ public final class CautionTable {
     public List<Finding> taken(String id) {
         return cautions.stream()
                 .filter(caution -> caution.subject().equals(id))
-                .map(caution -> new Finding(Finding.Kind.CAUTION, EVERYTHING, caution.text()))
+                .map(caution -> new Finding(Finding.Kind.CAUTION, EVERYTHING, caution.message()))
                 .toList();
     }
 

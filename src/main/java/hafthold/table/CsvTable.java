@@ -5,6 +5,7 @@ import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import hafthold.source.Message;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.StringReader;
@@ -24,9 +25,11 @@ final class CsvTable {
     private final String file;
     private final List<String> columns;
     private final List<CsvRow> rows;
+    private final boolean builtIn;
 
-    private CsvTable(String file, List<String> columns, List<CsvRow> rows) {
+    private CsvTable(String file, List<String> columns, List<CsvRow> rows, boolean builtIn) {
         this.file = file;
+        this.builtIn = builtIn;
         this.columns = columns;
         this.rows = rows;
     }
@@ -60,7 +63,7 @@ final class CsvTable {
             }
             rows.add(new CsvRow(file, cells.getStartingLineNumber(), columns, cells.getFields()));
         }
-        return new CsvTable(file, columns, rows);
+        return new CsvTable(file, columns, rows, false);
     }
 
     private static void checkHeader(String file, CsvRecord header, List<String> required) {
@@ -109,6 +112,20 @@ final class CsvTable {
             all.append(buffer, 0, n);
         }
         return !all.isEmpty() && all.charAt(0) == BYTE_ORDER_MARK ? all.substring(1) : all.toString();
+    }
+
+    /** The same as a table that ships with the program, for whose words a language may have its own. */
+    CsvTable builtIn() {
+        return new CsvTable(file, columns, rows, true);
+    }
+
+    /**
+     * Words of this table as a message.
+     *
+     * @param key what names them among the words of the built-in tables
+     */
+    Message said(String key, String words) {
+        return builtIn ? Message.tabled("table." + key, words) : Message.verbatim(words);
     }
 
     /** File name shown in messages. */

@@ -126,7 +126,7 @@ public final class EpwReader {
                                     + " in a leap year");
         }
         if (missing > 0) {
-            year.note("Rows of " + file + " marked as missing: " + missing + ".");
+            year.note("note.air.missing", missing);
         }
         return year.of(name, readings);
     }

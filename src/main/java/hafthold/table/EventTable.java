@@ -3,6 +3,7 @@ package hafthold.table;
 import hafthold.air.Event;
 import hafthold.air.EventPhase;
 import hafthold.source.Figure;
+import hafthold.source.Message;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -54,9 +55,21 @@ public final class EventTable {
                 }
                 phases.computeIfAbsent(id, key -> new ArrayList<>()).add(phase(row));
             }
-            phases.forEach((id, all) -> events.put(id, new Event(id, names.get(id), all)));
+            phases.forEach((id, all) -> events.put(
+                    id, new Event(id, table.said("event." + id, names.get(id)), basis(table, id, all), all)));
         }
         return new EventTable(events);
+    }
+
+    /** What the weakest figure among the temperatures rests on. */
+    private static Message basis(CsvTable table, String id, List<EventPhase> phases) {
+        Figure weakest = phases.stream()
+                .map(EventPhase::celsius)
+                .reduce((a, b) -> a.evidence().compareTo(b.evidence()) >= 0 ? a : b)
+                .orElseThrow();
+        return weakest.locator().isEmpty()
+                ? Message.verbatim(weakest.sourceKey())
+                : table.said("event-basis." + id, weakest.locator());
     }
 
     private static EventPhase phase(CsvRow row) {

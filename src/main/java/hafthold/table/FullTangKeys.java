@@ -10,6 +10,7 @@ import hafthold.knife.SizeRange;
 import hafthold.knife.Tang;
 import hafthold.knife.WorkState;
 import hafthold.quantity.Length;
+import hafthold.source.Message;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,13 +29,12 @@ final class FullTangKeys {
                 "liners",
                 build.has("liners") ? Optional.of(liners(build)) : Optional.empty(),
                 List.of(),
-                "liners",
-                "a handle without");
+                Message.of("taken.none"));
         Optional<String> bolster = bolster(build);
         List<Pin> pins = PinKeys.read(build, scales.length());
         GlueLine glue = glue(build.section("glue"));
-        WorkState made = StateKeys.read(build.section("made"), UsualBuild.AIR, "final sanding");
-        WorkState glueUp = StateKeys.read(build.section("glue_up"), made, "glue-up");
+        WorkState made = StateKeys.read(build.section("made"), UsualBuild.AIR);
+        WorkState glueUp = StateKeys.read(build.section("glue_up"), made);
         return build.build(() -> new FullTangBuild(order, tang, scales, liners, bolster, pins, glue, glueUp, made));
     }
 
@@ -44,25 +44,21 @@ final class FullTangKeys {
 
     private static Liner liner(TomlSection liner) {
         liner.allows(List.of("material", "thickness"));
-        String material = liner.or(
-                "material", liner.text("material"), UsualBuild.LINER, "the liner's material", UsualBuild.LINER);
-        Length thickness =
-                liner.or("thickness", SizeRange.LINER_THICKNESS, UsualBuild.LINER_THICKNESS, "the liner's thickness");
+        String material = liner.or("material", UsualBuild.LINER);
+        Length thickness = liner.or("thickness", SizeRange.LINER_THICKNESS, UsualBuild.LINER_THICKNESS);
         return liner.build(() -> new Liner(material, thickness));
     }
 
     private static Optional<String> bolster(TomlSection build) {
         TomlSection bolster = build.section("bolster");
         bolster.allows(List.of("material"));
-        return bolster.orNone("material", bolster.text("material"), "a bolster", "a handle without");
+        return bolster.orNone("material", bolster.text("material"), Message.of("taken.none"));
     }
 
     private static GlueLine glue(TomlSection glue) {
         glue.allows(List.of("adhesive", "thickness"));
-        String adhesive =
-                glue.or("adhesive", glue.text("adhesive"), UsualBuild.ADHESIVE, "the adhesive", UsualBuild.ADHESIVE);
-        Length thickness =
-                glue.or("thickness", SizeRange.BOND_LINE, UsualBuild.BOND_LINE, "the thickness of the glue line");
+        String adhesive = glue.or("adhesive", UsualBuild.ADHESIVE);
+        Length thickness = glue.or("thickness", SizeRange.BOND_LINE, UsualBuild.BOND_LINE);
         return glue.build(() -> new GlueLine(adhesive, thickness));
     }
 }

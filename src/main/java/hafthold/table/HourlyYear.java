@@ -3,9 +3,11 @@ package hafthold.table;
 import hafthold.air.AirSeries;
 import hafthold.air.CommonYear;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 
 /** Makes a closed year of hours of gathered readings, and says what was bridged, borrowed and left out. */
 final class HourlyYear {
@@ -26,8 +28,13 @@ final class HourlyYear {
     }
 
     /** Another thing that was done to the file. */
-    void note(String text) {
-        findings.add(new Finding(Finding.Kind.ESTIMATE, file, text));
+    void note(Message message) {
+        findings.add(new Finding(Finding.Kind.ESTIMATE, file, message));
+    }
+
+    /** Likewise, told with the file and a count of rows or times. */
+    void note(String key, long count) {
+        note(Message.of(key, Map.of("file", Message.verbatim(file), "count", Message.number((double) count, 0))));
     }
 
     /**
@@ -53,13 +60,16 @@ final class HourlyYear {
         }
         int filled = bridge(year.slots(), usual, wholeYear ? -1 : slot(readings.lastHour()));
         if (wholeYear && readings.spanHours() > CommonYear.HOURS + usual) {
-            note(file + " runs over " + Math.round(readings.spanHours() / CommonYear.HOURS_A_DAY)
-                    + " days; the last 365, to " + LoggerClock.date(slot(readings.lastHour())) + ", are taken"
-                    + (borrowed == 0 ? "." : ", with " + borrowed + " hours that they lack from the years before."));
+            note(Message.of(
+                    borrowed == 0 ? "note.air.last-year" : "note.air.last-year.lacking",
+                    Map.of(
+                            "file", Message.verbatim(file),
+                            "days", Message.number(readings.spanHours() / CommonYear.HOURS_A_DAY, 0),
+                            "date", LoggerClock.day(slot(readings.lastHour())),
+                            "borrowed", Message.number(borrowed, 0))));
         }
         if (usual >= DAY_AND_NIGHT_HOURS) {
-            note("Readings of " + file + " lie " + usual + " hours apart; between them a straight line is drawn, so day"
-                    + " and night are lost.");
+            note("note.air.far-apart", usual);
         }
         double[] temperature = new double[CommonYear.HOURS];
         double[] humidity = new double[CommonYear.HOURS];
@@ -106,8 +116,13 @@ final class HourlyYear {
             gaps++;
         }
         if (filled > 0) {
-            note(file + " lacks " + filled + " of its hours in " + gaps + (gaps == 1 ? " gap" : " gaps")
-                    + ", the longest of " + longest + "; they were put in on a straight line.");
+            note(Message.of(
+                    gaps == 1 ? "note.air.gap" : "note.air.gaps",
+                    Map.of(
+                            "file", Message.verbatim(file),
+                            "hours", Message.number(filled, 0),
+                            "gaps", Message.number(gaps, 0),
+                            "longest", Message.number(longest, 0))));
         }
         return filled;
     }

@@ -1,6 +1,7 @@
 package hafthold.table;
 
 import hafthold.air.CommonYear;
+import hafthold.source.Message;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -109,6 +110,12 @@ final class LoggerClock {
         }
         utc &= time.getOffset().equals(ZoneOffset.UTC);
         return time.withOffsetSameInstant(kept).toLocalDateTime();
+    }
+
+    /** Day and month of an hour of the year, as a message. */
+    static Message day(int hour) {
+        int month = CommonYear.monthOfHour(hour);
+        return Message.day(month, hour / CommonYear.HOURS_A_DAY - CommonYear.firstDay(month) + 1);
     }
 
     /** Day and month of an hour of the year, for people. */

@@ -4,6 +4,7 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import hafthold.source.Message;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -13,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Reads a year of a humidity logger: a header row with {@code time} (ISO 8601) or {@code hour} (counted from 0 at midnight
@@ -159,20 +161,16 @@ public final class LoggerCsvReader {
 
     private void noteOrder() {
         if (again > 0) {
-            year.note("Rows of " + file + " at the same time as the row before: " + again + ", averaged with it.");
+            year.note("note.air.again", again);
         }
         if (backwards > 0) {
-            year.note(
-                    "Times the clock of " + file + " goes back, as in rows out of order or at the end of summer time: "
-                            + backwards + "; each reading was put where its time says.");
+            year.note("note.air.backwards", backwards);
         }
         if (blank > 0) {
-            year.note("Rows of " + file + " without a reading, passed over: " + blank + ".");
+            year.note("note.air.blank", blank);
         }
         if (clock.isUtc()) {
-            year.note("The times of " + file
-                    + " are UTC; where the hour of the day matters (vehicle, kitchen, sheath), the"
-                    + " clock of the place is what is wanted.");
+            year.note(Message.of("note.air.utc", Map.of("file", Message.verbatim(file))));
         }
     }
 }

@@ -12,6 +12,7 @@ import hafthold.material.ScaleMaterial;
 import hafthold.source.Evidence;
 import hafthold.source.Figure;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -250,17 +251,20 @@ public final class MaterialLibrary {
     }
 
     private static Finding inheritance(MaterialRow row, Set<Entry> borrowed) {
-        List<String> properties = borrowed.stream()
+        List<Message> properties = borrowed.stream()
                 .map(Entry::property)
                 .filter(Property::setsMovement)
-                .map(property -> property.word().replace('_', ' '))
                 .distinct()
+                .map(property -> Message.of("property." + property.word().replace('_', '-')))
                 .toList();
         return new Finding(
                 Finding.Kind.ESTIMATE,
                 row.id(),
-                "Taken from the class '" + row.basedOn() + "' for want of its own figures (some only along the grain): "
-                        + String.join(", ", properties) + ".");
+                Message.of(
+                        "note.class-figures",
+                        Map.of(
+                                "class", Message.verbatim(row.basedOn()),
+                                "figures", Message.list("bench.comma", properties))));
     }
 
     private Hybrid hybrid(MaterialRow row) {
@@ -275,11 +279,7 @@ public final class MaterialLibrary {
         }
         List<Finding> findings = new ArrayList<>();
         parts.forEach(part -> findings.addAll(part.material().findings()));
-        findings.add(new Finding(
-                Finding.Kind.ESTIMATE,
-                row.id(),
-                "Each part takes its share of the width; the faces of wood and resin part by the difference of their"
-                        + " movements, so pin heads are judged by the part that moves most."));
+        findings.add(new Finding(Finding.Kind.ESTIMATE, row.id(), Message.of("note.hybrid-parts")));
         try {
             return new Hybrid(row.id(), row.name(), parts, findings);
         } catch (IllegalArgumentException e) {

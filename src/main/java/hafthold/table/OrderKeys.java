@@ -1,6 +1,7 @@
 package hafthold.table;
 
 import hafthold.knife.Order;
+import hafthold.source.Message;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
@@ -18,11 +19,10 @@ final class OrderKeys {
     /** Reads the table; a climate file is sought from the folder of the build file. */
     static Order read(TomlSection knife, Path folder) {
         knife.allows(KEYS);
-        Optional<String> work = knife.text("work");
         Optional<Boolean> kitchen = knife.flag("kitchen");
         Optional<Path> climate = knife.text(CLIMATE).map(text -> resolve(knife, folder, text));
-        String workClass = knife.or("work", work, UsualBuild.WORK_CLASS, "the class of work", UsualBuild.WORK_CLASS);
-        boolean inKitchen = knife.or("kitchen", kitchen, false, "the kitchen", "a knife that is not washed daily");
+        String workClass = knife.or("work", UsualBuild.WORK_CLASS);
+        boolean inKitchen = knife.or("kitchen", kitchen, false, Message.of("taken.not-washed"));
         return knife.build(() -> new Order(
                 knife.text("name"), knife.text("place"), knife.text("setting"), climate, workClass, inKitchen));
     }

@@ -3,9 +3,11 @@ package hafthold.table;
 import hafthold.knife.Pin;
 import hafthold.knife.SizeRange;
 import hafthold.quantity.Length;
+import hafthold.source.Message;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The tables {@code [[pins]]} of a full-tang build. */
@@ -23,8 +25,12 @@ final class PinKeys {
                     TABLE,
                     Optional.empty(),
                     List.of(usual(0, handleLength), usual(1, handleLength)),
-                    "pins",
-                    "a pair of 6 mm " + UsualBuild.PIN_METAL + " pins in 6.05 mm holes with hard epoxy");
+                    Message.of(
+                            "taken.usual-pins",
+                            Map.of(
+                                    "pin", Message.size(UsualBuild.PIN_DIAMETER),
+                                    "metal", Message.verbatim(UsualBuild.PIN_METAL),
+                                    "hole", Message.size(holeFor(UsualBuild.PIN_DIAMETER)))));
         }
         List<TomlSection> sections = build.sections(TABLE);
         List<Pin> pins = new ArrayList<>();
@@ -55,21 +61,17 @@ final class PinKeys {
                 "kind",
                 pin.word("kind", Arrays.asList(Pin.Kind.values()), Pin.Kind::word),
                 Pin.Kind.SOLID,
-                "what sort of pin it is",
-                "a solid one");
-        String metal =
-                pin.or("metal", pin.text("metal"), UsualBuild.PIN_METAL, "the metal of the pin", UsualBuild.PIN_METAL);
-        Length diameter =
-                pin.or("diameter", SizeRange.PIN_DIAMETER, UsualBuild.PIN_DIAMETER, "the diameter of the pin");
-        Length hole = pin.or("hole", SizeRange.HOLE_DIAMETER, holeFor(diameter), "the drilled hole");
-        Length along = pin.or("along", SizeRange.PLACE_ALONG, usualAlong, "the distance from the bolster");
-        Length up = pin.or("up", SizeRange.PLACE_UP, new Length(0), "the height over the centre line");
+                Message.of("taken.solid-pin"));
+        String metal = pin.or("metal", UsualBuild.PIN_METAL);
+        Length diameter = pin.or("diameter", SizeRange.PIN_DIAMETER, UsualBuild.PIN_DIAMETER);
+        Length hole = pin.or("hole", SizeRange.HOLE_DIAMETER, holeFor(diameter));
+        Length along = pin.or("along", SizeRange.PLACE_ALONG, usualAlong);
+        Length up = pin.or("up", SizeRange.PLACE_UP, new Length(0));
         Pin.Fill fill = pin.or(
                 "fill",
                 pin.word("fill", Arrays.asList(Pin.Fill.values()), Pin.Fill::word),
                 Pin.Fill.HARD_EPOXY,
-                "what fills the hole beside the pin",
-                Pin.Fill.HARD_EPOXY.word());
+                Message.verbatim(Pin.Fill.HARD_EPOXY.word()));
         return pin.build(() -> new Pin(kind, metal, diameter, hole, along, up, fill));
     }
 }

@@ -6,6 +6,7 @@ import hafthold.knife.SizeRange;
 import hafthold.knife.Tang;
 import hafthold.material.Cut;
 import hafthold.quantity.Length;
+import hafthold.source.Message;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +16,7 @@ final class ScaleKeys {
     static final String CUT = "cut";
     private static final String CUT_LEFT = "cut_left";
     private static final String CUT_RIGHT = "cut_right";
-    static final String AS_SOLD = "the cut it is usually sold in";
+    static final Message AS_SOLD = Message.of("taken.cut-as-sold");
     private static final List<String> KEYS =
             List.of("material", CUT, CUT_LEFT, CUT_RIGHT, "thickness", "length", "profile", "easing", "finish");
     private static final List<String> TANG_KEYS = List.of("steel", "width", "thickness", "butt_thickness");
@@ -27,15 +28,13 @@ final class ScaleKeys {
         tang.allows(TANG_KEYS);
         Length width = tang.required(
                 "width", tang.length("width", SizeRange.TANG_WIDTH), "the width of the tang, such as \"26 mm\"");
-        String steel = tang.or("steel", tang.text("steel"), UsualBuild.STEEL, "the steel", UsualBuild.STEEL);
-        Length thickness =
-                tang.or("thickness", SizeRange.TANG_THICKNESS, UsualBuild.TANG_THICKNESS, "the thickness of the tang");
+        String steel = tang.or("steel", UsualBuild.STEEL);
+        Length thickness = tang.or("thickness", SizeRange.TANG_THICKNESS, UsualBuild.TANG_THICKNESS);
         Length butt = tang.or(
                 "butt_thickness",
                 tang.length("butt_thickness", SizeRange.TANG_THICKNESS),
                 thickness,
-                "a taper of the tang",
-                "one as thick at the butt as at the bolster");
+                Message.of("taken.even-tang"));
         return tang.build(() -> new Tang(steel, width, thickness, butt));
     }
 
@@ -46,18 +45,15 @@ final class ScaleKeys {
                 "material", scales.text("material"), "the material of the scales, such as \"walnut-black\"");
         Optional<Cut> left = cut(scales, CUT_LEFT);
         Optional<Cut> right = cut(scales, CUT_RIGHT);
-        Length thickness = scales.or(
-                "thickness", SizeRange.SCALE_THICKNESS, UsualBuild.SCALE_THICKNESS, "the thickness of a scale");
-        Length length =
-                scales.or("length", SizeRange.HANDLE_LENGTH, UsualBuild.HANDLE_LENGTH, "the length of the handle");
+        Length thickness = scales.or("thickness", SizeRange.SCALE_THICKNESS, UsualBuild.SCALE_THICKNESS);
+        Length length = scales.or("length", SizeRange.HANDLE_LENGTH, UsualBuild.HANDLE_LENGTH);
         List<Station> profile = scales.or(
                 "profile",
                 scales.has("profile") ? Optional.of(profile(scales)) : Optional.empty(),
                 List.of(new Station(new Length(0), tangWidth)),
-                "the widths of the scales",
-                "the width of the tang all along");
-        Length easing = scales.or("easing", SizeRange.EASING, UsualBuild.EASING, "how far the edge is eased");
-        String finish = scales.or("finish", scales.text("finish"), UsualBuild.FINISH, "the finish", UsualBuild.FINISH);
+                Message.of("taken.wide-as-tang"));
+        Length easing = scales.or("easing", SizeRange.EASING, UsualBuild.EASING);
+        String finish = scales.or("finish", UsualBuild.FINISH);
         return scales.build(() -> new Scales(material, left, right, thickness, length, profile, easing, finish));
     }
 
@@ -76,7 +72,7 @@ final class ScaleKeys {
         if (both.isPresent()) {
             return both;
         }
-        return scales.orNone(side, own, "the cut of the " + side.substring(4) + " scale", AS_SOLD);
+        return scales.orNone(side, own, AS_SOLD);
     }
 
     private static List<Station> profile(TomlSection scales) {

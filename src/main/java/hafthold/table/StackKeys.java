@@ -10,6 +10,7 @@ import hafthold.knife.WorkState;
 import hafthold.material.Cut;
 import hafthold.quantity.Force;
 import hafthold.quantity.Length;
+import hafthold.source.Message;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +28,7 @@ final class StackKeys {
         Grip grip = grip(build.section("grip"));
         List<StackPart> parts =
                 build.sections("parts").stream().map(StackKeys::part).toList();
-        WorkState made = StateKeys.read(build.section("made"), UsualBuild.AIR, "final sanding");
+        WorkState made = StateKeys.read(build.section("made"), UsualBuild.AIR);
         return build.build(() -> new TangStackBuild(order, tang, grip, parts, made));
     }
 
@@ -39,12 +40,10 @@ final class StackKeys {
                 "kind",
                 tang.word("kind", Arrays.asList(StackTang.Kind.values()), StackTang.Kind::word),
                 StackTang.Kind.THROUGH,
-                "where the tang ends",
-                "a through tang");
-        String steel = tang.or("steel", tang.text("steel"), UsualBuild.STEEL, "the steel", UsualBuild.STEEL);
-        Length thickness = tang.or(
-                "thickness", SizeRange.TANG_THICKNESS, UsualBuild.STACK_TANG_THICKNESS, "the thickness of the tang");
-        Force preload = tang.or("preload", preload(tang), UsualBuild.SNUG, "the pull of the nut", "a snug nut");
+                Message.of("taken.through-tang"));
+        String steel = tang.or("steel", UsualBuild.STEEL);
+        Length thickness = tang.or("thickness", SizeRange.TANG_THICKNESS, UsualBuild.STACK_TANG_THICKNESS);
+        Force preload = tang.or("preload", preload(tang), UsualBuild.SNUG, Message.of("taken.snug-nut"));
         return tang.build(() -> new StackTang(kind, steel, width, thickness, preload));
     }
 
@@ -55,10 +54,9 @@ final class StackKeys {
 
     private static Grip grip(TomlSection grip) {
         grip.allows(List.of("width", "thickness", "finish"));
-        Length width = grip.or("width", SizeRange.HANDLE_WIDTH, UsualBuild.GRIP_WIDTH, "the width of the handle");
-        Length thickness = grip.or(
-                "thickness", SizeRange.HANDLE_THICKNESS, UsualBuild.GRIP_THICKNESS, "the thickness of the handle");
-        String finish = grip.or("finish", grip.text("finish"), UsualBuild.FINISH, "the finish", UsualBuild.FINISH);
+        Length width = grip.or("width", SizeRange.HANDLE_WIDTH, UsualBuild.GRIP_WIDTH);
+        Length thickness = grip.or("thickness", SizeRange.HANDLE_THICKNESS, UsualBuild.GRIP_THICKNESS);
+        String finish = grip.or("finish", UsualBuild.FINISH);
         return grip.build(() -> new Grip(width, thickness, finish));
     }
 
@@ -70,8 +68,7 @@ final class StackKeys {
                 "length",
                 part.length("length", SizeRange.PART_LENGTH),
                 "the length of the part along the tang, such as \"35 mm\"");
-        Optional<Cut> cut = part.orNone(
-                ScaleKeys.CUT, ScaleKeys.cutOf(part, ScaleKeys.CUT), "the cut of the part", ScaleKeys.AS_SOLD);
+        Optional<Cut> cut = part.orNone(ScaleKeys.CUT, ScaleKeys.cutOf(part, ScaleKeys.CUT), ScaleKeys.AS_SOLD);
         return part.build(() -> new StackPart(material, cut, length));
     }
 }

@@ -6,8 +6,11 @@ import hafthold.knife.WorkState.SettledAir;
 import hafthold.quantity.MoistureContent;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
+import hafthold.source.Message;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** The tables {@code [made]} and {@code [glue_up]}: the stock at one moment of the work. */
@@ -22,9 +25,8 @@ final class StateKeys {
      * Reads one of the tables.
      *
      * @param fallback what is taken where the file says nothing
-     * @param moment the moment, for people
      */
-    static WorkState read(TomlSection state, WorkState fallback, String moment) {
+    static WorkState read(TomlSection state, WorkState fallback) {
         state.allows(List.of(HUMIDITY, TEMPERATURE, MOISTURE));
         Optional<RelativeHumidity> humidity = state.quantity(HUMIDITY, QuantityForm.HUMIDITY);
         Optional<MoistureContent> moisture = state.quantity(MOISTURE, QuantityForm.MOISTURE);
@@ -36,8 +38,9 @@ final class StateKeys {
                 TEMPERATURE,
                 state.quantity(TEMPERATURE, QuantityForm.TEMPERATURE, WorkState::isWorkable, WorkState.WORKABLE),
                 fallback.temperature(),
-                "the temperature at " + moment,
-                plain(fallback.temperature().celsius()) + " C");
+                Message.of(
+                        "taken.temperature",
+                        Map.of("celsius", plain(fallback.temperature().celsius()))));
         return state.build(() -> {
             if (moisture.isPresent()) {
                 return new MeasuredMoisture(moisture.get(), temperature);
@@ -45,21 +48,24 @@ final class StateKeys {
             if (humidity.isPresent()) {
                 return new SettledAir(humidity.get(), temperature);
             }
-            return taken(state, fallback, moment).at(temperature);
+            return taken(state, fallback).at(temperature);
         });
     }
 
-    private static WorkState taken(TomlSection state, WorkState fallback, String moment) {
+    private static WorkState taken(TomlSection state, WorkState fallback) {
         if (fallback instanceof SettledAir air) {
-            String words = "stock settled at " + plain(air.humidity().percent()) + " % RH";
-            return state.or(HUMIDITY, Optional.empty(), fallback, "the humidity at " + moment, words);
+            Message words = Message.of(
+                    "taken.settled", Map.of("humidity", plain(air.humidity().percent())));
+            return state.or(HUMIDITY, Optional.empty(), fallback, words);
         }
         MoistureContent moisture = ((MeasuredMoisture) fallback).moisture();
-        String words = plain(moisture.percent()) + " % MC";
-        return state.or(MOISTURE, Optional.empty(), fallback, "the moisture at " + moment, words);
+        Message words = Message.of("taken.moisture", Map.of("moisture", plain(moisture.percent())));
+        return state.or(MOISTURE, Optional.empty(), fallback, words);
     }
 
-    private static String plain(double number) {
-        return String.format(Locale.ROOT, "%.4g", number).replaceAll("\\.?0+$", "");
+    /** A number to four digits, without zeros that tell nothing. */
+    private static Message plain(double number) {
+        BigDecimal rounded = new BigDecimal(number, new MathContext(4)).stripTrailingZeros();
+        return Message.number(number, Math.max(0, rounded.scale()));
     }
 }

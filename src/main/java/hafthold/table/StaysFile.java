@@ -11,6 +11,7 @@ import hafthold.quantity.QuantityFormatException;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -22,6 +23,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 
@@ -195,7 +197,13 @@ public record StaysFile(StayChain chain, List<Finding> findings) {
                 throw row.fault("temperature", "a temperature from -60 to 80 C");
             }
             AirSeries year = air.year();
-            return new Stay(from, name(row, "held air"), air, year, year, recordedDoubt);
+            return new Stay(
+                    from,
+                    name(row, row.text("temperature") + ", " + row.text("humidity")),
+                    air,
+                    year,
+                    year,
+                    recordedDoubt);
         }
 
         private static <T> T quantity(CsvRow row, String column, Function<String, T> parse, String expectation) {
@@ -240,8 +248,11 @@ public record StaysFile(StayChain chain, List<Finding> findings) {
                 findings.add(new Finding(
                         Finding.Kind.DEFAULT,
                         "stays",
-                        "No setting is given for the stay from " + row.text("from") + ", so " + USUAL_SETTING
-                                + " was taken."));
+                        Message.of(
+                                "note.stay-setting",
+                                Map.of(
+                                        "date", Message.verbatim(row.text("from")),
+                                        "setting", Message.verbatim(USUAL_SETTING)))));
                 id = USUAL_SETTING;
             }
             String asked = id;

@@ -55,7 +55,8 @@ public final class TableSet {
             if (resource == null) {
                 throw new IllegalStateException("the table " + name + " is missing from the program");
             }
-            tables.add(CsvTable.read(name, new InputStreamReader(resource, StandardCharsets.UTF_8), required));
+            tables.add(CsvTable.read(name, new InputStreamReader(resource, StandardCharsets.UTF_8), required)
+                    .builtIn());
             Optional<Path> own = overlay.map(folder -> folder.resolve(name)).filter(Files::exists);
             if (own.isPresent()) {
                 tables.add(readFile(own.get(), required));

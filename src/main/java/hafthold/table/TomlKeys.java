@@ -1,7 +1,9 @@
 package hafthold.table;
 
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlTable;
@@ -94,10 +96,13 @@ class TomlKeys {
                 expectation);
     }
 
-    /** Notes a default. */
-    final void note(String key, String what, String taken) {
+    /** Notes a default; what the file says nothing of goes by the name of the key. */
+    final void note(String key, Message taken) {
+        String named = (path + key).replaceAll("\\[\\d+]", "").replace('_', '-');
         findings.add(new Finding(
-                Finding.Kind.DEFAULT, path + key, "The file says nothing of " + what + ", so " + taken + " is taken."));
+                Finding.Kind.DEFAULT,
+                path + key,
+                Message.of("note.silent", Map.of("what", Message.of("build-file." + named), "taken", taken))));
     }
 
     /** A table inside this one. */

@@ -5,6 +5,7 @@ import hafthold.knife.UnfitBuildException;
 import hafthold.quantity.Length;
 import hafthold.quantity.QuantityFormatException;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -134,21 +135,26 @@ final class TomlSection extends TomlKeys {
     }
 
     /** What the file says, or else a default, which is noted. */
-    <T> T or(String key, Optional<T> given, T fallback, String what, String taken) {
-        return orNone(key, given, what, taken).orElse(fallback);
+    <T> T or(String key, Optional<T> given, T fallback, Message taken) {
+        return orNone(key, given, taken).orElse(fallback);
     }
 
     /** What the file says, if anything; silence is noted with what it is taken to mean. */
-    <T> Optional<T> orNone(String key, Optional<T> given, String what, String taken) {
+    <T> Optional<T> orNone(String key, Optional<T> given, Message taken) {
         if (given.isEmpty()) {
-            note(key, what, taken);
+            note(key, taken);
         }
         return given;
     }
 
+    /** The id the file gives, or else a usual one, which is noted. */
+    String or(String key, String usual) {
+        return or(key, text(key), usual, Message.verbatim(usual));
+    }
+
     /** The length the file gives, or else a default, which is noted. */
-    Length or(String key, SizeRange range, Length fallback, String what) {
-        return or(key, length(key, range), fallback, what, SizeRange.millimetres(fallback));
+    Length or(String key, SizeRange range, Length fallback) {
+        return or(key, length(key, range), fallback, Message.size(fallback));
     }
 
     /** Builds a part of the knife from this table; what does not fit is named with its line. */

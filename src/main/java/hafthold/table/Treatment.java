@@ -8,6 +8,7 @@ import hafthold.quantity.Band;
 import hafthold.source.Evidence;
 import hafthold.source.Figure;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -65,12 +66,7 @@ public record Treatment(String id, String name, Map<TreatmentProperty, Figure> f
                         wood.id() + " takes up no water, so treatment " + id + " has nothing to work on"));
         TreatedSheet made = new TreatedSheet(this, wood.sheet(), plain.dryDensity());
         List<Finding> findings = new ArrayList<>(wood.findings());
-        findings.add(new Finding(
-                Finding.Kind.ESTIMATE,
-                wood.id() + "+" + id,
-                "The trade treats it as inert (common practice, no source); published tests say it takes up water more"
-                        + " slowly and moves somewhat less, so it is computed that way with a wide band. Its moisture"
-                        + " contents are per dry mass with the treatment in it, as a scale weighs them."));
+        findings.add(new Finding(Finding.Kind.ESTIMATE, wood.id() + "+" + id, Message.of("note.treated-wood")));
         return new Material(
                 wood.id() + "+" + id,
                 treatedName,

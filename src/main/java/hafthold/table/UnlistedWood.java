@@ -3,6 +3,8 @@ package hafthold.table;
 import hafthold.material.Cut;
 import hafthold.material.Family;
 import hafthold.source.Finding;
+import hafthold.source.Message;
+import java.util.Map;
 
 /**
  * A wood that no table has, and the class whose figures stand in for it.
@@ -12,7 +14,7 @@ import hafthold.source.Finding;
  * @param woodClass row of the class
  * @param why how the class was found, as a clause
  */
-record UnlistedWood(String id, String name, MaterialRow woodClass, String why) {
+record UnlistedWood(String id, String name, MaterialRow woodClass, Message why) {
 
     /** A row that has nothing of its own. */
     MaterialRow row() {
@@ -35,9 +37,13 @@ record UnlistedWood(String id, String name, MaterialRow woodClass, String why) {
         return new Finding(
                 Finding.Kind.ESTIMATE,
                 id,
-                "No table has '" + name + "'. The class " + woodClass.id() + " (" + woodClass.name()
-                        + ") stands in for it, " + why + "; its band spans the woods of that class. Better: "
-                        + (id.contains(":") ? "" : "name the class yourself, such as hardwood-dense:" + id + ", or ")
-                        + "measure a slip of it.");
+                Message.of(
+                        id.contains(":") ? "note.unlisted-wood.of-class" : "note.unlisted-wood",
+                        Map.of(
+                                "name", Message.verbatim(name),
+                                "class", Message.verbatim(woodClass.id()),
+                                "class-name", Message.verbatim(woodClass.name()),
+                                "why", why,
+                                "id", Message.verbatim(id))));
     }
 }

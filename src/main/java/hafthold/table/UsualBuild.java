@@ -24,7 +24,9 @@ public final class UsualBuild {
     static final Length LINER_THICKNESS = Length.ofMillimetres(0.8);
     static final Length PIN_DIAMETER = Length.ofMillimetres(6);
     static final Length PIN_RING = Length.ofMillimetres(0.05);
-    static final Length BOND_LINE = Length.ofMillimetres(0.1);
+    /** Thickness of a glue line. */
+    public static final Length BOND_LINE = Length.ofMillimetres(0.1);
+
     static final Length STACK_TANG_THICKNESS = Length.ofMillimetres(4);
     static final Length GRIP_WIDTH = Length.ofMillimetres(30);
     static final Length GRIP_THICKNESS = Length.ofMillimetres(22);

@@ -1,6 +1,7 @@
 package hafthold.table;
 
 import hafthold.material.Family;
+import hafthold.source.Message;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -31,6 +32,7 @@ final class WoodNames {
     private static final String CLASS_MARK = ":";
     private static final String ANY_WOOD = "wood";
     private static final Set<String> WOOD_WORDS = Set.of("burl", "burr", "timber");
+    private static final Message NOTHING_KNOWN = Message.of("wood-class.nothing-known");
     private static final int LONG_WORD = 6;
 
     private final Map<String, MaterialRow> rows;
@@ -92,12 +94,12 @@ final class WoodNames {
                     "class of wood", woodClass, woodClasses(), "classes are " + String.join(", ", woodClasses()));
         }
         if (!woodClass.equals(ANY_WOOD)) {
-            return Optional.of(wood(typed, name, woodClass, "as you said"));
+            return Optional.of(wood(typed, name, woodClass, Message.of("wood-class.as-said")));
         }
         return known(name)
                 .or(() -> likeListed(name))
                 .map(near -> wood(typed, name, near.woodClass().id(), near.why()))
-                .or(() -> Optional.of(wood(typed, name, ANY_WOOD, "since nothing is known of it")));
+                .or(() -> Optional.of(wood(typed, name, ANY_WOOD, NOTHING_KNOWN)));
     }
 
     private Optional<UnlistedWood> known(String typed) {
@@ -108,7 +110,7 @@ final class WoodNames {
                         .map(classes::get)
                         .filter(found -> found != null)
                         .findFirst())
-                .map(woodClass -> wood(typed, typed, woodClass, "as remembered for woods of that name"));
+                .map(woodClass -> wood(typed, typed, woodClass, Message.of("wood-class.remembered")));
     }
 
     private Optional<UnlistedWood> likeListed(String typed) {
@@ -118,8 +120,11 @@ final class WoodNames {
         for (String word : words(typed)) {
             for (Map.Entry<String, List<MaterialRow>> kind : kinds.entrySet()) {
                 if (alike(word, kind.getKey())) {
-                    return Optional.of(
-                            wood(typed, typed, commonest(kind.getValue()), "since its name is like " + kind.getKey()));
+                    return Optional.of(wood(
+                            typed,
+                            typed,
+                            commonest(kind.getValue()),
+                            Message.of("wood-class.like", Map.of("kind", Message.verbatim(kind.getKey())))));
                 }
             }
         }
@@ -130,10 +135,10 @@ final class WoodNames {
         return words(typed).stream()
                 .filter(word -> word.endsWith(ANY_WOOD) || WOOD_WORDS.contains(word))
                 .findFirst()
-                .map(word -> wood(typed, typed, ANY_WOOD, "since nothing is known of it"));
+                .map(word -> wood(typed, typed, ANY_WOOD, NOTHING_KNOWN));
     }
 
-    private UnlistedWood wood(String typed, String name, String woodClass, String why) {
+    private UnlistedWood wood(String typed, String name, String woodClass, Message why) {
         String id = typed.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", "-");
         return new UnlistedWood(id, String.join(" ", words(name)), rows.get(woodClass), why);
     }

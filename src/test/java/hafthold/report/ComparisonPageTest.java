@@ -188,7 +188,7 @@ class ComparisonPageTest {
 
     @Test
     void showsEveryFindingOnceUnderItsHeading() {
-        for (FindingDigest digest : FindingDigest.of(comparison)) {
+        for (FindingDigest digest : FindingDigest.of(BenchStyle.ENGLISH, comparison)) {
             long shown = page.select("li").stream()
                     .filter(item -> plain(item.text()).endsWith(digest.text()))
                     .count();

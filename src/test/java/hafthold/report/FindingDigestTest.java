@@ -11,7 +11,7 @@ class FindingDigestTest {
 
     @Test
     void tellsEqualSentencesOnceForAllTheyConcern() {
-        List<FindingDigest> digests = FindingDigest.of(InventedComparison.glued());
+        List<FindingDigest> digests = FindingDigest.of(BenchStyle.ENGLISH, InventedComparison.glued());
         FindingDigest drying = digests.stream()
                 .filter(digest -> digest.text().startsWith("speed of drying"))
                 .findFirst()
@@ -25,7 +25,7 @@ class FindingDigestTest {
 
     @Test
     void keepsTheOrderOfKinds() {
-        List<Kind> kinds = FindingDigest.of(InventedComparison.glued()).stream()
+        List<Kind> kinds = FindingDigest.of(BenchStyle.ENGLISH, InventedComparison.glued()).stream()
                 .map(FindingDigest::kind)
                 .toList();
         assertEquals(kinds.stream().sorted().toList(), kinds);

@@ -9,6 +9,7 @@ import hafthold.decide.Advice;
 import hafthold.decide.KnifeFit;
 import hafthold.decide.Reason;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -27,7 +28,7 @@ class FitPageTest {
     private static final String COMMAND = "hafthold fit \"my knife.toml\" --out report";
     private static final String INPUT = "[tang]\nwidth = \"26 mm\" # <edge> & edge\n";
     private static final List<Finding> CAUTIONS =
-            List.of(new Finding(Finding.Kind.CAUTION, "all", "Dust: sand with extraction."));
+            List.of(new Finding(Finding.Kind.CAUTION, "all", Message.verbatim("Dust: sand with extraction.")));
     private static final FitPage PAGE =
             new FitPage(BenchStyle.ENGLISH, InventedKnives.LIMITS, CAUTIONS, INPUT, COMMAND);
 
@@ -245,10 +246,11 @@ class FitPageTest {
         Document page = page(fit);
         for (Finding finding :
                 Stream.concat(fit.findings().stream(), CAUTIONS.stream()).toList()) {
+            String text = BenchStyle.ENGLISH.tell(finding.message());
             long shown = page.select("li").stream()
-                    .filter(item -> plain(item.text()).endsWith(plain(finding.text())))
+                    .filter(item -> plain(item.text()).endsWith(plain(text)))
                     .count();
-            assertEquals(1, shown, finding.text());
+            assertEquals(1, shown, text);
         }
         assertTrue(page.selectFirst("section.mind").text().contains("extraction"));
     }

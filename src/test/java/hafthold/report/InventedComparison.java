@@ -30,6 +30,7 @@ import hafthold.simulate.WorstPins;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
 import hafthold.source.Finding.Kind;
+import hafthold.source.Message;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -130,9 +131,10 @@ public final class InventedComparison {
         }
         return new Comparison(
                 "nordhavn",
-                place,
+                Message.verbatim(place),
                 "heated-home",
-                change.apply("heated to 21 °C, moisture of the outdoor air plus a little from living"),
+                Message.verbatim(
+                        change.apply("heated to 21 °C, moisture of the outdoor air plus a little from living")),
                 new Handle(
                         Length.ofMillimetres(115),
                         Length.ofMillimetres(26),
@@ -147,13 +149,17 @@ public final class InventedComparison {
                 indoors,
                 ranked,
                 List.of(
-                        new Finding(Kind.DEFAULT, "hygrometer", "read right to 5 points of humidity"),
-                        new Finding(Kind.DEFAULT, "limits", "a workshop's judgement; no published tolerance was found"),
+                        new Finding(Kind.DEFAULT, "hygrometer", Message.verbatim("read right to 5 points of humidity")),
+                        new Finding(
+                                Kind.DEFAULT,
+                                "limits",
+                                Message.verbatim("a workshop's judgement; no published tolerance was found")),
                         new Finding(
                                 Kind.EXTRAPOLATION,
                                 "air",
-                                "the day-to-day weather is made up around monthly means, not measured"),
-                        new Finding(Kind.CAUTION, "dust", "sand with extraction and a fitted mask")));
+                                Message.verbatim(
+                                        "the day-to-day weather is made up around monthly means, not measured")),
+                        new Finding(Kind.CAUTION, "dust", Message.verbatim("sand with extraction and a fitted mask"))));
     }
 
     private static List<HandleYear> years(Run run) {
@@ -236,12 +242,16 @@ public final class InventedComparison {
             Evidence evidence) {
         List<Finding> findings = new ArrayList<>();
         findings.add(new Finding(
-                Kind.ESTIMATE, id, "speed of drying taken from walnut-like wood, uncertain by a factor of 2.5"));
+                Kind.ESTIMATE,
+                id,
+                Message.verbatim("speed of drying taken from walnut-like wood, uncertain by a factor of 2.5")));
         if (evidence == Evidence.MEMORY) {
-            findings.add(new Finding(Kind.ESTIMATE, id, "shrinkage as remembered, the print was not seen again"));
+            findings.add(new Finding(
+                    Kind.ESTIMATE, id, Message.verbatim("shrinkage as remembered, the print was not seen again")));
         }
         if (id.equals("teak")) {
-            findings.add(new Finding(Kind.CAUTION, id, "its dust can make skin and lungs touchy: gloves and mask"));
+            findings.add(new Finding(
+                    Kind.CAUTION, id, Message.verbatim("its dust can make skin and lungs touchy: gloves and mask")));
         }
         return year(run, id, name, Family.WOOD, cut, width, thickness, uptake, 0.0, 0.25, evidence, findings);
     }
@@ -259,10 +269,12 @@ public final class InventedComparison {
                 0.0,
                 0.45,
                 Evidence.ESTIMATED,
-                List.of(new Finding(
-                        Kind.ESTIMATE,
-                        id,
-                        "resin in the pores slows water; tests say it finally moves nearly as much as plain wood")));
+                List.of(
+                        new Finding(
+                                Kind.ESTIMATE,
+                                id,
+                                Message.verbatim(
+                                        "resin in the pores slows water; tests say it finally moves nearly as much as plain wood"))));
     }
 
     private static HandleYear other(
@@ -276,7 +288,10 @@ public final class InventedComparison {
             Evidence evidence) {
         double doubt = evidence == Evidence.UNKNOWN ? 0.9 : evidence == Evidence.PUBLISHED ? 0.2 : 0.4;
         List<Finding> findings = evidence == Evidence.UNKNOWN
-                ? List.of(new Finding(Kind.ESTIMATE, id, "no such name in the tables; a middling hardwood was taken"))
+                ? List.of(new Finding(
+                        Kind.ESTIMATE,
+                        id,
+                        Message.verbatim("no such name in the tables; a middling hardwood was taken")))
                 : List.of();
         return year(run, id, name, family, Cut.NONE, width, width, uptake, perKelvin, doubt, evidence, findings);
     }
@@ -331,7 +346,8 @@ public final class InventedComparison {
                                 .map(finding -> new Finding(
                                         finding.kind(),
                                         finding.subject(),
-                                        run.change().apply(finding.text())))
+                                        Message.verbatim(
+                                                run.change().apply(BenchStyle.ENGLISH.tell(finding.message())))))
                                 .toList()),
                 new HandleDays(
                         IntStream.range(0, DAYS)

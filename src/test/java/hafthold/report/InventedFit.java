@@ -38,6 +38,7 @@ import hafthold.simulate.Step;
 import hafthold.simulate.WorstPins;
 import hafthold.source.Evidence;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import hafthold.table.BuildFile;
 import hafthold.table.KnifeFile;
 import hafthold.table.MaterialLibrary;
@@ -82,8 +83,11 @@ final class InventedFit {
                 List.of(new Advice.Effect(Reason.Kind.PIN_CRACK, 1.3, 0)),
                 Verdict.CHANGE);
         List<Finding> findings = List.of(
-                new Finding(Finding.Kind.ESTIMATE, "limits", "How much may show is a workshop's judgement."),
-                new Finding(Finding.Kind.DEFAULT, "liners", "The file says nothing of liners."));
+                new Finding(
+                        Finding.Kind.ESTIMATE,
+                        "limits",
+                        Message.verbatim("How much may show is a workshop's judgement.")),
+                new Finding(Finding.Kind.DEFAULT, "liners", Message.verbatim("The file says nothing of liners.")));
         return new FullTangFit(
                 knife,
                 Destination.recorded(

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import hafthold.source.Finding;
 import hafthold.source.Finding.Kind;
+import hafthold.source.Message;
 import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -20,10 +21,10 @@ class JsonFiguresTest {
             JsonFigures.findings(
                     generator,
                     List.of(
-                            new Finding(Kind.CAUTION, "teak", "Dust."),
-                            new Finding(Kind.ESTIMATE, "teak", "Dust."),
-                            new Finding(Kind.CAUTION, "wenge", "Dust."),
-                            new Finding(Kind.CAUTION, "teak", "Dust.")));
+                            new Finding(Kind.CAUTION, "teak", Message.verbatim("Dust.")),
+                            new Finding(Kind.ESTIMATE, "teak", Message.verbatim("Dust.")),
+                            new Finding(Kind.CAUTION, "wenge", Message.verbatim("Dust.")),
+                            new Finding(Kind.CAUTION, "teak", Message.verbatim("Dust."))));
             generator.writeEndObject();
         });
         assertEquals(

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hafthold.air.Setting;
+import hafthold.source.Message;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,8 +22,10 @@ class SettingsPageTest {
         String page = String.join(" ", Files.readAllLines(PAGE));
         for (Setting setting : Setting.all()) {
             assertTrue(page.contains("`" + setting.id() + "`"), setting.id());
-            assertTrue(page.contains(setting.rule()), setting.rule());
-            assertTrue(page.contains(setting.basis()), setting.basis());
+            for (Message told : List.of(setting.rule(), setting.basis())) {
+                String words = BenchStyle.ENGLISH.tell(told);
+                assertTrue(page.contains(words), words);
+            }
         }
     }
 

@@ -29,7 +29,7 @@ class SituationWordsTest {
                 .toList());
         assertEquals(humidity.of(humidity.lowestMonth()), Double.parseDouble(air.group(2)), 0.5);
         assertEquals(humidity.of(humidity.highestMonth()), Double.parseDouble(air.group(3)), 0.5);
-        assertTrue(lives.endsWith(comparison.settingRule()), lives);
+        assertTrue(lives.endsWith(BenchStyle.ENGLISH.tell(comparison.settingRule())), lives);
     }
 
     @Test
@@ -37,6 +37,6 @@ class SituationWordsTest {
         Destination oslo = Destination.of(PlaceTable.read(TableSet.builtIn()).find("oslo"), HeatedHome.usual());
         String lives = WORDS.lives(oslo);
         assertTrue(lives.contains("% humidity through the year. "), lives);
-        assertTrue(lives.endsWith(oslo.lives()), lives);
+        assertTrue(lives.endsWith(BenchStyle.ENGLISH.tell(oslo.lives())), lives);
     }
 }

@@ -16,6 +16,7 @@ import hafthold.quantity.Band;
 import hafthold.quantity.Length;
 import hafthold.source.Evidence;
 import hafthold.source.Figure;
+import hafthold.source.Message;
 import hafthold.table.EventTable;
 import hafthold.table.EventWords;
 import hafthold.table.FinishTable;
@@ -47,7 +48,8 @@ class EventRunTest {
         Figure same = new Figure(Band.exact(0), Evidence.ASSUMED, "own", "");
         Event nothing = new Event(
                 "nothing",
-                "nothing",
+                Message.verbatim("nothing"),
+                Message.verbatim("own"),
                 List.of(new EventPhase(
                         5 * HOUR,
                         new EventPhase.KeptVapour(),

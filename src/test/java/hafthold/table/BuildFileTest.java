@@ -22,6 +22,7 @@ import hafthold.quantity.Length;
 import hafthold.quantity.MoistureContent;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
+import hafthold.report.BenchStyle;
 import hafthold.source.Finding;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -336,7 +337,7 @@ class BuildFileTest {
     private static String text(BuildFile file, String subject) {
         return file.findings().stream()
                 .filter(finding -> finding.subject().equals(subject))
-                .map(Finding::text)
+                .map(finding -> BenchStyle.ENGLISH.tell(finding.message()))
                 .findFirst()
                 .orElseThrow();
     }

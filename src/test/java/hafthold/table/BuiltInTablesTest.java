@@ -9,6 +9,7 @@ import hafthold.air.Place;
 import hafthold.material.Hybrid;
 import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
+import hafthold.report.BenchStyle;
 import hafthold.source.Source;
 import java.util.List;
 import java.util.Map;
@@ -78,7 +79,7 @@ class BuiltInTablesTest {
 
     private static String minded(String id) {
         return CautionTable.read(TABLES).about(LIBRARY.find(id)).stream()
-                .map(finding -> finding.text())
+                .map(finding -> BenchStyle.ENGLISH.tell(finding.message()))
                 .collect(Collectors.joining(" "));
     }
 

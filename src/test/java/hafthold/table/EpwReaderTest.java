@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hafthold.air.AirSeries;
+import hafthold.report.BenchStyle;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.StringReader;
@@ -15,6 +16,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -84,9 +86,7 @@ class EpwReaderTest {
         assertEquals(0.2, bridged.air().temperatureCelsius(24 + 6), 1e-12);
         // Humidity climbs by one point an hour from 42 at two o'clock to 50 at ten.
         assertEquals(0.46, bridged.air().relativeHumidityFraction(24 + 6), 1e-12);
-        assertTrue(
-                bridged.findings().toString().contains("lacks 7 of its hours in 1 gap, the longest of 7"),
-                bridged.findings().toString());
+        assertTrue(told(bridged).contains("lacks 7 of its hours in 1 gap, the longest of 7"), told(bridged));
     }
 
     @Test
@@ -129,7 +129,7 @@ class EpwReaderTest {
     void missingMarksAreCountedAndAYearOfNothingButMarksIsAFault() {
         HourlyFile file = read(year(2001).replace("2001,3,5,12,60,x,6.4,0.0,52,", "2001,3,5,12,60,x,6.4,99.9,999,"));
         assertEquals(1, file.filledHours());
-        assertTrue(file.findings().toString().contains("marked as missing: 1."));
+        assertTrue(told(file).contains("marked as missing: 1."));
         assertFault(
                 "haven.epw: holds no readings; expected a row a reading below the header",
                 year(2001).replaceAll("60,x,[0-9.]+,", "60,x,99.9,"));
@@ -236,5 +236,11 @@ class EpwReaderTest {
         assertEquals(
                 message,
                 assertThrows(InvalidTableException.class, () -> read(text)).getMessage());
+    }
+
+    private static String told(HourlyFile file) {
+        return file.findings().stream()
+                .map(finding -> BenchStyle.ENGLISH.tell(finding.message()))
+                .collect(Collectors.joining(" "));
     }
 }

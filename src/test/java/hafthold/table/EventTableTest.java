@@ -11,7 +11,8 @@ import hafthold.air.Event;
 import hafthold.air.EventOccurrence;
 import hafthold.air.EventPhase;
 import hafthold.air.EventSchedule;
-import hafthold.source.Finding;
+import hafthold.report.BenchStyle;
+import hafthold.source.Message;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -50,7 +51,8 @@ class EventTableTest {
                         "parcel-pack")),
                 ids::toString);
         assertAll(EVENTS.all().stream()
-                .map(event -> () -> assertTrue(event.finding().text().contains("Rests on: "), event.id())));
+                .map(event -> () -> assertTrue(
+                        BenchStyle.ENGLISH.tell(event.finding().message()).contains("Rests on: "), event.id())));
     }
 
     @Test
@@ -105,7 +107,9 @@ class EventTableTest {
                 List.of(
                         "No date was said, so hot car is taken on 16 July 12:00, the middle of the hottest week outdoors;"
                                 + " write 'from 07-15' for another."),
-                asked.taken().stream().map(Finding::text).toList());
+                asked.taken().stream()
+                        .map(finding -> BenchStyle.ENGLISH.tell(finding.message()))
+                        .toList());
     }
 
     private static AirSeries cosineYear(int warmestDay) {
@@ -154,7 +158,10 @@ class EventTableTest {
         write(folder, "dishwasher,eco programme,20,water,45,48,50,C,own,step,spray,,,shop,measured,measured\n");
         EventTable table = EventTable.read(TableSet.with(folder));
         assertEquals(1, table.find("dishwasher").phases().size());
-        assertEquals("eco programme", table.find("dishwasher").name());
+        assertEquals(Message.verbatim("eco programme"), table.find("dishwasher").name());
+        assertEquals(
+                Message.tabled("table.event.soak", "left in the sink"),
+                table.find("soak").name());
         assertFalse(table.find("soak").phases().isEmpty());
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hafthold.air.AirSeries;
+import hafthold.report.BenchStyle;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.StringReader;
@@ -37,9 +38,7 @@ class LoggerCsvReaderTest {
         HourlyFile slow = read(hours(0, 8760, 6));
         assertEquals(10.5, slow.air().temperatureCelsius(5), 1e-9);
         assertEquals(0, slow.filledHours());
-        assertTrue(
-                slow.findings().toString().contains("6 hours apart"),
-                slow.findings().toString());
+        assertTrue(told(slow).contains("6 hours apart"), told(slow));
     }
 
     @Test
@@ -147,9 +146,7 @@ class LoggerCsvReaderTest {
     void ofSeveralYearsTheLast365DaysCount() {
         HourlyFile file = read(hours(0, 2 * 8760 + 5, 1));
         assertEquals(20, file.air().temperatureCelsius(5), 1e-9);
-        assertTrue(
-                file.findings().toString().contains("runs over 730 days; the last 365, to 1 January, are taken."),
-                file.findings().toString());
+        assertTrue(told(file).contains("runs over 730 days; the last 365, to 1 January, are taken."), told(file));
     }
 
     @Test
@@ -158,9 +155,7 @@ class LoggerCsvReaderTest {
         HourlyFile file = read(text);
         assertEquals(0, file.filledHours());
         assertEquals(12, file.air().temperatureCelsius(20), 1e-9);
-        assertTrue(
-                file.findings().toString().contains("with 30 hours that they lack from the years before"),
-                file.findings().toString());
+        assertTrue(told(file).contains("with 30 hours that they lack from the years before"), told(file));
     }
 
     @Test
@@ -170,11 +165,10 @@ class LoggerCsvReaderTest {
         assertEquals(6, file.filledHours());
         assertEquals(10 + 4.3, file.air().temperatureCelsius(43), 1e-9);
         assertTrue(
-                file.findings()
-                        .toString()
+                told(file)
                         .contains("logger.csv lacks 6 of its hours in 1 gap, the longest of 6; they were put in on a"
                                 + " straight line."),
-                file.findings().toString());
+                told(file));
         assertFault(
                 "logger.csv: has nothing for 7 hours after 2 January, 15:00; expected gaps of 6 hours at most;"
                         + " --allow-gaps draws a straight line over as many as 720",
@@ -196,7 +190,7 @@ class LoggerCsvReaderTest {
         HourlyFile file = read(text);
         assertEquals(2, file.filledHours());
         assertEquals(10.5, file.air().temperatureCelsius(5), 1e-9);
-        assertTrue(file.findings().toString().contains("without a reading, passed over: 2."));
+        assertTrue(told(file).contains("without a reading, passed over: 2."));
     }
 
     @Test
@@ -205,10 +199,8 @@ class LoggerCsvReaderTest {
         HourlyFile file = read(text);
         assertEquals(10.5, file.air().temperatureCelsius(5), 1e-12);
         assertEquals(10.6, file.air().temperatureCelsius(6), 1e-12);
-        assertTrue(file.findings().toString().contains("same time as the row before: 1,"));
-        assertTrue(file.findings()
-                .toString()
-                .contains("goes back, as in rows out of order or at the end of summer time: 1;"));
+        assertTrue(told(file).contains("same time as the row before: 1,"));
+        assertTrue(told(file).contains("goes back, as in rows out of order or at the end of summer time: 1;"));
     }
 
     /** Invented: a clock put forward on 30 March and back on 26 October 2025 at 2 and 3 o'clock. */
@@ -225,8 +217,8 @@ class LoggerCsvReaderTest {
         HourlyFile file = read(text.toString());
         assertEquals(1, file.filledHours());
         assertEquals(20, file.air().temperatureCelsius(5000), 1e-12);
-        assertTrue(file.findings().toString().contains("same time as the row before: 1,")
-                || file.findings().toString().contains("summer time: 1;"));
+        assertTrue(told(file).contains("same time as the row before: 1,")
+                || told(file).contains("summer time: 1;"));
     }
 
     @Test
@@ -250,7 +242,7 @@ class LoggerCsvReaderTest {
 
     @Test
     void timesInUtcAreNoted() {
-        assertTrue(read(clock(2025, "Z")).findings().toString().contains("are UTC"));
+        assertTrue(told(read(clock(2025, "Z"))).contains("are UTC"));
         assertEquals(List.of(), read(clock(2025, "+09:00")).findings());
     }
 
@@ -274,9 +266,7 @@ class LoggerCsvReaderTest {
         HourlyFile file = read(hours(8, 8760, 24));
         assertEquals(0, file.filledHours());
         assertEquals(20, file.air().temperatureCelsius(5000), 1e-9);
-        assertTrue(
-                file.findings().toString().contains("lie 24 hours apart"),
-                file.findings().toString());
+        assertTrue(told(file).contains("lie 24 hours apart"), told(file));
         assertFault("logger.csv: has readings 168 hours apart; expected one a day at least", hours(8, 8760, 7 * 24));
     }
 
@@ -312,9 +302,7 @@ class LoggerCsvReaderTest {
         assertEquals(8760, file.air().size());
         assertEquals(0, file.filledHours());
         assertEquals(20.45, file.air().temperatureCelsius(4000), 0.3);
-        assertTrue(
-                file.findings().toString().contains("the last 365"),
-                file.findings().toString());
+        assertTrue(told(file).contains("the last 365"), told(file));
     }
 
     @Test
@@ -412,5 +400,11 @@ class LoggerCsvReaderTest {
         assertEquals(
                 message,
                 assertThrows(InvalidTableException.class, () -> read(text)).getMessage());
+    }
+
+    private static String told(HourlyFile file) {
+        return file.findings().stream()
+                .map(finding -> BenchStyle.ENGLISH.tell(finding.message()))
+                .collect(Collectors.joining(" "));
     }
 }

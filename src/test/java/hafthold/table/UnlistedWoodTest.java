@@ -10,6 +10,7 @@ import hafthold.material.Cut;
 import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
 import hafthold.quantity.Band;
+import hafthold.report.BenchStyle;
 import hafthold.source.Evidence;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,7 +42,9 @@ class UnlistedWoodTest {
                 () -> assertEquals(Evidence.UNKNOWN, wood.evidence()),
                 () -> assertEquals(1, wood.findings().size()),
                 () -> assertTrue(
-                        wood.findings().get(0).text().contains("The class " + woodClass + " ("),
+                        BenchStyle.ENGLISH
+                                .tell(wood.findings().get(0).message())
+                                .contains("The class " + woodClass + " ("),
                         wood.findings().toString()));
     }
 
