@@ -183,17 +183,25 @@ record Doubt(ToDoubleFunction<Input> ofOrder, ToDoubleBiFunction<Input, Material
         return at(position(Input.SOFTENING, material), figure.band());
     }
 
-    /** Factor on the use of strength beside a pin, by stiffness, strength and relaxation together. */
-    double crackFactor(Material material) {
-        double stiffer = material.sheet()
+    /** Factor on the stiffness of a material across its grain. */
+    double stiffnessFactor(Material material) {
+        return material.sheet()
                 .figure(Property.YOUNGS_MODULUS, Axis.ACROSS)
                 .map(figure -> stiffness(material, figure) / figure.value())
                 .orElse(1.0);
-        double stronger = material.sheet()
+    }
+
+    /** Factor on the strength of a material in tension across its grain. */
+    double strengthFactor(Material material) {
+        return material.sheet()
                 .figure(Property.TENSION_STRENGTH, Axis.ACROSS)
                 .map(figure -> strength(material, figure) / figure.value())
                 .orElse(1.0);
-        return stiffer / stronger * lastingShare() / LASTING_SHARE.value();
+    }
+
+    /** Factor on the use of strength beside a pin, by stiffness, strength and relaxation together. */
+    double crackFactor(Material material) {
+        return stiffnessFactor(material) / strengthFactor(material) * lastingShare() / LASTING_SHARE.value();
     }
 
     /** Angle by which the rings are turned away from the stated cut, radians; what has no rings has none. */

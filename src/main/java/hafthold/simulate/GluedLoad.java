@@ -71,6 +71,32 @@ record GluedLoad(double glue, Optional<Double> split) {
         return new GluedLoad(glue, weakest(parts).map(bears -> most / bears));
     }
 
+    /**
+     * The same under a doubt. On steel, which gives way twenty times less than a scale, stress is in proportion to what the
+     * scale would move and to its stiffness; a soft glue takes some of the latter away, which is left out.
+     *
+     * @param share largest step under the doubt over that with everything at its value
+     */
+    GluedLoad under(Doubt doubt, double share, List<Hybrid.Part> parts, Bond bond) {
+        double lasting = doubt.lastingShare() / Doubt.NONE.lastingShare();
+        double stiffer = 0;
+        double stronger = Double.POSITIVE_INFINITY;
+        for (Hybrid.Part part : parts) {
+            stiffer += part.share().value() * doubt.stiffnessFactor(part.material());
+            stronger = Math.min(stronger, doubt.strengthFactor(part.material()));
+        }
+        double stress = share * lasting * stiffer;
+        double ofGlue = stress / glueStrength(bond, doubt) * glueStrength(bond, Doubt.NONE);
+        double ofScale = stress / stronger;
+        return new GluedLoad(glue * ofGlue, split.map(use -> use * ofScale));
+    }
+
+    private static double glueStrength(Bond bond, Doubt doubt) {
+        return GlueStrength.of(bond.adhesive(), doubt)
+                .map(GlueStrength::shearPascals)
+                .orElse(1.0);
+    }
+
     private static Optional<Double> weakest(List<Hybrid.Part> parts) {
         return parts.stream()
                 .map(part -> PinSplit.strength(part.material(), part.cut(), Doubt.NONE))

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 
 /**
  * One scale material on one handle through the customer's year.
@@ -174,11 +175,12 @@ public final class HandleEngine {
                 material instanceof Hybrid ? Cut.NONE : cut,
                 moisture.stockFraction(parts.get(0).material(), made(), Doubt.NONE),
                 Swing.of(course.hourly()),
-                scale.load(parts, spread),
                 ScaleStrength.of(parts),
                 PartsJoint.usePerStrain(parts),
                 restsOn);
-        HandleYear year = worst.of(spread, conditions);
+        List<Doubt> doubts = draws.doubts();
+        Optional<Spread<GluedLoad>> load = scale.load(parts, spread, doubts);
+        HandleYear year = worst.of(spread, load, conditions);
         List<Finding> findings = new ArrayList<>(material.findings());
         findings.addAll(PartingFindings.of(
                 material, cut, year.joint(), spread.value().free(), conditions, course, worst.finish()));
@@ -190,12 +192,13 @@ public final class HandleEngine {
                     material.id(),
                     Message.of("note.too-narrow", Map.of("least", Message.size(new Length(TOO_NARROW))))));
         }
-        Once<List<HandleYear>> samples = Once.from(() -> spread.samples().stream()
-                .map(sample -> worst.of(new Spread<>(sample, List.of()), conditions))
+        Once<List<HandleYear>> samples = Once.from(() -> IntStream.range(0, doubts.size())
+                .mapToObj(
+                        sample -> worst.of(spread.sample(sample), load.map(bears -> bears.sample(sample)), conditions))
                 .toList());
         return year.with(
                 new Grounds(restsOn, findings, moved, samples),
-                scale.days(draws.doubts()),
+                scale.days(doubts),
                 StaySpan.of(destination, course, scale::dailyEdge));
     }
 
@@ -205,12 +208,11 @@ public final class HandleEngine {
             Cut cut,
             double finish,
             Swing moisture,
-            Optional<HandleYear.Load> load,
             ScaleStrength strength,
             Optional<Double> jointUsePerStrain,
             RestsOn restsOn) {
 
-        HandleYear of(Spread<Movement> spread, Conditions conditions) {
+        HandleYear of(Spread<Movement> spread, Optional<Spread<GluedLoad>> load, Conditions conditions) {
             Spread<FreeMovement> free = spread.map(Movement::free);
             Band squeeze = free.of(FreeMovement::pinSqueeze);
             return new HandleYear(
@@ -236,11 +238,20 @@ public final class HandleEngine {
                             free.map(FreeMovement::joint),
                             conditions.handle().scaleThickness().metres(),
                             finish - moisture.least()),
-                    load,
+                    load.map(this::told),
                     conditions.destination().monthAt(spread.value().worstSample()),
                     new Grounds(restsOn, List.of()),
                     HandleDays.NONE,
                     List.of());
+        }
+
+        private HandleYear.Load told(Spread<GluedLoad> load) {
+            return new HandleYear.Load(
+                    load.of(GluedLoad::glue),
+                    load.value()
+                            .split()
+                            .flatMap(known ->
+                                    strength.use(load.of(bears -> bears.split().orElseThrow()))));
         }
     }
 }

@@ -36,8 +36,7 @@ public record HandleYear(
         List<StaySpan> stays) {
 
     /**
-     * Stress over strength of a glued scale, the year's worst. Its band is as wide as that of the edge step: what strength
-     * and relaxation add to it is worked out for a whole knife only.
+     * Stress over strength of a glued scale, the year's worst.
      *
      * @param glueUse of the glue
      * @param splitUse of the scale across its grain, held back by the glue; empty where its strength is not known

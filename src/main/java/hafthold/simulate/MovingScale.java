@@ -1,5 +1,6 @@
 package hafthold.simulate;
 
+import hafthold.knife.Bond;
 import hafthold.material.Hybrid;
 import hafthold.quantity.Band;
 import java.util.ArrayList;
@@ -131,16 +132,25 @@ final class MovingScale {
                 .orElseGet(() -> FreeMovement.edge(moving, conditions, warmth));
     }
 
-    /** What glue and scale bear at the value of every input, with the relative band of the step; empty where not glued. */
-    Optional<HandleYear.Load> load(List<Hybrid.Part> materials, Spread<Movement> spread) {
-        Band step = spread.of(Movement::edgeEither);
-        Band share = step.value() > 0 ? step.times(1 / step.value()) : Band.exact(1);
-        return sections.map(handle -> GluedLoad.of(
-                        materials, motions, handle, conditions.bond().orElseThrow(), conditions))
-                .map(load -> new HandleYear.Load(
-                        share.times(load.glue()),
-                        load.split()
-                                .flatMap(split -> ScaleStrength.of(materials).use(share.times(split)))));
+    /**
+     * What glue and scale bear in the year, everything at its value and in samples; empty where it is not glued. Samples are
+     * not led through the year again: stress goes with the step, see {@link GluedLoad#under}.
+     *
+     * @param spread the movements under the same doubts
+     */
+    Optional<Spread<GluedLoad>> load(List<Hybrid.Part> materials, Spread<Movement> spread, List<Doubt> doubts) {
+        if (sections.isEmpty()) {
+            return Optional.empty();
+        }
+        Bond bond = conditions.bond().orElseThrow();
+        GluedLoad value = GluedLoad.of(materials, motions, sections.get(), bond, conditions);
+        double step = spread.value().edgeEither();
+        List<GluedLoad> samples = new ArrayList<>();
+        for (int i = 0; i < doubts.size(); i++) {
+            double share = step > 0 ? spread.samples().get(i).edgeEither() / step : 1;
+            samples.add(value.under(doubts.get(i), share, materials, bond));
+        }
+        return Optional.of(new Spread<>(value, samples));
     }
 
     private int samplesADay() {

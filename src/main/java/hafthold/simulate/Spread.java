@@ -37,6 +37,11 @@ record Spread<T>(T value, List<T> samples) {
         return new Spread<>(part.apply(value), samples.stream().map(part).toList());
     }
 
+    /** One sample alone, without a band. */
+    Spread<T> sample(int number) {
+        return new Spread<>(samples.get(number), List.of());
+    }
+
     /** Band of a quantity that is zero or more. */
     Band of(ToDoubleFunction<T> quantity) {
         Band band = signed(quantity);

@@ -25,6 +25,7 @@ import hafthold.table.UsualBuild;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The quick sections of a comparison and the full ones of a fit answer alike about one handle: within 3 % of the free
@@ -70,6 +71,37 @@ class CompareAgreesWithFitTest {
         double head = largest(fit.pins().headProud(), fit.pins().headSunk());
         near("head proud", fit.pins().headProud(), compare.pins().headProud(), head);
         near("head sunk", fit.pins().headSunk(), compare.pins().headSunk(), head);
+    }
+
+    /**
+     * What the glue bears in samples of a comparison, where stress is taken to go with step, stiffness, strength and
+     * relaxation, against samples of a fit, each with sections of its own: both ends of the range within a fifth and 0.05
+     * of the strength.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "walnut-black, flat, yakutsk, heated-home, 8, 50",
+        "walnut-black, cross, yakutsk, heated-home, 8, 50",
+        "maple-sugar+lumen-resin, flat, yakutsk, heated-home, 8, 50",
+        "canvas-phenolic-c, none, singapore, uncooled-home, 8, 50",
+        "antler-reindeer, none, phoenix, heated-home, 8, 50",
+        "hybrid-maple-burl-epoxy, none, phoenix, heated-home, 8, 50"
+    })
+    void glueIsAsDoubtful(String material, String cut, String place, String setting, int thickness, int made) {
+        Destination destination = Destination.of(
+                PlaceTable.read(TABLES).find(place), Setting.find(setting).orElseThrow());
+        FullTangKnife knife = (FullTangKnife)
+                FitOrders.fullTang(material, cut, 110, thickness, made, FitOrders.pins(6, 0, "hard-epoxy", 20, 90));
+        Sampling few = new Sampling(40, 1);
+        Band fit = new BondedEngine(knife, destination, few).year().glueUse();
+        Band compare = new HandleEngine(conditions(knife, destination, made), few)
+                .year(knife.scale(), knife.cutLeft())
+                .load()
+                .orElseThrow()
+                .glueUse();
+        assertEquals(fit.value(), compare.value(), 0.05 * fit.value() + 0.01, "value");
+        assertEquals(fit.low(), compare.low(), 0.2 * fit.low() + 0.05, "low end");
+        assertEquals(fit.high(), compare.high(), 0.2 * fit.high() + 0.05, "high end");
     }
 
     private static void near(String what, Band expected, Band got, double free) {
