@@ -18,7 +18,6 @@ import hafthold.source.Finding;
 import hafthold.table.CautionTable;
 import hafthold.table.ClaimFile;
 import hafthold.table.EventTable;
-import hafthold.table.HourlyReading;
 import hafthold.table.KnifeFile;
 import hafthold.table.LimitTable;
 import hafthold.table.MaterialLibrary;
@@ -42,8 +41,9 @@ import picocli.CommandLine.Spec;
         name = "claim",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Judges a returned knife, described in a file with what was measured on it: the maker, the customer,"
-                + " or the weather; what comes back by itself, and when to true it up.")
+        description =
+                "Judges a returned knife, described in a file with what was measured on it: the maker, the customer,"
+                        + " or the weather; what comes back by itself, and when to true it up.")
 final class ClaimCommand implements Callable<Integer> {
     private static final int USUAL_SAMPLES = 400;
 
@@ -93,8 +93,9 @@ final class ClaimCommand implements Callable<Integer> {
         ClaimFile told = ClaimFile.read(file);
         KnifeFile read = KnifeFile.of(told.build(), file, set, MaterialLibrary.read(set), where.reading());
         if (!(read.knife() instanceof FullTangKnife knife)) {
-            throw new WrongUsageException("claims are judged for full-tang knives so far; for a stack see what its parts"
-                    + " do with 'hafthold fit'");
+            throw new WrongUsageException(
+                    "claims are judged for full-tang knives so far; for a stack see what its parts"
+                            + " do with 'hafthold fit'");
         }
         Claim claim = judge(told, read, knife, set);
         spec.commandLine()
@@ -133,8 +134,8 @@ final class ClaimCommand implements Callable<Integer> {
             return told.history().suspected().stream().map(table::find).toList();
         }
         return table.all().stream()
-                .filter(event -> event.phases().stream()
-                        .noneMatch(phase -> phase.around() instanceof EventPhase.ClosedBag))
+                .filter(event ->
+                        event.phases().stream().noneMatch(phase -> phase.around() instanceof EventPhase.ClosedBag))
                 .toList();
     }
 

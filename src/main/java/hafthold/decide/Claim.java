@@ -4,7 +4,6 @@ import hafthold.knife.FullTangKnife;
 import hafthold.knife.KnifeHistory;
 import hafthold.simulate.Destination;
 import hafthold.simulate.FitYear;
-import hafthold.simulate.HomeYear;
 import hafthold.source.Finding;
 import java.util.List;
 
@@ -40,6 +39,9 @@ public record Claim(
         double effectiveSamples,
         List<Finding> findings) {
 
+    /** Causes less likely than that are not named. */
+    public static final double WORTH_NAMING = 0.15;
+
     /** Keeps its own copies. */
     public Claim {
         rows = List.copyOf(rows);
@@ -55,14 +57,12 @@ public record Claim(
 
     /** The likelier causes: those that the verdict stands on. */
     public List<CauseChance> leading() {
-        return chances.stream().filter(chance -> chance.after() >= ClaimJudge.WORTH_NAMING).toList();
+        return chances.stream().filter(chance -> chance.after() >= WORTH_NAMING).toList();
     }
 
     /** The row that people ask about: the step furthest out for its error. */
     public ClaimRow main() {
-        return rows.stream()
-                .max((a, b) -> Double.compare(weight(a), weight(b)))
-                .orElseThrow();
+        return rows.stream().max((a, b) -> Double.compare(weight(a), weight(b))).orElseThrow();
     }
 
     private static double weight(ClaimRow row) {

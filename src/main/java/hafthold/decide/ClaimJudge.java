@@ -1,8 +1,8 @@
 package hafthold.decide;
 
+import hafthold.air.CommonYear;
 import hafthold.air.Event;
 import hafthold.air.HeldAir;
-import hafthold.air.CommonYear;
 import hafthold.knife.FitLimits;
 import hafthold.knife.FullTangKnife;
 import hafthold.knife.KnifeHistory;
@@ -39,9 +39,6 @@ import java.util.stream.IntStream;
  * @param sampling draws a cause
  */
 public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling sampling) {
-    /** Causes less likely than that are not named. */
-    static final double WORTH_NAMING = 0.15;
-
     /** From there on one cause is named alone. */
     private static final double NAMED_ALONE = 0.6;
 
@@ -70,7 +67,10 @@ public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling s
 
     /** One run of all causes. */
     private record Tried(
-            ReturnEngine engine, Map<Cause, List<ReturnSample>> byCause, Map<Cause, Double> before, ReturnPosterior posterior) {}
+            ReturnEngine engine,
+            Map<Cause, List<ReturnSample>> byCause,
+            Map<Cause, Double> before,
+            ReturnPosterior posterior) {}
 
     /**
      * The knife, judged.
@@ -136,16 +136,9 @@ public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling s
     private List<CauseChance> chances(Tried tried, KnifeHistory history) {
         Map<Cause, Double> after = tried.posterior().chances();
         List<CauseChance> chances = new ArrayList<>();
-        tried.byCause().forEach((cause, draws) -> chances.add(new CauseChance(
-                cause,
-                events.stream()
-                        .filter(event -> event.id().equals(cause.event()))
-                        .map(Event::name)
-                        .findFirst()
-                        .orElse(""),
-                tried.before().get(cause),
-                after.getOrDefault(cause, 0.0),
-                explains(draws, history))));
+        tried.byCause()
+                .forEach((cause, draws) -> chances.add(new CauseChance(
+                        cause, tried.before().get(cause), after.getOrDefault(cause, 0.0), explains(draws, history))));
         chances.sort(Comparator.comparingDouble(CauseChance::after).reversed());
         return chances;
     }
@@ -195,9 +188,11 @@ public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling s
                     readings.asFarOut(reading) >= (1 - TOGETHER) / measured.size(),
                     tried.posterior().fitted(i),
                     parts(reading, nominal[i], telling, shares, i),
-                    ReturnPosterior.spread(settled.isEmpty()
-                            ? new double[] {0}
-                            : settled.stream().mapToDouble(left -> left[step]).toArray())));
+                    settled.isEmpty()
+                            ? Optional.empty()
+                            : Optional.of(ReturnPosterior.spread(settled.stream()
+                                    .mapToDouble(left -> left[step])
+                                    .toArray()))));
         }
         return rows;
     }
@@ -229,8 +224,9 @@ public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling s
     }
 
     private static ClaimVerdict verdict(List<ClaimRow> rows, List<CauseChance> chances) {
-        boolean apart = rows.stream().anyMatch(row -> Math.abs(row.of(ClaimRow.Part.REST).value())
-                > row.measured().error().metres() * 1.6);
+        boolean apart = rows.stream()
+                .anyMatch(row -> Math.abs(row.of(ClaimRow.Part.REST).value())
+                        > row.measured().error().metres() * 1.6);
         if (apart || chances.stream().noneMatch(CauseChance::fits)) {
             return ClaimVerdict.NOT_EXPLAINED;
         }
@@ -263,16 +259,16 @@ public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling s
 
     /** The edge through the year where it lives, as usual. */
     private static List<Band> course(ReturnEngine engine, List<ReturnSample> usual) {
-        List<HomeYear> years =
-                usual.subList(0, Math.min(YEARS, usual.size())).parallelStream().map(engine::homeYear).toList();
+        List<HomeYear> years = usual.subList(0, Math.min(YEARS, usual.size())).parallelStream()
+                .map(engine::homeYear)
+                .toList();
         HomeYear value = engine.homeYear();
         return IntStream.range(0, CommonYear.DAYS)
                 .mapToObj(day -> {
                     Band spread = ReturnPosterior.spread(
                             years.stream().mapToDouble(year -> year.edge()[day]).toArray());
                     double middle = value.edge()[day];
-                    return new Band(
-                            Math.min(spread.low(), middle), middle, Math.max(spread.high(), middle));
+                    return new Band(Math.min(spread.low(), middle), middle, Math.max(spread.high(), middle));
                 })
                 .toList();
     }

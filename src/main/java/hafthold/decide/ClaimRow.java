@@ -3,6 +3,7 @@ package hafthold.decide;
 import hafthold.knife.MeasuredStep;
 import hafthold.quantity.Band;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One measured step beside what was to be expected. Steps in metres, signed as {@link MeasuredStep}.
@@ -14,7 +15,8 @@ import java.util.List;
  * @param consistent whether the weather explains it: all steps of a claim lie within their bands together in nine of ten
  * @param fitted the step itself, its error taken out as far as all that was measured tells; the middle nine tenths
  * @param parts the measured step shared out, in the order of {@link Part}
- * @param settled what will be left of it once the knife has come to rest in the air of final sanding
+ * @param settled what will be left of it once the knife has come to rest in the air of final sanding; empty where that air
+ *     is not known
  */
 public record ClaimRow(
         MeasuredStep measured,
@@ -23,7 +25,7 @@ public record ClaimRow(
         boolean consistent,
         Band fitted,
         List<Share> parts,
-        Band settled) {
+        Optional<Band> settled) {
 
     /** Keeps its own copy. */
     public ClaimRow {

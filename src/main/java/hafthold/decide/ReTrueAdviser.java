@@ -73,8 +73,7 @@ final class ReTrueAdviser {
 
     private Optional<Band> rest(double celsius, double humidity) {
         HeldAir air = new HeldAir(celsius, humidity);
-        return Settling.of(
-                        knife, Destination.recorded("bench", "bench", air, air.year(), 0))
+        return Settling.of(knife, Destination.recorded("bench", "bench", air, air.year(), 0))
                 .map(Settling::restDays);
     }
 

@@ -29,8 +29,7 @@ final class ReturnPosterior {
      *
      * @param before chance of each cause before anything was measured; they add up to 1
      */
-    ReturnPosterior(
-            List<MeasuredStep> measured, Map<Cause, List<ReturnSample>> byCause, Map<Cause, Double> before) {
+    ReturnPosterior(List<MeasuredStep> measured, Map<Cause, List<ReturnSample>> byCause, Map<Cause, Double> before) {
         samples = new ArrayList<>();
         List<Double> logs = new ArrayList<>();
         byCause.forEach((cause, draws) -> draws.forEach(draw -> {
@@ -80,8 +79,7 @@ final class ReturnPosterior {
     /** Mean and middle nine tenths of values that count alike. */
     static Band spread(double[] values) {
         hafthold.numeric.SampleQuantile quantile = new hafthold.numeric.SampleQuantile(values);
-        return band(
-                quantile.at(LOW), Arrays.stream(values).average().orElseThrow(), quantile.at(HIGH));
+        return band(quantile.at(LOW), Arrays.stream(values).average().orElseThrow(), quantile.at(HIGH));
     }
 
     private static Band band(double low, double mean, double high) {

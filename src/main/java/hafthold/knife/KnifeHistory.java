@@ -53,18 +53,12 @@ public record KnifeHistory(
 
     /** The last day on which something was measured. */
     public LocalDate lastMeasured() {
-        return measured.stream()
-                .map(MeasuredStep::on)
-                .max(LocalDate::compareTo)
-                .orElseThrow();
+        return measured.stream().map(MeasuredStep::on).max(LocalDate::compareTo).orElseThrow();
     }
 
     /** The first such day. */
     public LocalDate firstMeasured() {
-        return measured.stream()
-                .map(MeasuredStep::on)
-                .min(LocalDate::compareTo)
-                .orElseThrow();
+        return measured.stream().map(MeasuredStep::on).min(LocalDate::compareTo).orElseThrow();
     }
 
     /** True where a step was measured after the knife had come back to the bench. */

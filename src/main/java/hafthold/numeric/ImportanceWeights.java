@@ -25,9 +25,11 @@ public final class ImportanceWeights {
     public ImportanceWeights(double[] logWeights) {
         double most = Arrays.stream(logWeights).max().orElse(Double.NEGATIVE_INFINITY);
         if (!Double.isFinite(most)) {
-            throw new IllegalArgumentException("weights need a sample that can be, got " + logWeights.length + " samples");
+            throw new IllegalArgumentException(
+                    "weights need a sample that can be, got " + logWeights.length + " samples");
         }
-        double[] raw = Arrays.stream(logWeights).map(log -> Math.exp(log - most)).toArray();
+        double[] raw =
+                Arrays.stream(logWeights).map(log -> Math.exp(log - most)).toArray();
         double sum = Arrays.stream(raw).sum();
         weights = Arrays.stream(raw).map(weight -> weight / sum).toArray();
     }

@@ -6,6 +6,7 @@ import hafthold.decide.Claim;
 import hafthold.decide.ClaimRow;
 import hafthold.decide.ReTrue;
 import hafthold.knife.MeasuredStep;
+import hafthold.quantity.Band;
 import java.io.IOException;
 import java.util.Locale;
 
@@ -70,7 +71,7 @@ public final class ClaimJson {
             band(json, share.part().name().toLowerCase(Locale.ROOT) + "_mm", share.metres());
         }
         json.writeEndObject();
-        band(json, "settled_mm", row.settled());
+        JsonFigures.band(json, "settled_mm", row.settled().map(ClaimJson::millimetres));
         json.writeEndObject();
     }
 
@@ -90,7 +91,11 @@ public final class ClaimJson {
         json.writeEndObject();
     }
 
-    private static void band(JsonGenerator json, String key, hafthold.quantity.Band band) throws IOException {
+    private static Band millimetres(Band band) {
+        return new Band(MILLI * band.low(), MILLI * band.value(), MILLI * band.high());
+    }
+
+    private static void band(JsonGenerator json, String key, Band band) throws IOException {
         JsonFigures.band(json, key, band, MILLI);
     }
 }

@@ -5,9 +5,9 @@ import hafthold.air.CommonYear;
 import hafthold.air.HeldAir;
 import hafthold.air.Stay;
 import hafthold.air.StayChain;
+import hafthold.knife.FullTangKnife;
 import hafthold.knife.KnifeHistory;
 import hafthold.knife.WorkState.SettledAir;
-import hafthold.knife.FullTangKnife;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -56,7 +56,8 @@ final class KnifeWay {
                 stays.add(held(
                         history.finished(),
                         "workshop",
-                        new HeldAir(shop.temperature().celsius(), shop.humidity().fraction())));
+                        new HeldAir(
+                                shop.temperature().celsius(), shop.humidity().fraction())));
             }
             LocalDate from = stays.isEmpty() ? history.finished() : history.delivered();
             stays.add(at(from.isBefore(remembered) ? remembered : from));

@@ -79,15 +79,14 @@ final class PointSteps {
     }
 
     private double[] overBolster(Side side) {
-        double[] bolster = new BolsterLine(
-                        setup, knife.bolster().orElseThrow())
-                .overTang(doubt, celsius);
+        double[] bolster = new BolsterLine(setup, knife.bolster().orElseThrow()).overTang(doubt, celsius);
         double[] scale = year(side, section(side, plan -> plan.acrossWidth(BOLSTER)), SectionOutput.EDGE_MID);
         return YearSeries.difference(scale, bolster);
     }
 
     private StiffnessNodes widest(Side side) {
-        return section(side, plan -> plan.acrossWidth(SectionPlan.positions(knife).get(0)));
+        return section(
+                side, plan -> plan.acrossWidth(SectionPlan.positions(knife).get(0)));
     }
 
     private StiffnessNodes section(Side side, Function<SectionPlan, BondedSection> cut) {

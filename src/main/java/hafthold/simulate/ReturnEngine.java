@@ -61,8 +61,7 @@ public final class ReturnEngine {
         year = new LayerMoisture(home);
         Draws draws = new Draws(sampling);
         doubts = draws.doubts();
-        setup = new BondedEngine.Setup(
-                knife, home, draws, year, new ConcurrentHashMap<>(), new ConcurrentHashMap<>());
+        setup = new BondedEngine.Setup(knife, home, draws, year, new ConcurrentHashMap<>(), new ConcurrentHashMap<>());
         handle = SectionPlan.handle(knife);
         days = history.measured().stream()
                 .map(MeasuredStep::on)
@@ -87,9 +86,7 @@ public final class ReturnEngine {
         }
         liners = knife.liners().stream()
                 .map(liner -> way.of(
-                        liner,
-                        PartSlab.liner(liner, handle.tangWidth().metres() / 2, knife.finish(), Doubt.NONE),
-                        1))
+                        liner, PartSlab.liner(liner, handle.tangWidth().metres() / 2, knife.finish(), Doubt.NONE), 1))
                 .toList();
         celsius = way.celsius();
         traces = new ConcurrentHashMap<>();
@@ -174,7 +171,8 @@ public final class ReturnEngine {
     private double[] steps(Doubt doubt) {
         KnifeMoments moments = new KnifeMoments(
                 scales.stream()
-                        .map(parts -> parts.stream().map(part -> part.course(doubt)).toList())
+                        .map(parts ->
+                                parts.stream().map(part -> part.course(doubt)).toList())
                         .toList(),
                 liners.stream().map(liner -> liner.course(doubt)).toList(),
                 celsius);
@@ -238,13 +236,11 @@ public final class ReturnEngine {
     private HomeYear homeYear(Doubt doubt) {
         List<List<LayeredCourse>> courses = knife.sides().stream()
                 .map(cut -> HandleEngine.partsOf(knife.scale(), cut).stream()
-                        .map(part -> daily(
-                                year.scale(part.material(), part.cut(), handle, knife.finish(), doubt)))
+                        .map(part -> daily(year.scale(part.material(), part.cut(), handle, knife.finish(), doubt)))
                         .toList())
                 .toList();
         List<LayeredCourse> sheets = knife.liners().stream()
-                .map(liner -> daily(
-                        year.liner(liner, handle.tangWidth().metres() / 2, knife.finish(), doubt)))
+                .map(liner -> daily(year.liner(liner, handle.tangWidth().metres() / 2, knife.finish(), doubt)))
                 .toList();
         double[] warmth = new double[CommonYear.HOURS];
         Arrays.setAll(warmth, home().air()::temperatureCelsius);

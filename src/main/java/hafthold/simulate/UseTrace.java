@@ -51,7 +51,8 @@ final class UseTrace {
         // What would run beyond the year's end is moved back to it: a few weeks of season more or less.
         int first = Math.min(day, CommonYear.DAYS - DAYS - 2);
         EventSchedule once = new EventSchedule(
-                List.of(new EventOccurrence(event, first * DAY_SECONDS + NOON_SECONDS, Double.POSITIVE_INFINITY, 1)), 1);
+                List.of(new EventOccurrence(event, first * DAY_SECONDS + NOON_SECONDS, Double.POSITIVE_INFINITY, 1)),
+                1);
         Years with = new Years(once);
         Years without = new Years(EventSchedule.none());
         int from = first + (int) Math.ceil(event.seconds() / DAY_SECONDS);
@@ -100,15 +101,13 @@ final class UseTrace {
                 scales.add(HandleEngine.partsOf(knife.scale(), cut).stream()
                         .map(part -> of(
                                 run,
-                                EventScale.of(
-                                        part.material(), part.cut(), handle, knife.finish(), tang, Doubt.NONE)))
+                                EventScale.of(part.material(), part.cut(), handle, knife.finish(), tang, Doubt.NONE)))
                         .toList());
             }
             liners = knife.liners().stream()
                     .map(liner -> of(
                             run,
-                            EventScale.ofLiner(
-                                    liner, handle.tangWidth().metres() / 2, knife.finish(), Doubt.NONE)))
+                            EventScale.ofLiner(liner, handle.tangWidth().metres() / 2, knife.finish(), Doubt.NONE)))
                     .toList();
         }
 
@@ -122,7 +121,9 @@ final class UseTrace {
             Arrays.setAll(celsius, air::temperatureCelsius);
             return new KnifeMoments(
                     scales.stream()
-                            .map(parts -> parts.stream().map(part -> daily(part, from, true)).toList())
+                            .map(parts -> parts.stream()
+                                    .map(part -> daily(part, from, true))
+                                    .toList())
                             .toList(),
                     liners.stream().map(part -> daily(part, from, false)).toList(),
                     daily(celsius, from));
@@ -172,8 +173,7 @@ final class UseTrace {
                         Doubt.NONE,
                         stiffness -> new SectionPlan(knife, parts, stiffness)
                                 .acrossWidth(SectionPlan.positions(knife).get(0)));
-                largest = Math.max(
-                        largest, ScaleSet.metres(width, parts, sinceGlueUp, Doubt.NONE.lastingShare()));
+                largest = Math.max(largest, ScaleSet.metres(width, parts, sinceGlueUp, Doubt.NONE.lastingShare()));
             }
             return largest;
         }

@@ -92,7 +92,8 @@ final class WayMoisture {
         DiffusivityNodes nodes = new DiffusivityNodes(material.water().orElseThrow());
         double start = start(material, Doubt.NONE);
         int wetter = nodes.size();
-        List<Other> others = airs.keySet().stream().filter(other -> other != Other.NONE).toList();
+        List<Other> others =
+                airs.keySet().stream().filter(other -> other != Other.NONE).toList();
         LayeredCourse[] computed = new LayeredCourse[2 * wetter + others.size()];
         IntStream.range(0, computed.length).parallel().forEach(number -> {
             boolean otherAir = number >= 2 * wetter;

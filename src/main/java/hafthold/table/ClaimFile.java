@@ -29,8 +29,7 @@ public record ClaimFile(BuildFile build, KnifeHistory history) {
         BuildFile.requireTables(file, text);
         List<Finding> findings = new ArrayList<>();
         TomlSection whole = TomlText.parse(file, text, findings);
-        BuildFile build =
-                BuildFile.of(whole, path.toAbsolutePath().getParent(), HistoryKeys.TABLES, findings);
+        BuildFile build = BuildFile.of(whole, path.toAbsolutePath().getParent(), HistoryKeys.TABLES, findings);
         KnifeHistory history = HistoryKeys.read(whole, build.build().made());
         hasNone(build, history).ifPresent(point -> {
             throw whole.faultAt("measured", point.word(), "a point that this knife has; it has no " + thing(point));
@@ -43,9 +42,12 @@ public record ClaimFile(BuildFile build, KnifeHistory history) {
         return history.measured().stream()
                 .map(MeasuredStep::point)
                 .filter(point -> switch (point) {
-                    case PIN_HEADS, PIN_GAP -> read.build() instanceof FullTangBuild full && full.pins().isEmpty();
-                    case BOLSTER -> read.build() instanceof FullTangBuild full
-                            && full.bolsterId().isEmpty();
+                    case PIN_HEADS, PIN_GAP ->
+                        read.build() instanceof FullTangBuild full
+                                && full.pins().isEmpty();
+                    case BOLSTER ->
+                        read.build() instanceof FullTangBuild full
+                                && full.bolsterId().isEmpty();
                     default -> false;
                 })
                 .findFirst();

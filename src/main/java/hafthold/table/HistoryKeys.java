@@ -60,7 +60,8 @@ final class HistoryKeys {
         if (ChronoUnit.DAYS.between(start, first) > KnifeHistory.MOST_DAYS) {
             throw since.fault("finished", "a day within 20 years of the first measuring");
         }
-        Optional<BenchRest> bench = file.has("bench") ? Optional.of(bench(file.section("bench"), made)) : Optional.empty();
+        Optional<BenchRest> bench =
+                file.has("bench") ? Optional.of(bench(file.section("bench"), made)) : Optional.empty();
         return file.has("bench")
                 ? file.section("bench")
                         .build(() -> new KnifeHistory(start, delivered, bench, measured, since.texts("suspected")))
@@ -105,14 +106,15 @@ final class HistoryKeys {
             Length error = one.or("error", SizeRange.MEASURING_ERROR, USUAL_ERROR, "the error of measuring");
             int before = steps.size();
             for (MeasuringPoint point : MeasuringPoint.values()) {
-                one.text(point.word()).ifPresent(typed -> steps.add(new MeasuredStep(
-                        on,
-                        point,
-                        StepWords.read(point, typed)
-                                .filter(step -> Math.abs(step.metres()) <= LARGEST_STEP)
-                                .orElseThrow(() -> one.fault(
-                                        point.word(), StepWords.expectation(point) + "; 5 mm at most")),
-                        error)));
+                one.text(point.word())
+                        .ifPresent(typed -> steps.add(new MeasuredStep(
+                                on,
+                                point,
+                                StepWords.read(point, typed)
+                                        .filter(step -> Math.abs(step.metres()) <= LARGEST_STEP)
+                                        .orElseThrow(() -> one.fault(
+                                                point.word(), StepWords.expectation(point) + "; 5 mm at most")),
+                                error)));
             }
             if (steps.size() == before) {
                 throw one.problem(ON, "nothing was measured on that day; add one of " + String.join(", ", POINTS));

@@ -16,7 +16,8 @@ import java.util.regex.Pattern;
  * proud means a scale that is shy.
  */
 final class StepWords {
-    private static final Pattern SIZE = Pattern.compile("([+-]?)\\s*(\\d[\\d./]*\\s*(?:mm|cm|m|in|inch|thou|\")?)(?=\\s|$)");
+    private static final Pattern SIZE =
+            Pattern.compile("([+-]?)\\s*(\\d[\\d./]*\\s*(?:mm|cm|m|in|inch|thou|\")?)(?=\\s|$)");
     private static final Pattern STEEL = Pattern.compile("\\b(tang|steel|bolster)\\b");
     private static final Pattern UP = Pattern.compile("\\bproud\\b");
     private static final Pattern DOWN = Pattern.compile("\\b(shy|sunk|short)\\b");
@@ -28,7 +29,8 @@ final class StepWords {
     static String expectation(MeasuringPoint point) {
         return switch (point) {
             case PIN_GAP -> "a width, such as \"0.1 mm\"";
-            case PIN_HEADS -> "a step and its side, such as \"0.05 mm proud\" (head above the face) or \"0.05 mm sunk\"";
+            case PIN_HEADS ->
+                "a step and its side, such as \"0.05 mm proud\" (head above the face) or \"0.05 mm sunk\"";
             default ->
                 "a step and its side, such as \"0.2 mm proud\" (scale above the steel), \"0.2 mm shy\" (steel above"
                         + " the scale), or \"flush\"";
@@ -59,8 +61,8 @@ final class StepWords {
                         ? (up ^ down) ^ signed
                         : !up && !down && !size.group(1).equals("-"));
         return understood
-                ? length(size.group(2)).map(length -> new Length(
-                        sign(point, size.group(1), down, steel) * length.metres()))
+                ? length(size.group(2))
+                        .map(length -> new Length(sign(point, size.group(1), down, steel) * length.metres()))
                 : Optional.empty();
     }
 

@@ -1,0 +1,238 @@
+package hafthold.report;
+
+import hafthold.decide.CauseChance;
+import hafthold.decide.Claim;
+import hafthold.decide.ClaimRow;
+import hafthold.decide.ClaimVerdict;
+import hafthold.knife.MeasuredStep;
+import hafthold.knife.MeasuringPoint;
+import hafthold.quantity.Band;
+import hafthold.simulate.Cause;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The verdict on a returned knife in words, and what it is put together from.
+ *
+ * @param style language and units
+ * @param claim the knife, judged
+ */
+record ClaimWords(BenchStyle style, Claim claim) {
+    private static final double CERTAIN = 0.95;
+    private static final double VERY_LIKELY = 0.8;
+    private static final double LIKELY = 0.6;
+    private static final double FLUSH = 0.005e-3;
+
+    /** Which knife, from where, whose affair. */
+    String title() {
+        return say("title", "knife", knife(), "place", claim.home().name(), "verdict", verdictAndSure());
+    }
+
+    /** Which knife, from where. */
+    String pageTitle() {
+        return say("page-title", "knife", knife(), "place", claim.home().name());
+    }
+
+    private String knife() {
+        return claim.knife().build().order().name().orElse(style.say("fit.unnamed"));
+    }
+
+    /** Whose affair, and how likely. */
+    String verdictAndSure() {
+        return claim.verdict() == ClaimVerdict.OPEN || claim.verdict() == ClaimVerdict.NOT_EXPLAINED
+                ? called()
+                : say("stamp", "verdict", called(), "sure", sure(claim.sure()));
+    }
+
+    private String called() {
+        return say("called." + claim.verdict().word());
+    }
+
+    private String sure(double chance) {
+        String key = chance >= CERTAIN
+                ? "certain"
+                : chance >= VERY_LIKELY ? "very-likely" : chance >= LIKELY ? "likely" : "rather";
+        return say("sure." + key);
+    }
+
+    /** The verdict and what it rests on, a few sentences. */
+    String verdict() {
+        List<String> sentences = new ArrayList<>(List.of(lead()));
+        sentences.add(odds(claim.main()));
+        claim.rows().stream()
+                .filter(row -> !row.consistent())
+                .min(Comparator.comparingDouble(ClaimRow::asFarOut))
+                .filter(row -> !row.equals(claim.main()))
+                .ifPresent(row -> sentences.add(odds(row)));
+        sentences.add(say(claim.consistent() ? "consistent" : "inconsistent"));
+        return String.join(" ", sentences);
+    }
+
+    private String lead() {
+        return switch (claim.verdict()) {
+            case WEATHER -> say("lead.weather");
+            case FINISH -> say(wetterAtFinish() ? "lead.finish.wetter" : "lead.finish.drier");
+            case PLACE -> say(drierPlace() ? "lead.place.drier" : "lead.place.damper");
+            case USE -> say("lead.use", "event", events());
+            case OPEN -> say("lead.open", "causes", joinedCauses());
+            case NOT_EXPLAINED -> say("lead.not-explained");
+        };
+    }
+
+    private String events() {
+        return style.joined(
+                "claim.or",
+                claim.leading().stream()
+                        .filter(chance -> chance.cause().kind() == Cause.Kind.USE)
+                        .map(this::eventName)
+                        .toList());
+    }
+
+    private String eventName(CauseChance chance) {
+        return style.named("event", chance.cause().event());
+    }
+
+    private String joinedCauses() {
+        return style.joined(
+                "comma",
+                byKind().entrySet().stream()
+                        .filter(entry -> entry.getValue() >= Claim.WORTH_NAMING)
+                        .map(entry -> say("called." + entry.getKey().name().toLowerCase(java.util.Locale.ROOT)))
+                        .toList());
+    }
+
+    /** Chances by whose affair a cause is, the likeliest first. */
+    Map<Cause.Kind, Double> byKind() {
+        Map<Cause.Kind, Double> sums = new LinkedHashMap<>();
+        claim.chances().forEach(chance -> sums.merge(chance.cause().kind(), chance.after(), Double::sum));
+        Map<Cause.Kind, Double> sorted = new LinkedHashMap<>();
+        sums.entrySet().stream()
+                .sorted(Map.Entry.<Cause.Kind, Double>comparingByValue().reversed())
+                .forEach(entry -> sorted.put(entry.getKey(), entry.getValue()));
+        return sorted;
+    }
+
+    /** Wood that was wetter than stated has shrunk more since: edges lie lower, heads stand higher, rings are tighter. */
+    boolean wetterAtFinish() {
+        return movesUp(ClaimRow.Part.FINISH) < 0;
+    }
+
+    /** Air that is drier than that of the tables leaves less water in the wood. */
+    boolean drierPlace() {
+        return movesUp(ClaimRow.Part.PLACE) < 0;
+    }
+
+    private double movesUp(ClaimRow.Part part) {
+        double step = claim.main().of(part).value();
+        return claim.main().measured().point() == MeasuringPoint.PIN_HEADS ? -step : step;
+    }
+
+    private String odds(ClaimRow row) {
+        MeasuredStep measured = row.measured();
+        return say(
+                "odds",
+                "count",
+                count(row.asFarOut()),
+                "point",
+                point(measured.point()),
+                "step",
+                step(measured),
+                "day",
+                day(measured.on()));
+    }
+
+    /** Of a hundred. */
+    String count(double chance) {
+        long count = Math.round(100 * chance);
+        return count == 0 ? say("odds.none") : Long.toString(count);
+    }
+
+    /** Name of a point. */
+    String point(MeasuringPoint point) {
+        return say("point." + style.keyOf(point));
+    }
+
+    /** A day of a year. */
+    String day(LocalDate day) {
+        return style.words()
+                .say(
+                        "date",
+                        "day",
+                        Integer.toString(day.getDayOfMonth()),
+                        "month",
+                        style.month(day.getMonthValue()),
+                        "year",
+                        Integer.toString(day.getYear()));
+    }
+
+    /** A measured step with its side. */
+    String step(MeasuredStep measured) {
+        return step(measured.point(), measured.step().metres());
+    }
+
+    /** A step with its side. */
+    String step(MeasuringPoint point, double metres) {
+        boolean isNone = Math.abs(metres) < FLUSH;
+        if (point == MeasuringPoint.PIN_GAP) {
+            return isNone || metres < 0 ? say("step.none") : say("step.wide", "size", size(metres));
+        }
+        if (isNone) {
+            return style.say("flush");
+        }
+        String down = point == MeasuringPoint.PIN_HEADS ? "step.sunk" : "step.shy";
+        return say(metres < 0 ? down : "step.proud", "size", size(Math.abs(metres)));
+    }
+
+    private String size(double metres) {
+        return new BenchLength(Band.exact(metres)).hundredths(style);
+    }
+
+    /** A step with its side and without its unit, for a table headed by the unit. */
+    String cell(MeasuringPoint point, double metres) {
+        if (Math.abs(metres) < FLUSH) {
+            return step(point, 0);
+        }
+        String down = point == MeasuringPoint.PIN_HEADS ? "step.sunk" : "step.shy";
+        String size = style.hundredths(Math.abs(metres));
+        return point == MeasuringPoint.PIN_GAP
+                ? style.hundredths(metres)
+                : say(metres < 0 ? down : "step.proud", "size", size);
+    }
+
+    /** Every cause with its chance, those of less than one in a hundred left out. */
+    String chances(boolean before) {
+        List<String> said = new ArrayList<>();
+        for (CauseChance chance : claim.chances()) {
+            double share = before ? chance.before() : chance.after();
+            if (Math.round(100 * share) > 0 && (!before || chance.cause().kind() != Cause.Kind.USE)) {
+                said.add(chance(cause(chance), share));
+            }
+        }
+        if (before) {
+            double use = claim.chances().stream()
+                    .filter(chance -> chance.cause().kind() == Cause.Kind.USE)
+                    .mapToDouble(CauseChance::before)
+                    .sum();
+            said.add(chance(say("called.use"), use));
+        }
+        return style.joined("comma", said);
+    }
+
+    private String chance(String cause, double share) {
+        return say("sure.chance", "cause", cause, "percent", Long.toString(Math.round(100 * share)));
+    }
+
+    private String cause(CauseChance chance) {
+        return chance.cause().kind() == Cause.Kind.USE
+                ? say("called.event", "event", eventName(chance))
+                : say("called." + chance.cause().word());
+    }
+
+    private String say(String key, String... filling) {
+        return style.say("claim." + key, filling);
+    }
+}
