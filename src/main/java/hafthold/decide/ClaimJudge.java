@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Judges a returned knife: me, him, or the weather?
@@ -41,6 +42,15 @@ import java.util.stream.IntStream;
 public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling sampling) {
     /** From there on one cause is named alone. */
     private static final double NAMED_ALONE = 0.6;
+
+    /** And only where it is so many times as likely as the next, the weather aside. */
+    private static final double TIMES_THE_NEXT = 4;
+
+    /** From there on the weather is what it is, where it is consistent too. */
+    private static final double RATHER = 0.5;
+
+    /** Readings that the causes leave further off than that, in errors of measuring, do not go together. */
+    private static final double APART = 1.6;
 
     /** Readings of one claim lie all within their bands in so many of a hundred knives as usual. */
     private static final double TOGETHER = 0.90;
@@ -226,21 +236,21 @@ public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling s
     private static ClaimVerdict verdict(List<ClaimRow> rows, List<CauseChance> chances) {
         boolean apart = rows.stream()
                 .anyMatch(row -> Math.abs(row.of(ClaimRow.Part.REST).value())
-                        > row.measured().error().metres() * 1.6);
+                        > APART * row.measured().error().metres());
         if (apart || chances.stream().noneMatch(CauseChance::fits)) {
             return ClaimVerdict.NOT_EXPLAINED;
         }
-        boolean consistent = rows.stream().allMatch(ClaimRow::consistent);
-        ClaimVerdict likeliest = ClaimVerdict.OPEN;
-        for (Cause.Kind kind : Cause.Kind.values()) {
-            if (chance(chances, kind) >= NAMED_ALONE) {
-                likeliest = ClaimVerdict.valueOf(kind.name());
-            }
-        }
-        if (consistent && chance(chances, Cause.Kind.WEATHER) >= LOW + 0.45) {
+        double weather = chance(chances, Cause.Kind.WEATHER);
+        if (rows.stream().allMatch(ClaimRow::consistent) && weather >= RATHER) {
             return ClaimVerdict.WEATHER;
         }
-        return likeliest == ClaimVerdict.WEATHER ? ClaimVerdict.OPEN : likeliest;
+        List<Cause.Kind> others = Stream.of(Cause.Kind.values())
+                .filter(kind -> kind != Cause.Kind.WEATHER)
+                .sorted(Comparator.comparingDouble((Cause.Kind kind) -> -chance(chances, kind)))
+                .toList();
+        double first = chance(chances, others.get(0));
+        boolean alone = first >= NAMED_ALONE && first >= TIMES_THE_NEXT * chance(chances, others.get(1));
+        return alone ? ClaimVerdict.valueOf(others.get(0).name()) : ClaimVerdict.OPEN;
     }
 
     private static double chance(List<CauseChance> chances, Cause.Kind kind) {
