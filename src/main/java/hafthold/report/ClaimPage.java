@@ -40,7 +40,7 @@ record ClaimPage(BenchStyle style, List<FitLimits> limits, List<Finding> caution
         frame.chart(new ClaimCharts(style, limits).course(claim));
         page.close("section");
         page.open("section").element("h2", style.say("claim.heading.shares"));
-        claim.rows()
+        tables.sharedOut()
                 .forEach(row -> PageFrame.numbers(
                         page,
                         new NumbersTable(

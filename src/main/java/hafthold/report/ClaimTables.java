@@ -15,6 +15,9 @@ import java.util.List;
  */
 record ClaimTables(BenchStyle style, Claim claim) {
 
+    /** Of less than that no share is told, m. */
+    private static final double SMALLEST = 0.005e-3;
+
     /** Headings of what was measured. */
     List<String> measuredHead() {
         return style.heads("day", "at", "point", "measured", "expected", "as-far-out");
@@ -37,9 +40,17 @@ record ClaimTables(BenchStyle style, Claim claim) {
         return rows;
     }
 
+    /** Rows whose step is worth sharing out: a ring that is none is not. */
+    List<ClaimRow> sharedOut() {
+        return claim.rows().stream()
+                .filter(row -> row.measured().point().isSigned()
+                        || row.measured().step().metres() > SMALLEST)
+                .toList();
+    }
+
     /** Headings of the shares. */
     List<String> sharesHead() {
-        return style.heads("part-of", "measured", "share", "low", "high");
+        return style.heads("part-of", "part", "share", "low", "high");
     }
 
     /** One row a share of a step. */
@@ -55,15 +66,15 @@ record ClaimTables(BenchStyle style, Claim claim) {
                     words.cell(point, metres.value()),
                     Math.abs(whole) < SMALLEST
                             ? "–"
-                            : say("share.percent", "percent", Long.toString(Math.round(100 * metres.value() / whole))),
+                            : say(
+                                    "share.percent",
+                                    "percent",
+                                    style.number(Long.toString(Math.round(100 * metres.value() / whole)))),
                     metres.isExact() ? "–" : words.cell(point, metres.low()),
                     metres.isExact() ? "–" : words.cell(point, metres.high())));
         }
         return rows;
     }
-
-    /** Of less than that no share is told, m. */
-    private static final double SMALLEST = 0.005e-3;
 
     private String ranged(String key, ClaimWords words, MeasuringPoint point, Band band) {
         return say(

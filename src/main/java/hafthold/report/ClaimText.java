@@ -13,6 +13,8 @@ import java.util.List;
  */
 public record ClaimText(BenchStyle style) {
     private static final int WIDTH = 100;
+    private static final Integer[] MEASURED = {17, 14, 14, 11, 16, 10};
+    private static final Integer[] SHARES = {34, 14, 8, 14, 14};
 
     /** The whole note, ending in a line feed. */
     public String of(Claim claim) {
@@ -23,10 +25,10 @@ public record ClaimText(BenchStyle style) {
         text.append(words.title()).append("\n\n");
         text.append(Paragraph.hanging("", words.verdict(), WIDTH)).append('\n');
         text.append(style.say("claim.caption.measured", "unit", style.unit())).append('\n');
-        table(text, tables.measuredHead(), tables.measured());
+        table(text, MEASURED, tables.measuredHead(), tables.measured());
         text.append(Paragraph.hanging("  ", style.say("claim.signs"), WIDTH)).append('\n');
         text.append(style.say("claim.heading.shares")).append('\n');
-        claim.rows().forEach(row -> {
+        tables.sharedOut().forEach(row -> {
             text.append("  ")
                     .append(Paragraph.plain(style.say(
                             "claim.shares",
@@ -37,7 +39,7 @@ public record ClaimText(BenchStyle style) {
                             "day",
                             words.day(row.measured().on()))))
                     .append('\n');
-            table(text, tables.sharesHead(), tables.shares(row));
+            table(text, SHARES, tables.sharesHead(), tables.shares(row));
         });
         text.append(Paragraph.hanging("  ", style.say("claim.shares.note"), WIDTH))
                 .append('\n');
@@ -52,9 +54,7 @@ public record ClaimText(BenchStyle style) {
         return text.toString();
     }
 
-    private void table(StringBuilder text, List<String> head, List<List<String>> rows) {
-        Integer[] widths = new Integer[head.size()];
-        java.util.Arrays.fill(widths, WIDTH / 2);
+    private static void table(StringBuilder text, Integer[] widths, List<String> head, List<List<String>> rows) {
         TextColumns columns = new TextColumns(widths);
         columns.row(head.toArray(new String[0]));
         rows.forEach(row -> columns.row(row.toArray(new String[0])));

@@ -62,12 +62,12 @@ record ClaimWords(BenchStyle style, Claim claim) {
     /** The verdict and what it rests on, a few sentences. */
     String verdict() {
         List<String> sentences = new ArrayList<>(List.of(lead()));
-        sentences.add(odds(claim.main()));
-        claim.rows().stream()
-                .filter(row -> !row.consistent())
+        String more = claim.rows().stream()
+                .filter(row -> !row.consistent() && !row.equals(claim.main()))
                 .min(Comparator.comparingDouble(ClaimRow::asFarOut))
-                .filter(row -> !row.equals(claim.main()))
-                .ifPresent(row -> sentences.add(odds(row)));
+                .map(row -> odds("odds.more", row, ""))
+                .orElse("");
+        sentences.add(odds("odds", claim.main(), more));
         sentences.add(say(claim.consistent() ? "consistent" : "inconsistent"));
         return String.join(" ", sentences);
     }
@@ -131,10 +131,12 @@ record ClaimWords(BenchStyle style, Claim claim) {
         return claim.main().measured().point() == MeasuringPoint.PIN_HEADS ? -step : step;
     }
 
-    private String odds(ClaimRow row) {
+    private String odds(String key, ClaimRow row, String more) {
         MeasuredStep measured = row.measured();
         return say(
-                "odds",
+                key,
+                "more",
+                more,
                 "count",
                 count(row.asFarOut()),
                 "point",
