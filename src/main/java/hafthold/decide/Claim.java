@@ -2,6 +2,7 @@ package hafthold.decide;
 
 import hafthold.knife.FullTangKnife;
 import hafthold.knife.KnifeHistory;
+import hafthold.quantity.Band;
 import hafthold.simulate.Destination;
 import hafthold.simulate.FitYear;
 import hafthold.source.Finding;
@@ -34,7 +35,7 @@ public record Claim(
         List<CauseChance> chances,
         ReTrue retrue,
         FitYear year,
-        List<hafthold.quantity.Band> course,
+        List<Band> course,
         int samples,
         double effectiveSamples,
         List<Finding> findings) {

@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Looks for the state in which a returned knife is best trued up: where what it falls shy in the customer's year takes as
@@ -127,7 +128,7 @@ final class ReTrueAdviser {
         return new HomeYear(edge, moisture);
     }
 
-    private static Band spread(List<One> answers, java.util.function.ToDoubleFunction<One> of) {
+    private static Band spread(List<One> answers, ToDoubleFunction<One> of) {
         return ReturnPosterior.spread(answers.stream().mapToDouble(of).toArray());
     }
 }

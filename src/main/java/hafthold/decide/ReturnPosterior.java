@@ -2,6 +2,7 @@ package hafthold.decide;
 
 import hafthold.knife.MeasuredStep;
 import hafthold.numeric.ImportanceWeights;
+import hafthold.numeric.SampleQuantile;
 import hafthold.quantity.Band;
 import hafthold.simulate.Cause;
 import hafthold.simulate.ReturnSample;
@@ -78,7 +79,7 @@ final class ReturnPosterior {
 
     /** Mean and middle nine tenths of values that count alike. */
     static Band spread(double[] values) {
-        hafthold.numeric.SampleQuantile quantile = new hafthold.numeric.SampleQuantile(values);
+        SampleQuantile quantile = new SampleQuantile(values);
         return band(quantile.at(LOW), Arrays.stream(values).average().orElseThrow(), quantile.at(HIGH));
     }
 

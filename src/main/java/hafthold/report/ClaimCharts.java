@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /**
@@ -90,15 +91,14 @@ record ClaimCharts(BenchStyle style, List<FitLimits> limits) {
                 style.month(months.highestMonth()));
     }
 
-    private List<Double> shown(Claim claim, java.util.function.ToDoubleFunction<Band> of) {
+    private List<Double> shown(Claim claim, ToDoubleFunction<Band> of) {
         return claim.course().stream()
                 .map(day -> style.shown(of.applyAsDouble(day)))
                 .toList();
     }
 
     private NumbersTable numbers(Claim claim) {
-        List<MonthlyMeans> columns = Stream.<java.util.function.ToDoubleFunction<Band>>of(
-                        Band::value, Band::low, Band::high)
+        List<MonthlyMeans> columns = Stream.<ToDoubleFunction<Band>>of(Band::value, Band::low, Band::high)
                 .map(of -> MonthlyMeans.of(
                         claim.course().stream().map(of::applyAsDouble).toList()))
                 .toList();

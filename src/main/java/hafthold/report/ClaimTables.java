@@ -20,7 +20,7 @@ record ClaimTables(BenchStyle style, Claim claim) {
 
     /** Headings of what was measured. */
     List<String> measuredHead() {
-        return style.heads("day", "at", "point", "measured", "expected", "as-far-out");
+        return style.heads("day", "at", "point", "measured", "expected", "nine-of-ten", "as-far-out");
     }
 
     /** One row a measured step. */
@@ -30,11 +30,17 @@ record ClaimTables(BenchStyle style, Claim claim) {
         for (ClaimRow row : claim.rows()) {
             MeasuringPoint point = row.measured().point();
             rows.add(List.of(
-                    words.day(row.measured().on()),
+                    words.shortDay(row.measured().on()),
                     say(claim.history().isAtBench(row.measured()) ? "at.bench" : "at.home"),
                     words.point(point),
                     words.cell(point, row.measured().step().metres()),
-                    ranged("expected", words, point, row.expected()),
+                    words.cell(point, row.expected().value()),
+                    style.say(
+                            "from-to",
+                            "from",
+                            words.cell(point, row.expected().low()),
+                            "to",
+                            words.cell(point, row.expected().high())),
                     say("odds.cell", "count", words.count(row.asFarOut()))));
         }
         return rows;
@@ -74,17 +80,6 @@ record ClaimTables(BenchStyle style, Claim claim) {
                     metres.isExact() ? "–" : words.cell(point, metres.high())));
         }
         return rows;
-    }
-
-    private String ranged(String key, ClaimWords words, MeasuringPoint point, Band band) {
-        return say(
-                key,
-                "value",
-                words.cell(point, band.value()),
-                "low",
-                words.cell(point, band.low()),
-                "high",
-                words.cell(point, band.high()));
     }
 
     private String say(String key, String... filling) {

@@ -13,7 +13,7 @@ import java.util.List;
  */
 public record ClaimText(BenchStyle style) {
     private static final int WIDTH = 100;
-    private static final Integer[] MEASURED = {17, 14, 14, 11, 16, 10};
+    private static final Integer[] MEASURED = {11, 6, 14, 10, 10, 22, 10};
     private static final Integer[] SHARES = {34, 14, 8, 14, 14};
 
     /** The whole note, ending in a line feed. */

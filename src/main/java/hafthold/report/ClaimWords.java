@@ -98,10 +98,10 @@ record ClaimWords(BenchStyle style, Claim claim) {
 
     private String joinedCauses() {
         return style.joined(
-                "comma",
+                "claim.or",
                 byKind().entrySet().stream()
                         .filter(entry -> entry.getValue() >= Claim.WORTH_NAMING)
-                        .map(entry -> say("called." + entry.getKey().name().toLowerCase(java.util.Locale.ROOT)))
+                        .map(entry -> say("called." + style.keyOf(entry.getKey())))
                         .toList());
     }
 
@@ -169,6 +169,18 @@ record ClaimWords(BenchStyle style, Claim claim) {
                         style.month(day.getMonthValue()),
                         "year",
                         Integer.toString(day.getYear()));
+    }
+
+    /** The same where there is little room. */
+    String shortDay(LocalDate day) {
+        return say(
+                "short-date",
+                "day",
+                Integer.toString(day.getDayOfMonth()),
+                "month",
+                style.shortMonth(day.getMonthValue()),
+                "year",
+                Integer.toString(day.getYear()));
     }
 
     /** A measured step with its side. */
