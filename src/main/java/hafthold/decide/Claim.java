@@ -43,6 +43,9 @@ public record Claim(
     /** Causes less likely than that are not named. */
     public static final double WORTH_NAMING = 0.15;
 
+    /** Less than that is not seen, m. */
+    private static final double HARDLY = 0.02e-3;
+
     /** Keeps its own copies. */
     public Claim {
         rows = List.copyOf(rows);
@@ -54,6 +57,16 @@ public record Claim(
     /** Whether the weather alone explains every step. */
     public boolean consistent() {
         return rows.stream().allMatch(ClaimRow::consistent);
+    }
+
+    /** Whether what was measured lies at the edge of what the weather does, not far beyond. */
+    public boolean isBorderline() {
+        return rows.stream().allMatch(row -> row.asFarOut() >= ClaimRows.UNHEARD_OF / rows.size());
+    }
+
+    /** Whether its edge hardly goes anywhere in that place. */
+    public boolean isStill() {
+        return retrue.shyAfter().value() + retrue.proudAfter().value() < HARDLY;
     }
 
     /** The likelier causes: those that the verdict stands on. */

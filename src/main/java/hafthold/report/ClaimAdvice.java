@@ -28,6 +28,8 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
     /** Draws by their weight below which shares are rough (a judgement). */
     private static final double FEW = 30;
 
+    private static final int ALL_MONTHS = 12;
+
     private static final Pattern HORN = Pattern.compile("horn(-.*)?");
 
     /** What comes back, and what does not. */
@@ -35,9 +37,13 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
         List<String> said = new ArrayList<>();
         ClaimWords words = new ClaimWords(style, claim);
         List<MeasuringPoint> told = new ArrayList<>();
+        boolean explained = claim.verdict() != ClaimVerdict.NOT_EXPLAINED;
+        if (!explained) {
+            said.add(say("back.not-explained"));
+        }
         for (ClaimRow row : claim.rows()) {
             MeasuringPoint point = row.measured().point();
-            if (!told.contains(point)) {
+            if (explained && !told.contains(point)) {
                 told.add(point);
                 said.add(row.settled().map(left -> settled(words, point, left)).orElseGet(() -> say("back.unknown")));
             }
@@ -92,7 +98,9 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
         if (asksForMore()) {
             said.add(say("do.measure", "air", air()));
         }
-        if (retrue.humidityPercent().isEmpty() || retrue.restDays().isEmpty()) {
+        if (claim.isStill()
+                || retrue.humidityPercent().isEmpty()
+                || retrue.restDays().isEmpty()) {
             said.add(say("do.still"));
             return said;
         }
@@ -120,16 +128,18 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
                 "proud",
                 words.step(MeasuringPoint.EDGES, retrue.proudAfter().value())));
         said.add(
-                retrue.months().isEmpty()
-                        ? say("do.months.never")
-                        : say(
-                                "do.months",
-                                "months",
-                                style.joined(
-                                        "comma",
-                                        retrue.months().stream()
-                                                .map(style::month)
-                                                .toList())));
+                retrue.months().size() == ALL_MONTHS
+                        ? say("do.months.any")
+                        : retrue.months().isEmpty()
+                                ? say("do.months.never")
+                                : say(
+                                        "do.months",
+                                        "months",
+                                        style.joined(
+                                                "comma",
+                                                retrue.months().stream()
+                                                        .map(style::month)
+                                                        .toList())));
         said.add(say(
                 "do.keep",
                 "low",
@@ -151,7 +161,9 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
 
     /** True where a reading in another air would tell more. */
     private boolean asksForMore() {
-        return claim.verdict() != ClaimVerdict.WEATHER && measuredInOneAir();
+        return claim.verdict() != ClaimVerdict.WEATHER
+                && claim.verdict() != ClaimVerdict.NOT_EXPLAINED
+                && measuredInOneAir();
     }
 
     private boolean measuredInOneAir() {
@@ -164,10 +176,9 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
 
     /** How sure that is. */
     List<String> sure() {
-        ClaimWords words = new ClaimWords(style, claim);
         List<String> said = new ArrayList<>(List.of(
-                say("sure.chances", "causes", words.chances(false)),
-                say("sure.before", "causes", words.chances(true)),
+                say("sure.chances", "causes", new ClaimChances(style, claim).after()),
+                say("sure.before", "causes", new ClaimChances(style, claim).before()),
                 say(
                         "sure.samples",
                         "effective",

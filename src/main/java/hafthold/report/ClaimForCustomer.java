@@ -23,7 +23,7 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
     /** The paragraph. */
     String words() {
         List<String> said = new ArrayList<>(List.of(found(), why()));
-        if (claim.retrue().restDays().isPresent()) {
+        if (!claim.isStill() && claim.retrue().restDays().isPresent()) {
             said.add(say("wait"));
         }
         said.add(say("loose"));
@@ -56,17 +56,22 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
         ClaimWords words = new ClaimWords(style, claim);
         String town = claim.home().name();
         return switch (claim.verdict()) {
-            case WEATHER ->
-                say(
-                        main().step().metres() < 0 == isEdge(main().point()) ? "weather.shy" : "weather.proud",
-                        "town",
-                        town);
+            case WEATHER -> say(weather(), "town", town);
             case FINISH -> say("finish");
             case PLACE -> say(words.drierPlace() ? "place.drier" : "place.damper", "town", town);
             case USE -> say(isHot() ? "use.hot" : "use.wet");
             case OPEN -> say("open");
             case NOT_EXPLAINED -> say("not-explained");
         };
+    }
+
+    /** Air that is dry or damp all year round leaves the edge where it is; else it comes and goes. */
+    private String weather() {
+        boolean shy = main().step().metres() < 0 == isEdge(main().point());
+        double half = main().step().metres() / 2;
+        boolean stays = isEdge(main().point())
+                && claim.course().stream().allMatch(day -> shy ? day.value() < half : day.value() > half);
+        return (stays ? "weather.stays." : "weather.") + (shy ? "shy" : "proud");
     }
 
     private boolean isHot() {

@@ -68,7 +68,7 @@ record ClaimWords(BenchStyle style, Claim claim) {
                 .map(row -> odds("odds.more", row, ""))
                 .orElse("");
         sentences.add(odds("odds", claim.main(), more));
-        sentences.add(say(claim.consistent() ? "consistent" : "inconsistent"));
+        sentences.add(say(claim.consistent() ? "consistent" : claim.isBorderline() ? "borderline" : "inconsistent"));
         return String.join(" ", sentences);
     }
 
@@ -92,7 +92,8 @@ record ClaimWords(BenchStyle style, Claim claim) {
                         .toList());
     }
 
-    private String eventName(CauseChance chance) {
+    /** An event by its name. */
+    String eventName(CauseChance chance) {
         return style.named("event", chance.cause().event());
     }
 
@@ -215,35 +216,6 @@ record ClaimWords(BenchStyle style, Claim claim) {
         return point == MeasuringPoint.PIN_GAP
                 ? style.hundredths(metres)
                 : say(metres < 0 ? down : "step.proud", "size", size);
-    }
-
-    /** Every cause with its chance, those of less than one in a hundred left out. */
-    String chances(boolean before) {
-        List<String> said = new ArrayList<>();
-        for (CauseChance chance : claim.chances()) {
-            double share = before ? chance.before() : chance.after();
-            if (Math.round(100 * share) > 0 && (!before || chance.cause().kind() != Cause.Kind.USE)) {
-                said.add(chance(cause(chance), share));
-            }
-        }
-        if (before) {
-            double use = claim.chances().stream()
-                    .filter(chance -> chance.cause().kind() == Cause.Kind.USE)
-                    .mapToDouble(CauseChance::before)
-                    .sum();
-            said.add(chance(say("called.use"), use));
-        }
-        return style.joined("comma", said);
-    }
-
-    private String chance(String cause, double share) {
-        return say("sure.chance", "cause", cause, "percent", Long.toString(Math.round(100 * share)));
-    }
-
-    private String cause(CauseChance chance) {
-        return chance.cause().kind() == Cause.Kind.USE
-                ? say("called.event", "event", eventName(chance))
-                : say("called." + chance.cause().word());
     }
 
     private String say(String key, String... filling) {

@@ -11,11 +11,9 @@ import hafthold.knife.MeasuringPoint;
 import hafthold.material.Cut;
 import hafthold.material.Hybrid;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToIntFunction;
@@ -30,12 +28,6 @@ import java.util.stream.IntStream;
  * back in the air of final sanding, and how the edge would stand through the customer's year.
  */
 public final class ReturnEngine {
-    /** An event that is suspected is taken to have happened within so many days before the first measuring (assumed). */
-    private static final int LATEST_DAYS = 28;
-
-    /** Spreads the days of events evenly over the draws: steps of the golden section. */
-    private static final double GOLDEN = 0.6180339887498949;
-
     private final FullTangKnife knife;
     private final KnifeHistory history;
     private final BondedEngine.Setup setup;
@@ -46,7 +38,7 @@ public final class ReturnEngine {
     private final List<List<DoubtedMoisture>> scales;
     private final List<DoubtedMoisture> liners;
     private final double[] celsius;
-    private final Map<String, UseTrace> traces;
+    private final UseTraces traces;
 
     /**
      * An engine for one knife.
@@ -89,7 +81,7 @@ public final class ReturnEngine {
                         liner, PartSlab.liner(liner, handle.tangWidth().metres() / 2, knife.finish(), Doubt.NONE), 1))
                 .toList();
         celsius = way.celsius();
-        traces = new ConcurrentHashMap<>();
+        traces = new UseTraces(setup, history.measured());
     }
 
     private ReturnEngine(ReturnEngine other, Sampling sampling) {
@@ -139,33 +131,16 @@ public final class ReturnEngine {
     /** What would have been measured if a cause lay behind: one draw after another. */
     public List<ReturnSample> samples(Cause cause, Optional<Event> event) {
         double[] none = new double[history.measured().size()];
-        event.ifPresent(happened -> traces.computeIfAbsent(happened.id(), id -> trace(happened)));
+        event.ifPresent(traces::follow);
         return IntStream.range(0, doubts.size())
                 .parallel()
                 .mapToObj(number -> {
                     double[] steps = steps(cause.widened(doubts.get(number)));
-                    double[] use = event.isPresent() ? byUse(cause, number) : none;
+                    double[] use = event.isPresent() ? traces.left(cause.event(), number) : none;
                     Arrays.setAll(steps, i -> steps[i] + use[i]);
                     return new ReturnSample(cause, number, steps, use);
                 })
                 .toList();
-    }
-
-    private UseTrace trace(Event event) {
-        return new UseTrace(
-                setup,
-                event,
-                days.get(0),
-                history.measured().stream().map(MeasuredStep::point).distinct().toList());
-    }
-
-    private double[] byUse(Cause cause, int number) {
-        long daysAfter = (long) (LATEST_DAYS * ((number * GOLDEN) % 1));
-        UseTrace trace = traces.get(cause.event());
-        return history.measured().stream()
-                .mapToDouble(measured ->
-                        trace.at(measured.point(), daysAfter + ChronoUnit.DAYS.between(days.get(0), measured.on())))
-                .toArray();
     }
 
     private double[] steps(Doubt doubt) {
@@ -214,11 +189,8 @@ public final class ReturnEngine {
         PointSteps steps = new PointSteps(setup, doubt, PointSteps.settled(knife, doubt, air));
         double[] left = read(steps, step -> 0);
         if (sample.cause().kind() == Cause.Kind.USE) {
-            double set = traces.get(sample.cause().event()).set();
-            for (int i = 0; i < left.length; i++) {
-                MeasuringPoint point = history.measured().get(i).point();
-                left[i] -= UseTrace.isEdge(point) ? set : 0;
-            }
+            double[] set = traces.set(sample.cause().event());
+            Arrays.setAll(left, i -> left[i] - set[i]);
         }
         return left;
     }
