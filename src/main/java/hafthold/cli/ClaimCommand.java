@@ -2,10 +2,13 @@ package hafthold.cli;
 
 import hafthold.air.Event;
 import hafthold.air.EventPhase;
+import hafthold.air.StayChain;
 import hafthold.decide.Claim;
 import hafthold.decide.ClaimJudge;
 import hafthold.decide.ClaimVerdict;
 import hafthold.knife.FullTangKnife;
+import hafthold.knife.KnifeHistory;
+import hafthold.knife.UnfitBuildException;
 import hafthold.report.BenchStyle;
 import hafthold.report.CautionLines;
 import hafthold.report.ClaimCsv;
@@ -26,6 +29,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -124,7 +128,27 @@ final class ClaimCommand implements Callable<Integer> {
             throw new WrongUsageException("--samples: a claim is judged by draws; give 30 to 10000, or leave it out");
         }
         List<Event> events = events(told, set);
-        return new ClaimJudge(LimitTable.read(set), events, draws).judge(knife, destination, told.history(), findings);
+        KnifeHistory history = destination
+                .stays()
+                .map(chain -> through(chain, told.history(), findings))
+                .orElse(told.history());
+        return new ClaimJudge(LimitTable.read(set), events, draws).judge(knife, destination, history, findings);
+    }
+
+    /** A table of stays says itself when the knife was finished and came where it lives. */
+    private static KnifeHistory through(StayChain chain, KnifeHistory told, List<Finding> findings) {
+        LocalDate first = chain.stays().get(0).from();
+        if (told.firstMeasured().isBefore(first)) {
+            throw new WrongUsageException("--stays begin on " + first + ", after the first measuring on "
+                    + told.firstMeasured() + "; the first stay is that of final sanding");
+        }
+        findings.removeIf(finding -> finding.subject().startsWith("since."));
+        try {
+            return told.on(first, chain.last().from());
+        } catch (UnfitBuildException e) {
+            throw new WrongUsageException("--stays do not go with the bench of the file: " + e.key() + " is "
+                    + e.value() + ", expected " + e.expectation());
+        }
     }
 
     /** The suspected events; of all others those that may happen to a knife in use, which parcels are not. */

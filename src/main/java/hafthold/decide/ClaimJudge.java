@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Judges a returned knife: me, him, or the weather?
@@ -89,7 +90,7 @@ public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling s
                 course(last, tried.byCause().get(Cause.WEATHER)),
                 samples,
                 tried.posterior().effectiveSamples(),
-                findings);
+                Stream.concat(findings.stream(), likelyEvents(chances)).toList());
     }
 
     private FitLimits limits(FullTangKnife knife) {
@@ -115,6 +116,15 @@ public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling s
         double sum = before.values().stream().mapToDouble(Double::doubleValue).sum();
         before.replaceAll((cause, weight) -> weight / sum);
         return new Tried(engine, byCause, before, new ReturnPosterior(history.measured(), byCause, before));
+    }
+
+    /** The rules of the events that are worth naming. */
+    private Stream<Finding> likelyEvents(List<CauseChance> chances) {
+        return events.stream()
+                .filter(event -> chances.stream()
+                        .anyMatch(chance -> chance.after() >= Claim.WORTH_NAMING
+                                && chance.cause().event().equals(event.id())))
+                .map(Event::finding);
     }
 
     private List<CauseChance> chances(Tried tried, KnifeHistory history) {

@@ -3,7 +3,6 @@ package hafthold.knife;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 
@@ -66,8 +65,12 @@ public record KnifeHistory(
         return bench.filter(rest -> !step.on().isBefore(rest.since())).isPresent();
     }
 
-    /** Days from delivery to the first measuring. */
-    public long daysOut() {
-        return ChronoUnit.DAYS.between(delivered, firstMeasured());
+    /**
+     * The same with other days of final sanding and of coming where it lives.
+     *
+     * @throws UnfitBuildException where what is known does not go with them
+     */
+    public KnifeHistory on(LocalDate sanded, LocalDate came) {
+        return new KnifeHistory(sanded, came, bench, measured, suspected);
     }
 }

@@ -87,6 +87,23 @@ class ClaimCommandTest {
         assertTrue(claim.out().contains("\"setting\": \"uncooled-home\""), claim.out());
     }
 
+    /** The way through several stays says itself when the knife was finished; readings before it are refused. */
+    @Test
+    void staysStandInForThePlace() throws IOException {
+        String knife = LEAST.formatted("0.12 mm shy").replace("place = \"duluth\"", "");
+        Path stays = Files.writeString(folder.resolve("stays.csv"), """
+                from,name,place,climate,setting,temperature,humidity
+                2025-08-01,own shop,,,,20 C,50 %
+                2025-09-01,Duluth,duluth,,heated-home,,
+                """);
+        Bench claim = Bench.run("claim", file(knife), "--samples", "50", "--stays", stays.toString());
+        assertEquals(ExitCode.DONE, claim.code(), claim.err());
+        assertTrue(claim.out().contains("1 August 2025"), claim.out());
+        Bench early = Bench.run("claim", file(knife.replace("2026-02-10", "2025-02-10")), "--stays", stays.toString());
+        assertEquals(ExitCode.WRONG_USAGE, early.code(), early.err());
+        assertTrue(early.err().contains("the first stay is that of final sanding"), early.err());
+    }
+
     @Test
     void csvHasARowAStepAndEqualCallsGiveEqualBytes() throws IOException {
         String file = file(LEAST.formatted("0.12 mm shy") + "pin_heads = \"0.05 mm proud\"\n");

@@ -7,8 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hafthold.air.Event;
 import hafthold.decide.ClaimRow.Part;
 import hafthold.simulate.Cause;
+import hafthold.simulate.ReturnEngine;
+import hafthold.simulate.ReturnSample;
+import hafthold.simulate.Sampling;
 import hafthold.table.EventTable;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -16,6 +20,7 @@ import org.junit.jupiter.api.Test;
 class ClaimScenariosTest {
     private static final double ERROR = 0.03;
     private static final int SAMPLES = 200;
+    private static final int KNIVES = 30;
 
     private static final List<Integer> FINISHES = List.of(30, 34, 68, 72);
     private static final List<Integer> HOMES = List.of(-20, -17, 20, 24);
@@ -87,6 +92,26 @@ class ClaimScenariosTest {
         assertTrue(there.of(Part.WEATHER).value() < -0.05e-3);
         assertTrue(there.settled().orElseThrow().low() < 0.01e-3);
         assertTrue(there.settled().orElseThrow().high() > -0.01e-3);
+    }
+
+    /** Knives as usual, each drawn with other figures and measured with chance errors, are mostly the weather's. */
+    @Test
+    void knivesAsUsualAreSeldomBlamedOnAnyone() {
+        List<ReturnSample> usual = new ReturnEngine(
+                        ClaimOrders.walnut(50),
+                        ClaimOrders.home(0),
+                        ClaimOrders.history(ERROR, true, 0, 0),
+                        new Sampling(KNIVES, 5))
+                .samples(Cause.WEATHER, Optional.empty());
+        List<ClaimVerdict> verdicts = usual.stream()
+                .map(knife -> claim(
+                                new double[] {1000 * knife.steps()[0], 1000 * knife.steps()[1]}, 100 + knife.number())
+                        .verdict())
+                .toList();
+        long weather = verdicts.stream().filter(ClaimVerdict.WEATHER::equals).count();
+        long open = verdicts.stream().filter(ClaimVerdict.OPEN::equals).count();
+        assertTrue(weather >= 0.8 * KNIVES, verdicts.toString());
+        assertTrue(weather + open >= 0.95 * KNIVES, verdicts.toString());
     }
 
     /** Half a millimetre is nothing that this wood does in any air. */
