@@ -2,7 +2,10 @@ package hafthold.decide;
 
 import hafthold.simulate.Cause;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** How chances become a verdict; every threshold is a judgement. */
@@ -19,6 +22,8 @@ final class ClaimRule {
     /** Readings that the causes leave further off than that, in errors of measuring, do not go together. */
     private static final double APART = 1.6;
 
+    private static final Set<Cause.Kind> ALIKE = EnumSet.of(Cause.Kind.FINISH, Cause.Kind.PLACE);
+
     private ClaimRule() {}
 
     /**
@@ -26,8 +31,10 @@ final class ClaimRule {
      *
      * @param rows what was measured
      * @param chances every cause
+     * @param onlyAtHome whether nothing was measured at the bench: then a finish that is off and a home that is look alike,
+     *     and neither is named unless the other cannot be it
      */
-    static ClaimVerdict verdict(List<ClaimRow> rows, List<CauseChance> chances) {
+    static ClaimVerdict verdict(List<ClaimRow> rows, List<CauseChance> chances, boolean onlyAtHome) {
         boolean apart = rows.stream()
                 .anyMatch(row -> Math.abs(row.of(ClaimRow.Part.REST).value())
                         > APART * row.measured().error().metres());
@@ -44,7 +51,14 @@ final class ClaimRule {
                 .toList();
         double first = chance(chances, others.get(0));
         boolean alone = first >= NAMED_ALONE && first >= TIMES_THE_NEXT * chance(chances, others.get(1));
-        return alone ? ClaimVerdict.valueOf(others.get(0).name()) : ClaimVerdict.OPEN;
+        boolean alike = onlyAtHome
+                && chances.stream()
+                        .filter(CauseChance::fits)
+                        .map(chance -> chance.cause().kind())
+                        .collect(Collectors.toSet())
+                        .containsAll(ALIKE)
+                && ALIKE.contains(others.get(0));
+        return alone && !alike ? ClaimVerdict.valueOf(others.get(0).name()) : ClaimVerdict.OPEN;
     }
 
     /** Chance of the cause that the verdict names; 0 where it names none. */

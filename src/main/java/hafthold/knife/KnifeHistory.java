@@ -65,6 +65,11 @@ public record KnifeHistory(
         return bench.filter(rest -> !step.on().isBefore(rest.since())).isPresent();
     }
 
+    /** True where nothing was measured at the bench. */
+    public boolean isOnlyAtHome() {
+        return measured.stream().noneMatch(this::isAtBench);
+    }
+
     /**
      * The same with other days of final sanding and of coming where it lives.
      *

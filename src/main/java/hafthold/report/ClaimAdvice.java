@@ -163,15 +163,7 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
     private boolean asksForMore() {
         return claim.verdict() != ClaimVerdict.WEATHER
                 && claim.verdict() != ClaimVerdict.NOT_EXPLAINED
-                && measuredInOneAir();
-    }
-
-    private boolean measuredInOneAir() {
-        return claim.rows().stream()
-                        .map(row -> claim.history().isAtBench(row.measured()))
-                        .distinct()
-                        .count()
-                == 1;
+                && claim.history().isOnlyAtHome();
     }
 
     /** How sure that is. */
@@ -188,7 +180,7 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
         if (claim.effectiveSamples() < FEW) {
             said.add(say("sure.few"));
         }
-        if (measuredInOneAir()) {
+        if (claim.history().isOnlyAtHome()) {
             said.add(say("sure.one"));
         }
         said.add(say("sure.taken"));

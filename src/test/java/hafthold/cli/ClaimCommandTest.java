@@ -54,7 +54,7 @@ class ClaimCommandTest {
         for (String taken : new String[] {"a year before the first measuring", "0.05 mm is taken", "heated-home"}) {
             assertTrue(flat.contains(taken), taken);
         }
-        assertTrue(flat.contains("All was measured in one air"), flat);
+        assertTrue(flat.contains("All was measured at the customer"), flat);
     }
 
     @Test
