@@ -4,6 +4,7 @@ import hafthold.decide.Claim;
 import hafthold.decide.ClaimRow;
 import hafthold.decide.ClaimVerdict;
 import hafthold.decide.ReTrue;
+import hafthold.knife.MeasuredStep;
 import hafthold.knife.MeasuringPoint;
 import hafthold.quantity.Band;
 import hafthold.simulate.Cause;
@@ -21,6 +22,9 @@ import java.util.stream.IntStream;
 record ClaimAdvice(BenchStyle style, Claim claim) {
     /** Less than that is flush, m. */
     private static final double FLUSH = 0.01e-3;
+
+    /** More than that share of a step left, and little of it comes back. */
+    private static final double MOST = 0.75;
 
     /** From there on strength is told, as a share of it: two thirds, where fit begins to ask for care. */
     private static final double WORKED = 2 / 3.0;
@@ -45,7 +49,9 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
             MeasuringPoint point = row.measured().point();
             if (explained && !told.contains(point)) {
                 told.add(point);
-                said.add(row.settled().map(left -> settled(words, point, left)).orElseGet(() -> say("back.unknown")));
+                said.add(row.settled()
+                        .map(left -> settled(words, row.measured(), left))
+                        .orElseGet(() -> say("back.unknown")));
             }
         }
         Band set = claim.year().set();
@@ -70,11 +76,13 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
         }
     }
 
-    private String settled(ClaimWords words, MeasuringPoint point, Band left) {
+    private String settled(ClaimWords words, MeasuredStep measured, Band left) {
+        MeasuringPoint point = measured.point();
+        boolean most = Math.abs(left.value()) > MOST * Math.abs(measured.step().metres());
         return Math.abs(left.value()) < FLUSH
                 ? say("back.all", "air", air(), "point", words.point(point))
                 : say(
-                        "back.some",
+                        most ? "back.little" : "back.some",
                         "air",
                         air(),
                         "left",
