@@ -51,8 +51,10 @@ record ClaimRows(ReturnEngine engine, ReturnPosterior posterior, List<ReturnSamp
             int step = i;
             BlurredSample readings = blurred(usual, measured.get(i), i);
             double reading = measured.get(i).step().metres();
-            double low = readings.quantile(LOW);
-            double high = readings.quantile(HIGH);
+            // A ring that reads less than nothing is none.
+            double least = measured.get(i).point().isSigned() ? Double.NEGATIVE_INFINITY : 0;
+            double low = Math.max(least, readings.quantile(LOW));
+            double high = Math.max(least, readings.quantile(HIGH));
             double value = Math.max(low, Math.min(high, nominal[i]));
             rows.add(new ClaimRow(
                     measured.get(i),
