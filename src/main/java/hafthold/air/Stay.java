@@ -28,4 +28,9 @@ public record Stay(
             LocalDate from, String name, Setting setting, AirSeries outdoors, double humidityDoubtFraction) {
         return new Stay(from, name, setting, outdoors, setting.inside(outdoors), humidityDoubtFraction);
     }
+
+    /** The same from another day on. */
+    public Stay from(LocalDate day) {
+        return new Stay(day, name, setting, outdoors, air, humidityDoubtFraction);
+    }
 }

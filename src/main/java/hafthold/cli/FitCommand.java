@@ -121,7 +121,7 @@ final class FitCommand implements Callable<Integer> {
         MaterialLibrary library = of(shelf);
         KnifeFile read = KnifeFile.of(build, file, set, library, where.reading());
         List<Finding> findings = new ArrayList<>(read.findings());
-        Destination destination = destination(read, set, findings);
+        Destination destination = destination(where, read, set, findings);
         findings.addAll(FitFindings.of(
                 read.knife(), destination, !events.schedule(set, destination).isEmpty()));
         findings.add(SamplingOptions.finding(sampling.sampling()));
@@ -192,7 +192,8 @@ final class FitCommand implements Callable<Integer> {
         };
     }
 
-    private Destination destination(KnifeFile read, TableSet set, List<Finding> findings) {
+    /** Where a knife lives: as the options say, else as its file does. */
+    static Destination destination(WhereOptions where, KnifeFile read, TableSet set, List<Finding> findings) {
         Supplier<Setting> usual = () -> settingOf(read, findings);
         Optional<Destination> named =
                 where.destination(PlaceTable.read(set), usual, read.setting().isPresent());

@@ -18,6 +18,7 @@ public final class Hafthold {
             CompareCommand.class,
             AtlasCommand.class,
             FitCommand.class,
+            ClaimCommand.class,
             CardCommand.class,
             TraceCommand.class,
             DemoCommand.class,

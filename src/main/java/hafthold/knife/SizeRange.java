@@ -23,7 +23,8 @@ public enum SizeRange {
     EASING(0, 5),
     PART_LENGTH(0.05, 300),
     PLACE_ALONG(0, 400),
-    PLACE_UP(-45, 45);
+    PLACE_UP(-45, 45),
+    MEASURING_ERROR(0.002, 1);
 
     private final Length least;
     private final Length most;

@@ -11,6 +11,7 @@ import hafthold.knife.TangStackKnife;
 import hafthold.material.Cut;
 import hafthold.material.Hybrid;
 import hafthold.quantity.Length;
+import hafthold.simulate.Destination;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,20 +36,23 @@ final class FitInputs {
 
     /** Every input in the order of the file. */
     static List<Input> of(KnifeFit fit, BenchStyle style) {
+        return of(fit.knife(), fit.destination(), style);
+    }
+
+    /** Likewise, of a knife and where it lives. */
+    static List<Input> of(Knife knife, Destination destination, BenchStyle style) {
         FitInputs list = new FitInputs(style);
-        Order order = fit.knife().build().order();
-        list.add(
-                "place",
-                style.tell(fit.destination().name()) + " (" + fit.destination().id() + ")");
-        list.add("setting", style.named("setting", fit.destination().setting().id()));
+        Order order = knife.build().order();
+        list.add("place", style.tell(destination.name()) + " (" + destination.id() + ")");
+        list.add("setting", style.named("setting", destination.setting().id()));
         list.add("work", order.workClass());
         list.add("kitchen", style.say(order.kitchen() ? "yes" : "no"));
-        if (fit.knife() instanceof FullTangKnife full) {
+        if (knife instanceof FullTangKnife full) {
             list.fullTang(full);
         } else {
-            list.stack((TangStackKnife) fit.knife());
+            list.stack((TangStackKnife) knife);
         }
-        list.add("made", FitText.state(fit.knife().build().made(), style));
+        list.add("made", FitText.state(knife.build().made(), style));
         return list.inputs;
     }
 

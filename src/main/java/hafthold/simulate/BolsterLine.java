@@ -32,12 +32,19 @@ final class BolsterLine {
 
     /** Edge of the bolster beyond that of the tang, a side, m, hour by hour. */
     double[] overTang(Doubt doubt) {
+        AirSeries air = setup.destination().air();
+        double[] celsius = new double[air.size()];
+        Arrays.setAll(celsius, air::temperatureCelsius);
+        return overTang(doubt, celsius);
+    }
+
+    /** The same at some temperatures. */
+    double[] overTang(Doubt doubt, double[] celsius) {
         double half = knife.build().tangWidthAt(BOLSTER).metres() / 2;
         double perKelvin = doubt.perKelvin(bolster, Axis.ALONG) - doubt.perKelvin(knife.steel(), Axis.ALONG);
         double made = knife.build().made().temperature().celsius();
-        AirSeries air = setup.destination().air();
-        double[] step = new double[air.size()];
-        Arrays.setAll(step, hour -> half * perKelvin * (air.temperatureCelsius(hour) - made));
+        double[] step = new double[celsius.length];
+        Arrays.setAll(step, moment -> half * perKelvin * (celsius[moment] - made));
         return step;
     }
 

@@ -34,11 +34,7 @@ record PinRun(
     PinMovement movement(int index, PinSplit split, double[] faceCentre, double[] faceEdge, BondedSection widest) {
         FullTangKnife knife = setup.knife();
         Pin pin = knife.build().pins().get(index);
-        PinFit fit = new PinFit(
-                pin.diameter().metres(),
-                pin.hole().metres() - pin.diameter().metres(),
-                filler(pin.fill()),
-                SectionPlan.expansion(knife.pinMetals().get(index)));
+        PinFit fit = fit(knife, index);
         double hardDiameter = pin.hole().metres() - fit.openClearanceMetres();
         double nearEdge = nearEdge(knife, pin);
         double[] along = new double[warmer.length];
@@ -74,6 +70,16 @@ record PinRun(
                 use);
     }
 
+    /** A pin in its hole. */
+    static PinFit fit(FullTangKnife knife, int index) {
+        Pin pin = knife.build().pins().get(index);
+        return new PinFit(
+                pin.diameter().metres(),
+                pin.hole().metres() - pin.diameter().metres(),
+                filler(pin.fill()),
+                SectionPlan.expansion(knife.pinMetals().get(index)));
+    }
+
     /**
      * Tension over strength hour by hour. Contacts are solved for the hours that are nearly the tightest; when the hole
      * is looser the direction of the tightest hour stands in, so that a year needs few of them.
@@ -99,9 +105,14 @@ record PinRun(
     }
 
     private Swing heads(Pin pin, PinFit fit, double[] faceCentre, double[] faceEdge, BondedSection widest) {
-        if (pin.kind() == Pin.Kind.HIDDEN) {
-            return new Swing(0, 0, 0, 0);
-        }
+        return pin.kind() == Pin.Kind.HIDDEN
+                ? new Swing(0, 0, 0, 0)
+                : Swing.of(heads(pin, fit, faceCentre, faceEdge, widest, warmer));
+    }
+
+    /** Head above the face at every sample, m. */
+    static double[] heads(
+            Pin pin, PinFit fit, double[] faceCentre, double[] faceEdge, BondedSection widest, double[] warmer) {
         double outwards = Math.min(1, Math.abs(pin.up().metres()) / widest.halfSizeMetres());
         double edgeShare = outwards * outwards;
         double halfLength = widest.layup().tang().thicknessMetres() / 2
@@ -116,7 +127,7 @@ record PinRun(
             double face = (1 - edgeShare) * faceCentre[hour] + edgeShare * faceEdge[hour];
             head[hour] = fit.headProudMetres(halfLength, face, warmer[hour]);
         }
-        return Swing.of(head);
+        return head;
     }
 
     private static double nearEdge(FullTangKnife knife, Pin pin) {

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * One knife as its maker wrote it down in a TOML file.
@@ -42,6 +43,13 @@ public record BuildFile(KnifeBuild build, List<Finding> findings) {
 
     /** Reads the text of a build file whose climate file is sought from a folder. */
     static BuildFile parse(String file, String text, Path folder) {
+        requireTables(file, text);
+        List<Finding> findings = new ArrayList<>();
+        return of(TomlText.parse(file, text, findings), folder, List.of(), findings);
+    }
+
+    /** Complains of a text that is no knife file at all. */
+    static void requireTables(String file, String text) {
         List<String> lines = text.replace("\uFEFF", "")
                 .lines()
                 .filter(line -> !line.isBlank() && !line.strip().startsWith("#"))
@@ -50,8 +58,15 @@ public record BuildFile(KnifeBuild build, List<Finding> findings) {
                 && lines.stream().noneMatch(line -> KEY_OR_TABLE.matcher(line).find())) {
             throw new InvalidTableException(file, "this is no knife file; hafthold fit --example prints one");
         }
-        List<Finding> findings = new ArrayList<>();
-        TomlSection build = TomlText.parse(file, text, findings);
+    }
+
+    /**
+     * Reads the outermost table of a file that holds a build, and perhaps more.
+     *
+     * @param besides tables that may stand there and are read elsewhere
+     * @param findings takes up every default that is used
+     */
+    static BuildFile of(TomlSection build, Path folder, List<String> besides, List<Finding> findings) {
         TomlSection knife = build.section(OrderKeys.TABLE);
         String kind = knife.or(
                 OrderKeys.BUILD,
@@ -66,7 +81,7 @@ public record BuildFile(KnifeBuild build, List<Finding> findings) {
                 throw build.unknown(key, "none of another build; " + key + " goes with build = \"" + other + "\"");
             }
         }
-        build.allows(own);
+        build.allows(Stream.concat(own.stream(), besides.stream()).toList());
         Order order = OrderKeys.read(knife, folder);
         KnifeBuild read = stack ? StackKeys.read(build, order) : FullTangKeys.read(build, order);
         return new BuildFile(read, findings);

@@ -6,6 +6,8 @@ import hafthold.quantity.Length;
 import hafthold.quantity.QuantityFormatException;
 import hafthold.source.Finding;
 import hafthold.source.Message;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -54,6 +56,29 @@ final class TomlSection extends TomlKeys {
         return sections;
     }
 
+    /** Likewise where one table alone may stand for the list. */
+    List<TomlSection> oneOrMore(String key) {
+        return value(key) instanceof TomlTable inner ? List.of(inside(key, inner, lineOf(key))) : sections(key);
+    }
+
+    /** A list of texts; empty where the file has none. */
+    List<String> texts(String key) {
+        if (!has(key)) {
+            return List.of();
+        }
+        if (!(value(key) instanceof TomlArray list)) {
+            throw fault(key, "a list of words in quotes, such as [\"soak\", \"dishwasher\"]");
+        }
+        List<String> texts = new ArrayList<>();
+        for (int i = 0; i < list.size(); i++) {
+            if (!(list.get(i) instanceof String text)) {
+                throw faultIn(key, list, i, "a word in quotes");
+            }
+            texts.add(text);
+        }
+        return texts;
+    }
+
     /** A text that is not blank. */
     Optional<String> text(String key) {
         Object value = value(key);
@@ -77,6 +102,19 @@ final class TomlSection extends TomlKeys {
                         .filter(meaning -> wordOf.apply(meaning).equals(typed))
                         .findFirst()
                         .orElseThrow(() -> fault(key, NearestWord.oneOf(typed, words))));
+    }
+
+    /** A day. */
+    Optional<LocalDate> day(String key) {
+        Object value = value(key);
+        if (value == null || value instanceof LocalDate) {
+            return Optional.ofNullable((LocalDate) value);
+        }
+        try {
+            return Optional.of(LocalDate.parse(shown(value)));
+        } catch (DateTimeException e) {
+            throw fault(key, "a day written as year-month-day, such as 2026-08-10" + DayHint.of(shown(value)));
+        }
     }
 
     /** True or false. */

@@ -6,8 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hafthold.air.ClimateGroup;
 import hafthold.decide.Atlas;
+import hafthold.decide.Claim;
+import hafthold.decide.ClaimVerdict;
 import hafthold.decide.Comparison;
 import hafthold.decide.EventComparison;
+import hafthold.decide.FullTangFit;
 import hafthold.decide.KnifeFit;
 import hafthold.decide.Verdict;
 import hafthold.material.Cut;
@@ -73,6 +76,19 @@ class BenchLanguageTest {
             data.with(String.join(" ", FitMarkdown.numbers(FitJson.of(fit)).keySet()))
                     .assertNoWord("fit.md", FitMarkdown.of(fit, style));
         }
+    }
+
+    @ParameterizedTest
+    @EnumSource(ClaimVerdict.class)
+    void everyWordOfAClaimComesFromTheLanguageFile(ClaimVerdict verdict) {
+        BenchStyle style = new BenchStyle(LengthUnits.MM, PretendLanguage.WORDING);
+        KnifeFit fit = InventedKnives.WALNUT;
+        Claim claim = InventedClaim.of((FullTangFit) fit, verdict, 0.2);
+        Data data = Data.of(fit);
+        data.findings(claim.findings());
+        new ClaimReport(style, InventedKnives.LIMITS, List.of(), "", COMMAND)
+                .files(claim)
+                .forEach((name, text) -> data.assertNoWord(name, text));
     }
 
     @ParameterizedTest

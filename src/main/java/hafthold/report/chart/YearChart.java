@@ -64,8 +64,14 @@ public record YearChart(
         return sheet(SheetFormat.WIDE).fileSvg(title, description);
     }
 
-    private SvgSheet sheet(SheetFormat format) {
-        YearLayout layout = new YearLayout(format, lines.size(), hasStart());
+    /** Where things lie. */
+    YearLayout layout(SheetFormat format) {
+        return new YearLayout(format, lines.size(), hasStart());
+    }
+
+    /** The picture before it is written out. */
+    SvgSheet sheet(SheetFormat format) {
+        YearLayout layout = layout(format);
         Span y = span();
         SvgSheet sheet = new SvgSheet(id, format, layout.height());
         sheet.plot(layout.left(), layout.top(), PlotTrace.of(plot(layout, y)));
@@ -97,7 +103,8 @@ public record YearChart(
                 .mapToDouble(Double::doubleValue);
     }
 
-    private Span span() {
+    /** The upright axis. */
+    Span span() {
         double[] all = Stream.of(
                         data(),
                         lines.stream().flatMapToDouble(line -> line.start().stream()),

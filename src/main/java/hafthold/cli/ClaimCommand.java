@@ -1,0 +1,182 @@
+package hafthold.cli;
+
+import hafthold.air.Event;
+import hafthold.air.EventPhase;
+import hafthold.air.StayChain;
+import hafthold.decide.Claim;
+import hafthold.decide.ClaimJudge;
+import hafthold.decide.ClaimVerdict;
+import hafthold.knife.FullTangKnife;
+import hafthold.knife.KnifeHistory;
+import hafthold.knife.UnfitBuildException;
+import hafthold.report.BenchStyle;
+import hafthold.report.CautionLines;
+import hafthold.report.ClaimCsv;
+import hafthold.report.ClaimJson;
+import hafthold.report.ClaimReport;
+import hafthold.report.ClaimText;
+import hafthold.simulate.Destination;
+import hafthold.simulate.Sampling;
+import hafthold.source.Finding;
+import hafthold.table.CautionTable;
+import hafthold.table.ClaimFile;
+import hafthold.table.EventTable;
+import hafthold.table.KnifeFile;
+import hafthold.table.LimitTable;
+import hafthold.table.MaterialLibrary;
+import hafthold.table.TableSet;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Judges a returned knife. */
+@Command(
+        name = "claim",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description =
+                "Judges a returned knife, described in a file with what was measured on it: the maker, the customer,"
+                        + " or the weather; what comes back by itself, and when to true it up.")
+final class ClaimCommand implements Callable<Integer> {
+    private static final int USUAL_SAMPLES = 400;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FILE",
+            description = "the knife and what was measured, as a TOML file; --example prints one to start from")
+    private Path file;
+
+    @Option(names = "--example", description = "prints a commented file that this command accepts")
+    private boolean example;
+
+    @Mixin
+    private WhereOptions where;
+
+    @Mixin
+    private SamplingOptions sampling;
+
+    @Mixin
+    private TableOptions tables;
+
+    @Mixin
+    private StyleOptions styles;
+
+    @Mixin
+    private OutputOptions output;
+
+    @Option(names = "--check", description = "exit with 4 unless the weather explains what was measured")
+    private boolean check;
+
+    @Override
+    public Integer call() {
+        if (example) {
+            spec.commandLine().getOut().print(ClaimFile.example());
+            return ExitCode.DONE;
+        }
+        if (file == null) {
+            throw new WrongUsageException(
+                    "which knife? Name its file; 'hafthold claim --example' prints one to start from");
+        }
+        OutputFormat form = output.form("claim", OutputFormat.TEXT, OutputFormat.JSON, OutputFormat.CSV);
+        BenchStyle style = styles.style();
+        TableSet set = tables.open();
+        ClaimFile told = ClaimFile.read(file);
+        KnifeFile read = KnifeFile.of(told.build(), file, set, MaterialLibrary.read(set), where.reading());
+        if (!(read.knife() instanceof FullTangKnife knife)) {
+            throw new WrongUsageException(
+                    "claims are judged for full-tang knives so far; for a stack see what its parts"
+                            + " do with 'hafthold fit'");
+        }
+        Claim claim = judge(told, read, knife, set);
+        spec.commandLine()
+                .getOut()
+                .print(
+                        switch (form) {
+                            case JSON -> ClaimJson.of(claim);
+                            case CSV -> ClaimCsv.of(claim);
+                            case TEXT, MARKDOWN -> new ClaimText(style).of(claim);
+                        });
+        List<Finding> cautions = CautionTable.read(set).with(FitFindings.materials(knife));
+        output.folder()
+                .ifPresent(folder ->
+                        spec.commandLine().getErr().println("report: " + write(folder, claim, style, set, cautions)));
+        CautionLines.of(style, cautions, FitFindings.materials(knife))
+                .forEach(spec.commandLine().getErr()::println);
+        return check && claim.verdict() != ClaimVerdict.WEATHER ? ExitCode.ADVERSE_VERDICT : ExitCode.DONE;
+    }
+
+    private Claim judge(ClaimFile told, KnifeFile read, FullTangKnife knife, TableSet set) {
+        List<Finding> findings = new ArrayList<>(read.findings());
+        Destination destination = FitCommand.destination(where, read, set, findings);
+        findings.addAll(FitFindings.of(knife, destination, false));
+        Sampling draws = sampling.sampling(USUAL_SAMPLES);
+        if (draws.samples() == 1) {
+            throw new WrongUsageException("--samples: a claim is judged by draws; give 30 to 10000, or leave it out");
+        }
+        List<Event> events = events(told, set);
+        KnifeHistory history = destination
+                .stays()
+                .map(chain -> through(chain, told.history(), findings))
+                .orElse(told.history());
+        return new ClaimJudge(LimitTable.read(set), events, draws).judge(knife, destination, history, findings);
+    }
+
+    /** A table of stays says itself when the knife was finished and came where it lives. */
+    private static KnifeHistory through(StayChain chain, KnifeHistory told, List<Finding> findings) {
+        LocalDate first = chain.stays().get(0).from();
+        if (told.firstMeasured().isBefore(first)) {
+            throw new WrongUsageException("--stays begin on " + first + ", after the first measuring on "
+                    + told.firstMeasured() + "; the first stay is that of final sanding");
+        }
+        findings.removeIf(finding -> finding.subject().startsWith("since."));
+        try {
+            return told.on(first, chain.last().from());
+        } catch (UnfitBuildException e) {
+            throw new WrongUsageException("--stays do not go with the bench of the file: " + e.key() + " is "
+                    + e.value() + ", expected " + e.expectation());
+        }
+    }
+
+    /** The suspected events; of all others those that may happen to a knife in use, which parcels are not. */
+    private static List<Event> events(ClaimFile told, TableSet set) {
+        EventTable table = EventTable.read(set);
+        if (!told.history().suspected().isEmpty()) {
+            return told.history().suspected().stream().map(table::find).toList();
+        }
+        return table.all().stream()
+                .filter(event ->
+                        event.phases().stream().noneMatch(phase -> phase.around() instanceof EventPhase.ClosedBag))
+                .toList();
+    }
+
+    private String write(Path folder, Claim claim, BenchStyle style, TableSet set, List<Finding> cautions) {
+        try {
+            OutputOptions.write(
+                    folder,
+                    new ClaimReport(
+                                    style,
+                                    LimitTable.read(set),
+                                    cautions,
+                                    Files.readString(file),
+                                    TypedCommand.of(spec.commandLine().getParseResult(), where.stays()))
+                            .files(claim));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return folder.resolve(ClaimReport.PAGE).toString();
+    }
+}

@@ -1,0 +1,85 @@
+package hafthold.decide;
+
+import hafthold.knife.FullTangKnife;
+import hafthold.knife.KnifeHistory;
+import hafthold.quantity.Band;
+import hafthold.simulate.Destination;
+import hafthold.simulate.FitYear;
+import hafthold.source.Finding;
+import java.util.List;
+
+/**
+ * A returned knife, judged.
+ *
+ * @param knife the knife
+ * @param home where it lived, its year as it repeats
+ * @param history what became of it
+ * @param verdict whose affair it is
+ * @param sure chance of the cause that the verdict names, or of the likelier ones together
+ * @param rows every measured step
+ * @param chances every cause that was tried, the likeliest first
+ * @param retrue how to true it up
+ * @param year what the knife does in that place with everything at its value: for what may have let go
+ * @param course the edge through the year where it lives: lowest, usual and highest of nine in ten samples as usual
+ * @param samples how many draws were made for each cause
+ * @param effectiveSamples how many of all draws the answer rests on
+ * @param findings choices that it rests on
+ */
+public record Claim(
+        FullTangKnife knife,
+        Destination home,
+        KnifeHistory history,
+        ClaimVerdict verdict,
+        double sure,
+        List<ClaimRow> rows,
+        List<CauseChance> chances,
+        ReTrue retrue,
+        FitYear year,
+        List<Band> course,
+        int samples,
+        double effectiveSamples,
+        List<Finding> findings) {
+
+    /** Causes less likely than that are not named. */
+    public static final double WORTH_NAMING = 0.15;
+
+    /** Less than that is not seen, m. */
+    private static final double HARDLY = 0.02e-3;
+
+    /** Keeps its own copies. */
+    public Claim {
+        rows = List.copyOf(rows);
+        chances = List.copyOf(chances);
+        course = List.copyOf(course);
+        findings = List.copyOf(findings);
+    }
+
+    /** Whether the weather alone explains every step. */
+    public boolean consistent() {
+        return rows.stream().allMatch(ClaimRow::consistent);
+    }
+
+    /** Whether what was measured lies at the edge of what the weather does, not far beyond. */
+    public boolean isBorderline() {
+        return rows.stream().allMatch(row -> row.asFarOut() >= ClaimRows.UNHEARD_OF / rows.size());
+    }
+
+    /** Whether its edge hardly goes anywhere in that place. */
+    public boolean isStill() {
+        return retrue.shyAfter().value() + retrue.proudAfter().value() < HARDLY;
+    }
+
+    /** The likelier causes: those that the verdict stands on. */
+    public List<CauseChance> leading() {
+        return chances.stream().filter(chance -> chance.after() >= WORTH_NAMING).toList();
+    }
+
+    /** The row that people ask about: the step furthest out for its error. */
+    public ClaimRow main() {
+        return rows.stream().max((a, b) -> Double.compare(weight(a), weight(b))).orElseThrow();
+    }
+
+    private static double weight(ClaimRow row) {
+        return Math.abs(row.measured().step().metres()) / row.measured().deviationMetres();
+    }
+}

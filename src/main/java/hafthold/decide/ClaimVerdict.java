@@ -1,0 +1,24 @@
+package hafthold.decide;
+
+import java.util.Locale;
+
+/** Whose affair a step on a returned knife is. */
+public enum ClaimVerdict {
+    /** The weather where it lives explains what was measured, with everything else as usual. */
+    WEATHER,
+    /** The wood was wetter or drier at final sanding than was thought. */
+    FINISH,
+    /** The air where it lives is drier or damper than that of the tables. */
+    PLACE,
+    /** Something that happened to it. */
+    USE,
+    /** More than one of these would do, and what was measured does not tell them apart. */
+    OPEN,
+    /** None of these explains it. */
+    NOT_EXPLAINED;
+
+    /** The word used in answers. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,202 @@
+package hafthold.report;
+
+import hafthold.decide.Claim;
+import hafthold.decide.ClaimRow;
+import hafthold.decide.ClaimVerdict;
+import hafthold.decide.ReTrue;
+import hafthold.knife.MeasuredStep;
+import hafthold.knife.MeasuringPoint;
+import hafthold.quantity.Band;
+import hafthold.simulate.Cause;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+
+/**
+ * What comes back by itself, what to do, and how sure all that is, sentence by sentence.
+ *
+ * @param style language and units
+ * @param claim the knife, judged
+ */
+record ClaimAdvice(BenchStyle style, Claim claim) {
+    /** Less than that is flush, m. */
+    private static final double FLUSH = 0.01e-3;
+
+    /** More than that share of a step left, and little of it comes back. */
+    private static final double MOST = 0.75;
+
+    /** From there on strength is told, as a share of it: two thirds, where fit begins to ask for care. */
+    private static final double WORKED = 2 / 3.0;
+
+    /** Draws by their weight below which shares are rough (a judgement). */
+    private static final double FEW = 30;
+
+    private static final int ALL_MONTHS = 12;
+
+    private static final Pattern HORN = Pattern.compile("horn(-.*)?");
+
+    /** What comes back, and what does not. */
+    List<String> back() {
+        List<String> said = new ArrayList<>();
+        ClaimWords words = new ClaimWords(style, claim);
+        List<MeasuringPoint> told = new ArrayList<>();
+        boolean explained = claim.verdict() != ClaimVerdict.NOT_EXPLAINED;
+        if (!explained) {
+            said.add(say("back.not-explained"));
+        }
+        for (ClaimRow row : claim.rows()) {
+            MeasuringPoint point = row.measured().point();
+            if (explained && !told.contains(point)) {
+                told.add(point);
+                said.add(row.settled()
+                        .map(left -> settled(words, row.measured(), left))
+                        .orElseGet(() -> say("back.unknown")));
+            }
+        }
+        Band set = claim.year().set();
+        if (set.value() >= FLUSH) {
+            said.add(say("back.set", "size", new BenchLength(set).hundredths(style)));
+        }
+        if (HORN.matcher(claim.knife().scale().id()).matches()) {
+            said.add(say("back.horn"));
+        }
+        worked(said, "back.glue", claim.year().glueUse().value());
+        claim.year().crackUse().ifPresent(use -> worked(said, "back.crack", use.value()));
+        if (claim.leading().stream().anyMatch(chance -> chance.cause().kind() == Cause.Kind.USE)) {
+            said.add(say("back.heat"));
+        }
+        said.add(say("back.left-out"));
+        return said.stream().distinct().toList();
+    }
+
+    private void worked(List<String> said, String key, double use) {
+        if (use >= WORKED) {
+            said.add(say(key, "percent", Long.toString(Math.round(100 * use))));
+        }
+    }
+
+    private String settled(ClaimWords words, MeasuredStep measured, Band left) {
+        MeasuringPoint point = measured.point();
+        boolean most = Math.abs(left.value()) > MOST * Math.abs(measured.step().metres());
+        return Math.abs(left.value()) < FLUSH
+                ? say("back.all", "air", air(), "point", words.point(point))
+                : say(
+                        most ? "back.little" : "back.some",
+                        "air",
+                        air(),
+                        "left",
+                        words.step(point, left.value()),
+                        "point",
+                        words.point(point),
+                        "low",
+                        words.step(point, left.low()),
+                        "high",
+                        words.step(point, left.high()));
+    }
+
+    private String air() {
+        return FitText.state(claim.knife().build().made(), style);
+    }
+
+    /** What to do, in order. */
+    List<String> toDo() {
+        ReTrue retrue = claim.retrue();
+        List<String> said = new ArrayList<>(List.of(say("do.loose")));
+        if (asksForMore()) {
+            said.add(say("do.measure", "air", air()));
+        }
+        if (claim.isStill()
+                || retrue.humidityPercent().isEmpty()
+                || retrue.restDays().isEmpty()) {
+            said.add(say("do.still"));
+            return said;
+        }
+        Band humidity = retrue.humidityPercent().get();
+        Band days = retrue.restDays().get();
+        said.add(say(
+                "do.wait",
+                "span",
+                SettlingWords.span(style, days.value()),
+                "humidity",
+                style.fixed(humidity.value(), 0),
+                "temperature",
+                style.plain(retrue.celsius()),
+                "low",
+                SettlingWords.span(style, days.low()),
+                "high",
+                SettlingWords.span(style, days.high()),
+                "moisture",
+                style.fixed(retrue.moisturePercent().value(), 1)));
+        ClaimWords words = new ClaimWords(style, claim);
+        said.add(say(
+                "do.retrue",
+                "shy",
+                words.step(MeasuringPoint.EDGES, -retrue.shyAfter().value()),
+                "proud",
+                words.step(MeasuringPoint.EDGES, retrue.proudAfter().value())));
+        said.add(
+                retrue.months().size() == ALL_MONTHS
+                        ? say("do.months.any")
+                        : retrue.months().isEmpty()
+                                ? say("do.months.never")
+                                : say(
+                                        "do.months",
+                                        "months",
+                                        style.joined(
+                                                "comma",
+                                                retrue.months().stream()
+                                                        .map(style::month)
+                                                        .toList())));
+        said.add(say(
+                "do.keep",
+                "low",
+                words.step(MeasuringPoint.EDGES, claim.course().get(extreme(-1)).value()),
+                "high",
+                words.step(MeasuringPoint.EDGES, claim.course().get(extreme(1)).value())));
+        return said;
+    }
+
+    /** The day on which the edge stands lowest, side -1, or highest, side 1. */
+    private int extreme(int side) {
+        return IntStream.range(0, claim.course().size())
+                .reduce((a, b) -> side * claim.course().get(a).value()
+                                >= side * claim.course().get(b).value()
+                        ? a
+                        : b)
+                .orElseThrow();
+    }
+
+    /** True where a reading in another air would tell more. */
+    private boolean asksForMore() {
+        return claim.verdict() != ClaimVerdict.WEATHER
+                && claim.verdict() != ClaimVerdict.NOT_EXPLAINED
+                && claim.history().isOnlyAtHome();
+    }
+
+    /** How sure that is. */
+    List<String> sure() {
+        List<String> said = new ArrayList<>(List.of(
+                say("sure.chances", "causes", new ClaimChances(style, claim).after()),
+                say("sure.before", "causes", new ClaimChances(style, claim).before()),
+                say(
+                        "sure.samples",
+                        "effective",
+                        style.fixed(claim.effectiveSamples(), 0),
+                        "all",
+                        Long.toString((long) claim.samples() * claim.chances().size()))));
+        if (claim.effectiveSamples() < FEW) {
+            said.add(say("sure.few"));
+        }
+        if (claim.history().isOnlyAtHome()) {
+            said.add(say("sure.one"));
+        }
+        said.add(say("sure.taken"));
+        said.add(say("sure.proof"));
+        return said;
+    }
+
+    private String say(String key, String... filling) {
+        return style.say("claim." + key, filling);
+    }
+}

@@ -1,0 +1,89 @@
+package hafthold.report;
+
+import hafthold.decide.CauseChance;
+import hafthold.decide.Claim;
+import hafthold.knife.MeasuredStep;
+import hafthold.knife.MeasuringPoint;
+import hafthold.quantity.Band;
+import hafthold.simulate.Cause;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What to write to the customer: a short paragraph without a word of the workshop.
+ *
+ * @param style language and units
+ * @param claim the knife, judged
+ */
+record ClaimForCustomer(BenchStyle style, Claim claim) {
+    private static final Set<String> HOT =
+            Set.of("dishwasher", "hot-car", "dashboard", "radiator", "freezer", "aircraft-hold");
+
+    /** The paragraph. */
+    String words() {
+        List<String> said = new ArrayList<>(List.of(found(), why()));
+        if (!claim.isStill() && claim.retrue().restDays().isPresent()) {
+            said.add(say("wait"));
+        }
+        said.add(say("loose"));
+        return String.join(" ", said);
+    }
+
+    private MeasuredStep main() {
+        return claim.main().measured();
+    }
+
+    private String found() {
+        if (!isEdge(main().point()) || main().step().metres() == 0) {
+            return say("other");
+        }
+        double metres = main().step().metres();
+        return say(
+                metres < 0 ? "shy" : "proud",
+                "size",
+                new CardLength(Band.exact(Math.abs(metres)), style.units(), style.words()).words());
+    }
+
+    private static boolean isEdge(MeasuringPoint point) {
+        return switch (point) {
+            case EDGES, EDGE_LEFT, EDGE_RIGHT -> true;
+            default -> false;
+        };
+    }
+
+    private String why() {
+        ClaimWords words = new ClaimWords(style, claim);
+        String town = style.tell(claim.home().name());
+        return switch (claim.verdict()) {
+            case WEATHER -> say(weather(), "town", town);
+            case FINISH -> say("finish");
+            case PLACE -> say(words.drierPlace() ? "place.drier" : "place.damper", "town", town);
+            case USE -> say(isHot() ? "use.hot" : "use.wet");
+            case OPEN -> say("open");
+            case NOT_EXPLAINED -> say("not-explained");
+        };
+    }
+
+    /** Air that is dry or damp all year round leaves the edge where it is; else it comes and goes. */
+    private String weather() {
+        boolean shy = main().step().metres() < 0 == isEdge(main().point());
+        double half = main().step().metres() / 2;
+        boolean stays = isEdge(main().point())
+                && claim.course().stream().allMatch(day -> shy ? day.value() < half : day.value() > half);
+        return (stays ? "weather.stays." : "weather.") + (shy ? "shy" : "proud");
+    }
+
+    private boolean isHot() {
+        return claim.chances().stream()
+                .filter(chance -> chance.cause().kind() == Cause.Kind.USE)
+                .findFirst()
+                .map(CauseChance::cause)
+                .filter(cause -> HOT.contains(cause.event()))
+                .isPresent();
+    }
+
+    private String say(String key, String... filling) {
+        return style.words().say("claim.customer." + key, filling);
+    }
+}

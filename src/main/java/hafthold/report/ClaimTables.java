@@ -1,0 +1,88 @@
+package hafthold.report;
+
+import hafthold.decide.Claim;
+import hafthold.decide.ClaimRow;
+import hafthold.knife.MeasuringPoint;
+import hafthold.quantity.Band;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The tables of a judged claim as cells, for a text and for a page.
+ *
+ * @param style language and units
+ * @param claim the knife, judged
+ */
+record ClaimTables(BenchStyle style, Claim claim) {
+
+    /** Of less than that no share is told, m. */
+    private static final double SMALLEST = 0.005e-3;
+
+    /** Headings of what was measured. */
+    List<String> measuredHead() {
+        return style.heads("day", "at", "point", "measured", "expected", "nine-of-ten", "as-far-out");
+    }
+
+    /** One row a measured step. */
+    List<List<String>> measured() {
+        ClaimWords words = new ClaimWords(style, claim);
+        List<List<String>> rows = new ArrayList<>();
+        for (ClaimRow row : claim.rows()) {
+            MeasuringPoint point = row.measured().point();
+            rows.add(List.of(
+                    words.shortDay(row.measured().on()),
+                    say(claim.history().isAtBench(row.measured()) ? "at.bench" : "at.home"),
+                    words.point(point),
+                    words.cell(point, row.measured().step().metres()),
+                    words.cell(point, row.expected().value()),
+                    style.say(
+                            "from-to",
+                            "from",
+                            words.cell(point, row.expected().low()),
+                            "to",
+                            words.cell(point, row.expected().high())),
+                    say("odds.cell", "count", words.count(row.asFarOut()))));
+        }
+        return rows;
+    }
+
+    /** Rows whose step is worth sharing out: a ring that is none is not. */
+    List<ClaimRow> sharedOut() {
+        return claim.rows().stream()
+                .filter(row -> row.measured().point().isSigned()
+                        || row.measured().step().metres() > SMALLEST)
+                .toList();
+    }
+
+    /** Headings of the shares. */
+    List<String> sharesHead() {
+        return style.heads("part-of", "part", "share", "low", "high");
+    }
+
+    /** One row a share of a step. */
+    List<List<String>> shares(ClaimRow row) {
+        ClaimWords words = new ClaimWords(style, claim);
+        MeasuringPoint point = row.measured().point();
+        double whole = row.measured().step().metres();
+        List<List<String>> rows = new ArrayList<>();
+        for (ClaimRow.Share share : row.parts()) {
+            Band metres = share.metres();
+            rows.add(List.of(
+                    say("part." + style.keyOf(share.part())),
+                    words.cell(point, metres.value()),
+                    Math.abs(whole) < SMALLEST
+                            ? "–"
+                            : say(
+                                    "share.percent",
+                                    "percent",
+                                    style.number(Long.toString(Math.round(100 * metres.value() / whole)))),
+                    metres.isExact() ? "–" : words.cell(point, metres.low()),
+                    metres.isExact() ? "–" : words.cell(point, metres.high())));
+        }
+        return rows;
+    }
+
+    private String say(String key, String... filling) {
+        return style.say("claim." + key, filling);
+    }
+}

@@ -1,0 +1,225 @@
+package hafthold.report;
+
+import hafthold.decide.CauseChance;
+import hafthold.decide.Claim;
+import hafthold.decide.ClaimRow;
+import hafthold.decide.ClaimVerdict;
+import hafthold.knife.MeasuredStep;
+import hafthold.knife.MeasuringPoint;
+import hafthold.quantity.Band;
+import hafthold.simulate.Cause;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The verdict on a returned knife in words, and what it is put together from.
+ *
+ * @param style language and units
+ * @param claim the knife, judged
+ */
+record ClaimWords(BenchStyle style, Claim claim) {
+    private static final double CERTAIN = 0.95;
+    private static final double VERY_LIKELY = 0.8;
+    private static final double LIKELY = 0.6;
+    private static final double FLUSH = 0.005e-3;
+
+    /** Which knife, from where, whose affair. */
+    String title() {
+        return say("title", "knife", knife(), "place", style.tell(claim.home().name()), "verdict", verdictAndSure());
+    }
+
+    /** Which knife, from where. */
+    String pageTitle() {
+        return say(
+                "page-title", "knife", knife(), "place", style.tell(claim.home().name()));
+    }
+
+    private String knife() {
+        return claim.knife().build().order().name().orElse(style.say("fit.unnamed"));
+    }
+
+    /** Whose affair, and how likely. */
+    String verdictAndSure() {
+        return claim.verdict() == ClaimVerdict.OPEN || claim.verdict() == ClaimVerdict.NOT_EXPLAINED
+                ? called()
+                : say("stamp", "verdict", called(), "sure", sure(claim.sure()));
+    }
+
+    private String called() {
+        return say("called." + claim.verdict().word());
+    }
+
+    private String sure(double chance) {
+        String key = chance >= CERTAIN
+                ? "certain"
+                : chance >= VERY_LIKELY ? "very-likely" : chance >= LIKELY ? "likely" : "rather";
+        return say("sure." + key);
+    }
+
+    /** The verdict and what it rests on, a few sentences. */
+    String verdict() {
+        List<String> sentences = new ArrayList<>(List.of(lead()));
+        String more = claim.rows().stream()
+                .filter(row -> !row.consistent() && !row.equals(claim.main()))
+                .min(Comparator.comparingDouble(ClaimRow::asFarOut))
+                .map(row -> odds("odds.more", row, ""))
+                .orElse("");
+        sentences.add(odds("odds", claim.main(), more));
+        sentences.add(say(claim.consistent() ? "consistent" : claim.isBorderline() ? "borderline" : "inconsistent"));
+        return String.join(" ", sentences);
+    }
+
+    private String lead() {
+        return switch (claim.verdict()) {
+            case WEATHER -> say("lead.weather");
+            case FINISH -> say(wetterAtFinish() ? "lead.finish.wetter" : "lead.finish.drier");
+            case PLACE -> say(drierPlace() ? "lead.place.drier" : "lead.place.damper");
+            case USE -> say("lead.use", "event", events());
+            case OPEN -> say("lead.open", "causes", joinedCauses());
+            case NOT_EXPLAINED -> say("lead.not-explained");
+        };
+    }
+
+    private String events() {
+        return style.joined(
+                "claim.or",
+                claim.leading().stream()
+                        .filter(chance -> chance.cause().kind() == Cause.Kind.USE)
+                        .map(this::eventName)
+                        .toList());
+    }
+
+    /** An event by its name. */
+    String eventName(CauseChance chance) {
+        return style.named("event", chance.cause().event());
+    }
+
+    private String joinedCauses() {
+        return style.joined(
+                "claim.or",
+                byKind().entrySet().stream()
+                        .filter(entry -> entry.getValue() >= Claim.WORTH_NAMING)
+                        .map(entry -> say("called." + style.keyOf(entry.getKey())))
+                        .toList());
+    }
+
+    /** Chances by whose affair a cause is, the likeliest first. */
+    Map<Cause.Kind, Double> byKind() {
+        Map<Cause.Kind, Double> sums = new LinkedHashMap<>();
+        claim.chances().forEach(chance -> sums.merge(chance.cause().kind(), chance.after(), Double::sum));
+        Map<Cause.Kind, Double> sorted = new LinkedHashMap<>();
+        sums.entrySet().stream()
+                .sorted(Map.Entry.<Cause.Kind, Double>comparingByValue().reversed())
+                .forEach(entry -> sorted.put(entry.getKey(), entry.getValue()));
+        return sorted;
+    }
+
+    /** Wood that was wetter than stated has shrunk more since: edges lie lower, heads stand higher, rings are tighter. */
+    boolean wetterAtFinish() {
+        return movesUp(ClaimRow.Part.FINISH) < 0;
+    }
+
+    /** Air that is drier than that of the tables leaves less water in the wood. */
+    boolean drierPlace() {
+        return movesUp(ClaimRow.Part.PLACE) < 0;
+    }
+
+    private double movesUp(ClaimRow.Part part) {
+        double step = claim.main().of(part).value();
+        return claim.main().measured().point() == MeasuringPoint.PIN_HEADS ? -step : step;
+    }
+
+    private String odds(String key, ClaimRow row, String more) {
+        MeasuredStep measured = row.measured();
+        return say(
+                key,
+                "more",
+                more,
+                "count",
+                count(row.asFarOut()),
+                "point",
+                point(measured.point()),
+                "step",
+                step(measured),
+                "day",
+                day(measured.on()));
+    }
+
+    /** Of a hundred. */
+    String count(double chance) {
+        long count = Math.round(100 * chance);
+        return count == 0 ? say("odds.none") : Long.toString(count);
+    }
+
+    /** Name of a point. */
+    String point(MeasuringPoint point) {
+        return say("point." + style.keyOf(point));
+    }
+
+    /** A day of a year. */
+    String day(LocalDate day) {
+        return style.words()
+                .say(
+                        "date",
+                        "day",
+                        Integer.toString(day.getDayOfMonth()),
+                        "month",
+                        style.month(day.getMonthValue()),
+                        "year",
+                        Integer.toString(day.getYear()));
+    }
+
+    /** The same where there is little room. */
+    String shortDay(LocalDate day) {
+        return say(
+                "short-date",
+                "day",
+                Integer.toString(day.getDayOfMonth()),
+                "month",
+                style.shortMonth(day.getMonthValue()),
+                "year",
+                Integer.toString(day.getYear()));
+    }
+
+    /** A measured step with its side. */
+    String step(MeasuredStep measured) {
+        return step(measured.point(), measured.step().metres());
+    }
+
+    /** A step with its side. */
+    String step(MeasuringPoint point, double metres) {
+        boolean isNone = Math.abs(metres) < FLUSH;
+        if (point == MeasuringPoint.PIN_GAP) {
+            return isNone || metres < 0 ? say("step.none") : say("step.wide", "size", size(metres));
+        }
+        if (isNone) {
+            return style.say("flush");
+        }
+        String down = point == MeasuringPoint.PIN_HEADS ? "step.sunk" : "step.shy";
+        return say(metres < 0 ? down : "step.proud", "size", size(Math.abs(metres)));
+    }
+
+    private String size(double metres) {
+        return new BenchLength(Band.exact(metres)).hundredths(style);
+    }
+
+    /** A step with its side and without its unit, for a table headed by the unit. */
+    String cell(MeasuringPoint point, double metres) {
+        if (Math.abs(metres) < FLUSH) {
+            return step(point, 0);
+        }
+        String down = point == MeasuringPoint.PIN_HEADS ? "step.sunk" : "step.shy";
+        String size = style.hundredths(Math.abs(metres));
+        return point == MeasuringPoint.PIN_GAP
+                ? style.hundredths(metres)
+                : say(metres < 0 ? down : "step.proud", "size", size);
+    }
+
+    private String say(String key, String... filling) {
+        return style.say("claim." + key, filling);
+    }
+}

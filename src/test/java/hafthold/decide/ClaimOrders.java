@@ -1,0 +1,76 @@
+package hafthold.decide;
+
+import hafthold.air.Event;
+import hafthold.knife.FullTangKnife;
+import hafthold.knife.KnifeHistory;
+import hafthold.knife.KnifeHistory.BenchRest;
+import hafthold.knife.MeasuredStep;
+import hafthold.knife.MeasuringPoint;
+import hafthold.quantity.Length;
+import hafthold.quantity.RelativeHumidity;
+import hafthold.quantity.Temperature;
+import hafthold.simulate.Destination;
+import hafthold.simulate.ReturnEngine;
+import hafthold.simulate.Sampling;
+import hafthold.table.LimitTable;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Invented returns: a flat-sawn walnut knife made at one humidity, half a year in invented air, four weeks at the bench. */
+final class ClaimOrders {
+    static final LocalDate MADE = LocalDate.of(2025, 9, 1);
+    static final LocalDate AT_HOME = LocalDate.of(2026, 2, 10);
+    static final LocalDate BACK = LocalDate.of(2026, 2, 20);
+    static final LocalDate AT_BENCH = LocalDate.of(2026, 3, 20);
+
+    private ClaimOrders() {}
+
+    /** The knife, made at a humidity. */
+    static FullTangKnife walnut(int madePercent) {
+        return (FullTangKnife) FitOrders.fullTang(
+                "walnut-black", "flat", 110, madePercent, FitOrders.pins(5, 0.05, "hard-epoxy", 20, 90));
+    }
+
+    /** A home whose air is other than that of the tables by so many points. */
+    static Destination home(int points) {
+        return FitOrders.swinging(20, 0.30 + points / 100.0, 0.60 + points / 100.0);
+    }
+
+    /** What becomes of it, measured with an error either way. */
+    static KnifeHistory history(double errorMillimetres, boolean alsoAtBench, double... millimetres) {
+        List<MeasuredStep> measured = new ArrayList<>();
+        LocalDate[] days = {AT_HOME, AT_BENCH};
+        for (int i = 0; i < millimetres.length; i++) {
+            measured.add(new MeasuredStep(
+                    days[i],
+                    MeasuringPoint.EDGES,
+                    Length.ofMillimetres(millimetres[i]),
+                    Length.ofMillimetres(errorMillimetres)));
+        }
+        return new KnifeHistory(
+                MADE,
+                MADE,
+                alsoAtBench
+                        ? Optional.of(new BenchRest(BACK, new RelativeHumidity(0.5), new Temperature(20), true))
+                        : Optional.empty(),
+                measured,
+                List.of());
+    }
+
+    /** What would be measured on a knife that goes there, everything at its value, mm. */
+    static double[] steps(FullTangKnife knife, Destination home, boolean alsoAtBench) {
+        double[] any = alsoAtBench ? new double[2] : new double[1];
+        double[] steps = new ReturnEngine(knife, home, history(0.05, alsoAtBench, any), Sampling.VALUE_ONLY).nominal();
+        for (int i = 0; i < steps.length; i++) {
+            steps[i] *= 1000;
+        }
+        return steps;
+    }
+
+    static Claim judge(KnifeHistory history, int samples, List<Event> events) {
+        return new ClaimJudge(LimitTable.read(FitOrders.TABLES), events, new Sampling(samples, 1))
+                .judge(walnut(50), home(0), history, List.of());
+    }
+}
