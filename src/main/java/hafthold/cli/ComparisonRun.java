@@ -20,7 +20,9 @@ import hafthold.table.TableSet;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -75,7 +77,9 @@ record ComparisonRun(
     }
 
     private List<ScaleMaterial> materials() {
-        return candidates.stream().map(Candidate::material).distinct().toList();
+        Map<String, ScaleMaterial> byId = new LinkedHashMap<>();
+        candidates.forEach(candidate -> byId.put(candidate.material().id(), candidate.material()));
+        return List.copyOf(byId.values());
     }
 
     /**

@@ -24,6 +24,7 @@ public final class Wording {
     private static final Pattern HOLE = Pattern.compile("\\{([a-z-]+)}");
     private static final Pattern LANGUAGE = Pattern.compile("[a-z]{2,3}");
     private static final int MONTHS = 12;
+    private static final String ENGLISH = "en";
 
     private final String language;
     private final Map<String, String> texts;
@@ -35,6 +36,10 @@ public final class Wording {
 
     /** The texts of a language, by its two- or three-letter code; empty where there is no file for it. */
     public static Optional<Wording> of(String language) {
+        return language.equals(ENGLISH) ? Optional.of(english()) : read(language);
+    }
+
+    private static Optional<Wording> read(String language) {
         if (!LANGUAGE.matcher(language).matches()) {
             return Optional.empty();
         }
@@ -62,7 +67,7 @@ public final class Wording {
 
     /** Read once, when first asked for. */
     private static final class English {
-        private static final Wording TEXTS = of("en").orElseThrow();
+        private static final Wording TEXTS = read(ENGLISH).orElseThrow();
     }
 
     /** Its code. */

@@ -8,7 +8,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Reads {@code cautions.csv}: what can hurt, by family or material. */
 public final class CautionTable {
@@ -43,9 +45,10 @@ public final class CautionTable {
      * families, then what holds for single ones of them.
      */
     public List<Finding> with(Collection<? extends ScaleMaterial> materials) {
+        Set<String> subjects = new HashSet<>(Set.of(EVERYTHING));
+        materials.forEach(material -> subjects.addAll(subjects(material)));
         return cautions.stream()
-                .filter(caution ->
-                        isGeneral(caution) || materials.stream().anyMatch(material -> concerns(caution, material)))
+                .filter(caution -> subjects.contains(caution.subject()))
                 .sorted(Comparator.comparing(CautionTable::isGeneral)
                         .thenComparing(CautionTable::isOfFamily)
                         .reversed())
@@ -54,7 +57,10 @@ public final class CautionTable {
 
     /** Cautions for a material: those of its family and its own; of a treated wood also the wood's own. */
     public List<Finding> about(ScaleMaterial material) {
-        return cautions.stream().filter(caution -> concerns(caution, material)).toList();
+        Set<String> subjects = subjects(material);
+        return cautions.stream()
+                .filter(caution -> subjects.contains(caution.subject()))
+                .toList();
     }
 
     /** Cautions for a metal, by its id, that every handle is taken to have because none was named. */
@@ -65,11 +71,12 @@ public final class CautionTable {
                 .toList();
     }
 
-    private static boolean concerns(Finding caution, ScaleMaterial material) {
-        String subject = caution.subject();
-        return subject.equals(material.family().word())
-                || subject.equals(material.id())
-                || subject.equals(material.id().replaceFirst("\\+.*", ""));
+    /** What a caution for a material may apply to: its family, itself, the wood of a treated one. */
+    private static Set<String> subjects(ScaleMaterial material) {
+        int treatment = material.id().indexOf('+');
+        Set<String> subjects = new HashSet<>(List.of(material.family().word(), material.id()));
+        subjects.add(treatment < 0 ? material.id() : material.id().substring(0, treatment));
+        return subjects;
     }
 
     private static boolean isGeneral(Finding caution) {
