@@ -1,6 +1,7 @@
 package hafthold.cli;
 
 import hafthold.table.BuildFile;
+import hafthold.table.ClaimFile;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Writer;
@@ -19,12 +20,15 @@ public final class Rehearsal {
         Path folder = Files.createTempDirectory("hafthold");
         try {
             Path knife = Files.writeString(folder.resolve("knife.toml"), BuildFile.example());
+            Path returned = Files.writeString(folder.resolve("returned.toml"), ClaimFile.example());
             String out = folder.resolve("report").toString();
             PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
             for (List<String> command : List.of(
+                    List.of("compare", "--place", "oslo", "--samples", "30"),
                     List.of("compare", "--place", "singapore", "--material", "walnut-black,acrylic-cast", "--out", out),
                     List.of("card", "--place", "singapore", "--material", "walnut-black", "--out", out),
                     List.of("fit", knife.toString()),
+                    List.of("claim", returned.toString(), "--samples", "30"),
                     List.of("places"))) {
                 Hafthold.run(nowhere, nowhere, command.toArray(String[]::new));
             }
