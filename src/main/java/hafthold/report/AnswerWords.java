@@ -102,10 +102,9 @@ record AnswerWords(BenchStyle style) {
                 "verdict",
                 verdictOf(answer.verdict(), year, answer.reasons(), answer.settling())));
         sentences.add(edgeSentence(answer));
-        answer.reasons().stream()
-                .findFirst()
-                .ifPresent(reason -> sentences.add(
-                        style.say("answer.decides", "reason", new ReasonWords(style, false).clause(reason))));
+        new ReasonWords(style, false)
+                .deciding(answer.reasons())
+                .ifPresent(reason -> sentences.add(style.say("answer.decides", "reason", reason)));
         if (!EdgeStep.worst(year).isFlush()) {
             answer.settling()
                     .ifPresent(settling -> sentences.add(
@@ -125,10 +124,8 @@ record AnswerWords(BenchStyle style) {
 
     /** One answer in one line: verdict and what decides it. */
     String line(Ranked answer) {
-        String reason = answer.reasons().stream()
-                .findFirst()
-                .map(new ReasonWords(style, false)::clause)
-                .orElseGet(() -> style.say("answer.no-reason"));
+        String reason =
+                new ReasonWords(style, false).deciding(answer.reasons()).orElseGet(() -> style.say("answer.no-reason"));
         return style.say(
                 "answer.line",
                 "subject",

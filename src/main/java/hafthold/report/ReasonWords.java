@@ -6,6 +6,7 @@ import hafthold.quantity.Band;
 import hafthold.quantity.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,6 +18,22 @@ import java.util.Optional;
  */
 record ReasonWords(BenchStyle style, boolean toHundredths) {
     private static final BigDecimal ALL = BigDecimal.valueOf(100);
+
+    /** What decides an answer; of an end that lets go also what gives way first. Empty where there is no reason. */
+    Optional<String> deciding(List<Reason> reasons) {
+        return reasons.stream().findFirst().map(first -> {
+            List<String> clauses = new ArrayList<>();
+            if (first.kind() == Reason.Kind.END_LETS_GO) {
+                reasons.stream()
+                        .filter(reason ->
+                                reason.kind() == Reason.Kind.GLUE_LINE || reason.kind() == Reason.Kind.SCALE_SPLIT)
+                        .filter(Reason::givesWay)
+                        .forEach(reason -> clauses.add(clause(reason)));
+            }
+            clauses.add(clause(first));
+            return style.joined("semicolon", clauses);
+        });
+    }
 
     /** One reason in one clause, such as "pin heads stand 0.1 mm above the face, within what ... work allows". */
     String clause(Reason reason) {
