@@ -46,7 +46,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description =
-                "Judges a returned knife, described in a file with what was measured on it: the maker, the customer,"
+                "Judges a returned knife with a full tang, described in a file with what was measured on it: the maker, the customer,"
                         + " or the weather; what comes back by itself, and when to true it up.")
 final class ClaimCommand implements Callable<Integer> {
     private static final int USUAL_SAMPLES = 400;

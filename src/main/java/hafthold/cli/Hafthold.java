@@ -31,6 +31,7 @@ public final class Hafthold {
     public static void main(String[] args) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        settle();
         if (!called(args).isEmpty()) {
             HeadStart.begin();
         }
@@ -50,8 +51,7 @@ public final class Hafthold {
      *     {@code --check}, 5 outside the models
      */
     public static int run(PrintWriter out, PrintWriter err, String... args) {
-        Locale.setDefault(Locale.ROOT);
-        System.setProperty("java.awt.headless", "true");
+        settle();
         FaultReport faults = new FaultReport();
         CommandLine commandLine = commandLine(args)
                 .setCaseInsensitiveEnumValuesAllowed(true)
@@ -64,6 +64,12 @@ public final class Hafthold {
         out.flush();
         err.flush();
         return code;
+    }
+
+    /** Makes the process alike on every machine. */
+    private static void settle() {
+        Locale.setDefault(Locale.ROOT);
+        System.setProperty("java.awt.headless", "true");
     }
 
     /** With the command that is called, or all of them where that is not plain: reading the others would take time. */

@@ -15,7 +15,7 @@ import java.util.List;
  * @param home where it lived, its year as it repeats
  * @param history what became of it
  * @param verdict whose affair it is
- * @param sure chance of the cause that the verdict names, or of the likelier ones together
+ * @param sure chance of the cause that the verdict names; 0 where it names none
  * @param rows every measured step
  * @param chances every cause that was tried, the likeliest first
  * @param retrue how to true it up
@@ -57,6 +57,11 @@ public record Claim(
     /** Whether the weather alone explains every step. */
     public boolean consistent() {
         return rows.stream().allMatch(ClaimRow::consistent);
+    }
+
+    /** True where the verdict says what it was. */
+    public boolean namesACause() {
+        return verdict != ClaimVerdict.OPEN && verdict != ClaimVerdict.NOT_EXPLAINED;
     }
 
     /** Whether what was measured lies at the edge of what the weather does, not far beyond. */

@@ -76,7 +76,8 @@ public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling s
         List<ReturnSample> few = tried.posterior().drawn(YEARS);
         ReturnEngine last = tried.engine();
         List<HomeYear> years = few.parallelStream().map(last::homeYear).toList();
-        ClaimVerdict verdict = ClaimRule.verdict(rows, chances, history.isOnlyAtHome());
+        ClaimVerdict verdict = ClaimRule.verdict(
+                rows, chances, history.isOnlyAtHome(), tried.posterior().effectiveSamples());
         return new Claim(
                 knife,
                 last.home(),

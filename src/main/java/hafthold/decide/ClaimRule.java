@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** How chances become a verdict; every threshold is a judgement. */
@@ -22,6 +21,8 @@ final class ClaimRule {
     /** Readings that the causes leave further off than that, in errors of measuring, do not go together. */
     private static final double APART = 1.6;
 
+    private static final double FEWEST_DRAWS = 10;
+
     private static final Set<Cause.Kind> ALIKE = EnumSet.of(Cause.Kind.FINISH, Cause.Kind.PLACE);
 
     private ClaimRule() {}
@@ -31,13 +32,15 @@ final class ClaimRule {
      *
      * @param rows what was measured
      * @param chances every cause
-     * @param onlyAtHome whether nothing was measured at the bench: then a finish that is off and a home that is look alike,
-     *     and neither is named unless the other cannot be it
+     * @param onlyAtHome whether nothing was measured at rest on the bench: then a finish that is off and a home that is look
+     *     alike, and neither is named
+     * @param draws effective draws that the answer rests on; where they are few, what is left over tells nothing
      */
-    static ClaimVerdict verdict(List<ClaimRow> rows, List<CauseChance> chances, boolean onlyAtHome) {
-        boolean apart = rows.stream()
-                .anyMatch(row -> Math.abs(row.of(ClaimRow.Part.REST).value())
-                        > APART * row.measured().error().metres());
+    static ClaimVerdict verdict(List<ClaimRow> rows, List<CauseChance> chances, boolean onlyAtHome, double draws) {
+        boolean apart = draws >= FEWEST_DRAWS
+                && rows.stream()
+                        .anyMatch(row -> Math.abs(row.of(ClaimRow.Part.REST).value())
+                                > APART * row.measured().error().metres());
         if (apart || chances.stream().noneMatch(CauseChance::fits)) {
             return ClaimVerdict.NOT_EXPLAINED;
         }
@@ -50,14 +53,9 @@ final class ClaimRule {
                 .sorted(Comparator.comparingDouble((Cause.Kind kind) -> -chance(chances, kind)))
                 .toList();
         double first = chance(chances, others.get(0));
-        boolean alone = first >= NAMED_ALONE && first >= TIMES_THE_NEXT * chance(chances, others.get(1));
-        boolean alike = onlyAtHome
-                && chances.stream()
-                        .filter(CauseChance::fits)
-                        .map(chance -> chance.cause().kind())
-                        .collect(Collectors.toSet())
-                        .containsAll(ALIKE)
-                && ALIKE.contains(others.get(0));
+        boolean fits = chances.stream().anyMatch(chance -> chance.cause().kind() == others.get(0) && chance.fits());
+        boolean alone = fits && first >= NAMED_ALONE && first >= TIMES_THE_NEXT * chance(chances, others.get(1));
+        boolean alike = onlyAtHome && ALIKE.contains(others.get(0));
         return alone && !alike ? ClaimVerdict.valueOf(others.get(0).name()) : ClaimVerdict.OPEN;
     }
 

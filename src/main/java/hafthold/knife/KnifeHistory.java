@@ -24,6 +24,9 @@ public record KnifeHistory(
     /** Longest history that is followed, days. */
     public static final long MOST_DAYS = 20L * 365;
 
+    /** Before that a handle on the bench still holds much of the air it came from (a judgement). */
+    private static final int REST_DAYS = 7;
+
     /** Keeps its own copies; rejects days out of order. */
     public KnifeHistory {
         measured = List.copyOf(measured);
@@ -65,9 +68,12 @@ public record KnifeHistory(
         return bench.filter(rest -> !step.on().isBefore(rest.since())).isPresent();
     }
 
-    /** True where nothing was measured at the bench. */
+    /** True where nothing was measured at rest on the bench, a week or more after it came back. */
     public boolean isOnlyAtHome() {
-        return measured.stream().noneMatch(this::isAtBench);
+        return measured.stream()
+                .noneMatch(step -> bench.filter(
+                                rest -> !step.on().isBefore(rest.since().plusDays(REST_DAYS)))
+                        .isPresent());
     }
 
     /**

@@ -24,6 +24,11 @@ public enum MeasuringPoint {
         return name().toLowerCase(Locale.ROOT);
     }
 
+    /** True for what rises where the wood swells: all but the heads of pins, which sink then. */
+    public boolean risesWithDamp() {
+        return this != PIN_HEADS;
+    }
+
     /** True where the figure has a side to it: proud or shy; a ring is only wide or not. */
     public boolean isSigned() {
         return this != PIN_GAP;

@@ -26,7 +26,9 @@ import hafthold.source.PublishedModel;
 @PublishedModel(
         source = "halpin-kardos-1976",
         locator = "equations 1 and 2",
-        validity = "two linear elastic phases, firmly joined; isotropic walls across the grain")
+        validity =
+                "two linear elastic phases, firmly joined; isotropic walls across the grain; lumens of a quarter of the volume"
+                        + " or more: below, the law gives a few openings more weight than they can have")
 public record HalpinTsaiFilling(double lumenFraction, double wallPascals) {
     /** Dry mass of a volume of cell wall without pores, kg/m3; Wood Handbook chapter 4, from memory. */
     public static final double CELL_WALL_DENSITY = 1500;

@@ -106,6 +106,10 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
         if (asksForMore()) {
             said.add(say("do.measure", "air", air()));
         }
+        if (claim.verdict() == ClaimVerdict.NOT_EXPLAINED) {
+            said.add(say("do.cause-first"));
+            return said;
+        }
         if (claim.isStill()
                 || retrue.humidityPercent().isEmpty()
                 || retrue.restDays().isEmpty()) {
@@ -177,7 +181,9 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
     /** How sure that is. */
     List<String> sure() {
         List<String> said = new ArrayList<>(List.of(
-                say("sure.chances", "causes", new ClaimChances(style, claim).after()),
+                claim.verdict() == ClaimVerdict.NOT_EXPLAINED
+                        ? say("sure.least-bad")
+                        : say("sure.chances", "causes", new ClaimChances(style, claim).after()),
                 say("sure.before", "causes", new ClaimChances(style, claim).before()),
                 say(
                         "sure.samples",

@@ -59,7 +59,7 @@ public final class ClaimCsv {
         cells.add(settled.map(band -> CsvFigures.number(MILLI * band.value())).orElse(""));
         cells.add(settled.map(band -> CsvFigures.number(MILLI * band.high())).orElse(""));
         cells.add(claim.verdict().word());
-        cells.add(CsvFigures.number(claim.sure()));
+        cells.add(claim.namesACause() ? CsvFigures.number(claim.sure()) : "");
         return cells;
     }
 }

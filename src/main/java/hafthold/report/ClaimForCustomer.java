@@ -17,8 +17,8 @@ import java.util.Set;
  * @param claim the knife, judged
  */
 record ClaimForCustomer(BenchStyle style, Claim claim) {
-    private static final Set<String> HOT =
-            Set.of("dishwasher", "hot-car", "dashboard", "radiator", "freezer", "aircraft-hold");
+    private static final Set<String> HOT = Set.of("dishwasher", "hot-car", "dashboard", "radiator");
+    private static final Set<String> WET = Set.of("hand-wash", "soak", "rain-day", "wet-sheath");
 
     /** The paragraph. */
     String words() {
@@ -59,7 +59,7 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
             case WEATHER -> say(weather(), "town", town);
             case FINISH -> say("finish");
             case PLACE -> say(words.drierPlace() ? "place.drier" : "place.damper", "town", town);
-            case USE -> say(isHot() ? "use.hot" : "use.wet");
+            case USE -> say(isLikely(HOT) ? "use.hot" : isLikely(WET) ? "use.wet" : "use.other");
             case OPEN -> say("open");
             case NOT_EXPLAINED -> say("not-explained");
         };
@@ -67,19 +67,19 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
 
     /** Air that is dry or damp all year round leaves the edge where it is; else it comes and goes. */
     private String weather() {
-        boolean shy = main().step().metres() < 0 == isEdge(main().point());
+        boolean shy = main().step().metres() < 0 == main().point().risesWithDamp();
         double half = main().step().metres() / 2;
         boolean stays = isEdge(main().point())
                 && claim.course().stream().allMatch(day -> shy ? day.value() < half : day.value() > half);
         return (stays ? "weather.stays." : "weather.") + (shy ? "shy" : "proud");
     }
 
-    private boolean isHot() {
+    private boolean isLikely(Set<String> events) {
         return claim.chances().stream()
                 .filter(chance -> chance.cause().kind() == Cause.Kind.USE)
                 .findFirst()
                 .map(CauseChance::cause)
-                .filter(cause -> HOT.contains(cause.event()))
+                .filter(cause -> events.contains(cause.event()))
                 .isPresent();
     }
 

@@ -27,7 +27,11 @@ public final class ClaimJson {
             json.writeStringField("finished", claim.history().finished().toString());
             json.writeStringField("delivered", claim.history().delivered().toString());
             json.writeStringField("verdict", claim.verdict().word());
-            JsonFigures.number(json, "sure", claim.sure());
+            if (claim.namesACause()) {
+                JsonFigures.number(json, "sure", claim.sure());
+            } else {
+                json.writeNullField("sure");
+            }
             json.writeBooleanField("consistent", claim.consistent());
             json.writeArrayFieldStart("measured");
             for (ClaimRow row : claim.rows()) {

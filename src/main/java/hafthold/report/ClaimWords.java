@@ -12,8 +12,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The verdict on a returned knife in words, and what it is put together from.
@@ -22,6 +24,7 @@ import java.util.Map;
  * @param claim the knife, judged
  */
 record ClaimWords(BenchStyle style, Claim claim) {
+    private static final List<Cause.Kind> ALIKE = List.of(Cause.Kind.FINISH, Cause.Kind.PLACE);
     private static final double CERTAIN = 0.95;
     private static final double VERY_LIKELY = 0.8;
     private static final double LIKELY = 0.6;
@@ -70,6 +73,12 @@ record ClaimWords(BenchStyle style, Claim claim) {
                 .orElse("");
         sentences.add(odds("odds", claim.main(), more));
         sentences.add(say(claim.consistent() ? "consistent" : claim.isBorderline() ? "borderline" : "inconsistent"));
+        double use = Math.max(
+                claim.year().glueUse().value(),
+                claim.year().crackUse().map(Band::value).orElse(0.0));
+        if (use > 1) {
+            sentences.add(say("lead.worked", "percent", Long.toString(Math.round(100 * use))));
+        }
         return String.join(" ", sentences);
     }
 
@@ -98,13 +107,20 @@ record ClaimWords(BenchStyle style, Claim claim) {
         return style.named("event", chance.cause().event());
     }
 
+    /** Those worth naming; stock and home are named together where nothing could tell them apart. */
     private String joinedCauses() {
+        Set<Cause.Kind> kinds = new LinkedHashSet<>();
+        byKind().forEach((kind, chance) -> {
+            if (chance >= Claim.WORTH_NAMING) {
+                kinds.add(kind);
+                if (claim.history().isOnlyAtHome() && ALIKE.contains(kind)) {
+                    kinds.addAll(ALIKE);
+                }
+            }
+        });
         return style.joined(
                 "claim.or",
-                byKind().entrySet().stream()
-                        .filter(entry -> entry.getValue() >= Claim.WORTH_NAMING)
-                        .map(entry -> say("called." + style.keyOf(entry.getKey())))
-                        .toList());
+                kinds.stream().map(kind -> say("called." + style.keyOf(kind))).toList());
     }
 
     /** Chances by whose affair a cause is, the likeliest first. */
@@ -130,7 +146,7 @@ record ClaimWords(BenchStyle style, Claim claim) {
 
     private double movesUp(ClaimRow.Part part) {
         double step = claim.main().of(part).value();
-        return claim.main().measured().point() == MeasuringPoint.PIN_HEADS ? -step : step;
+        return claim.main().measured().point().risesWithDamp() ? step : -step;
     }
 
     private String odds(String key, ClaimRow row, String more) {

@@ -77,7 +77,7 @@ record DriverWords(BenchStyle style) {
     String row(KnifeFit fit, List<Driver> drivers, boolean isStack) {
         Likelihood likelihood = fit.likelihood();
         if (!likelihood.isSampled()) {
-            return style.say("doubt.none");
+            return style.say(drivers.isEmpty() ? "doubt.none" : "doubt.events");
         }
         String holds = holds(likelihood, fit.verdict())
                 .map(share -> style.say("doubt.verdict", "holds", share))

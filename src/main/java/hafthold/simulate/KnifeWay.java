@@ -46,21 +46,19 @@ final class KnifeWay {
         this.destination = destination;
         this.last = history.lastMeasured();
         stays = new ArrayList<>();
-        LocalDate remembered = history.firstMeasured().minusYears(MOST_YEARS);
+        LocalDate start = later(history.finished(), remembered(history));
         if (destination.stays().isPresent()) {
             stays.addAll(destination.stays().get().stays());
         } else {
-            boolean rested = history.delivered().isAfter(history.finished())
-                    && history.finished().isAfter(remembered);
+            boolean rested = history.delivered().isAfter(start);
             if (rested && knife.build().made() instanceof SettledAir shop) {
                 stays.add(held(
-                        history.finished(),
+                        start,
                         "workshop",
                         new HeldAir(
                                 shop.temperature().celsius(), shop.humidity().fraction())));
             }
-            LocalDate from = stays.isEmpty() ? history.finished() : history.delivered();
-            stays.add(at(from.isBefore(remembered) ? remembered : from));
+            stays.add(at(stays.isEmpty() ? start : history.delivered()));
         }
         firstHome = stays.size() - 1;
         LocalDate gone = history.bench().map(KnifeHistory.BenchRest::since).orElse(last);
@@ -76,6 +74,19 @@ final class KnifeWay {
                         "bench",
                         new HeldAir(
                                 bench.temperature().celsius(), bench.humidity().fraction()))));
+    }
+
+    /** From when on its air counts: some years before it was measured, and a year before it came back. */
+    private static LocalDate remembered(KnifeHistory history) {
+        LocalDate years = history.firstMeasured().minusYears(MOST_YEARS);
+        return history.bench()
+                .map(bench -> bench.since().minusYears(1))
+                .filter(years::isAfter)
+                .orElse(years);
+    }
+
+    private static LocalDate later(LocalDate one, LocalDate other) {
+        return one.isAfter(other) ? one : other;
     }
 
     private Stay at(LocalDate from) {

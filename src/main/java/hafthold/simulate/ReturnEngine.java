@@ -81,7 +81,7 @@ public final class ReturnEngine {
                         liner, PartSlab.liner(liner, handle.tangWidth().metres() / 2, knife.finish(), Doubt.NONE), 1))
                 .toList();
         celsius = way.celsius();
-        traces = new UseTraces(setup, history.measured());
+        traces = new UseTraces(setup, history);
     }
 
     private ReturnEngine(ReturnEngine other, Sampling sampling) {
@@ -183,10 +183,16 @@ public final class ReturnEngine {
         return (set >> InputGroup.ALL.indexOf(InputGroup.of(input)) & 1) == 1;
     }
 
-    /** The measured points of one draw after the knife has come to rest in air that is held, m; lasting losses stay. */
+    /**
+     * The measured points of one draw after the knife has come to rest in air that is held, m; lasting losses stay. Where
+     * the bench's hygrometer was not checked, the air is what it reads, as it was at finishing.
+     */
     public double[] settled(ReturnSample sample, HeldAir air) {
         Doubt doubt = sample.cause().widened(doubts.get(sample.number()));
-        PointSteps steps = new PointSteps(setup, doubt, PointSteps.settled(knife, doubt, air));
+        boolean isChecked =
+                history.bench().filter(KnifeHistory.BenchRest::checked).isPresent();
+        HeldAir held = isChecked ? air : new HeldAir(air.celsius(), doubt.madeHumidity(air.humidityFraction()));
+        PointSteps steps = new PointSteps(setup, doubt, PointSteps.settled(knife, doubt, held));
         double[] left = read(steps, step -> 0);
         if (sample.cause().kind() == Cause.Kind.USE) {
             double[] set = traces.set(sample.cause().event());

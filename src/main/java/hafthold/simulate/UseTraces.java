@@ -1,6 +1,7 @@
 package hafthold.simulate;
 
 import hafthold.air.Event;
+import hafthold.knife.KnifeHistory;
 import hafthold.knife.MeasuredStep;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -10,7 +11,10 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /** What events leave of themselves in the steps that were measured, each followed once. */
 final class UseTraces {
-    /** An event that is suspected is taken to have happened within so many days before the first measuring (assumed). */
+    /**
+     * An event that is suspected is taken to have happened within so many days before the first measuring or, where that was
+     * at the bench, before the knife came back, and not before the customer had it (assumed).
+     */
     private static final int LATEST_DAYS = 28;
 
     /** Spreads the days of events evenly over the draws: steps of the golden section. */
@@ -19,15 +23,20 @@ final class UseTraces {
     private final BondedEngine.Setup setup;
     private final List<MeasuredStep> measured;
     private final LocalDate first;
+    private final long since;
+    private final long span;
     private final Map<String, UseTrace> traces = new ConcurrentHashMap<>();
 
-    UseTraces(BondedEngine.Setup setup, List<MeasuredStep> measured) {
+    UseTraces(BondedEngine.Setup setup, KnifeHistory history) {
         this.setup = setup;
-        this.measured = measured;
-        this.first = measured.stream()
-                .map(MeasuredStep::on)
-                .min(LocalDate::compareTo)
-                .orElseThrow();
+        this.measured = history.measured();
+        this.first = history.firstMeasured();
+        LocalDate gone = history.bench()
+                .map(KnifeHistory.BenchRest::since)
+                .filter(first::isAfter)
+                .orElse(first);
+        this.since = ChronoUnit.DAYS.between(gone, first);
+        this.span = Math.max(0, Math.min(LATEST_DAYS, ChronoUnit.DAYS.between(history.delivered(), gone)));
     }
 
     /** Follows an event, unless that was done. */
@@ -47,7 +56,7 @@ final class UseTraces {
      * @param number of the draw, which decides how long ago it was
      */
     double[] left(String event, int number) {
-        long daysAfter = (long) (LATEST_DAYS * ((number * GOLDEN) % 1));
+        long daysAfter = since + (long) (span * ((number * GOLDEN) % 1));
         UseTrace trace = traces.get(event);
         return measured.stream()
                 .mapToDouble(step -> trace.at(step.point(), daysAfter + ChronoUnit.DAYS.between(first, step.on())))

@@ -44,6 +44,9 @@ final class HistoryKeys {
                 .min(Comparator.naturalOrder())
                 .orElseThrow();
         Optional<LocalDate> finished = since.day("finished");
+        if (finished.filter(first::isBefore).isPresent()) {
+            throw since.fault("finished", "a day before the first measuring, " + first);
+        }
         LocalDate usual = first.minusYears(1);
         LocalDate delivered = since.or(
                 "delivered",
@@ -108,6 +111,9 @@ final class HistoryKeys {
                                         .orElseThrow(() -> one.fault(
                                                 point.word(), StepWords.expectation(point) + "; 5 mm at most")),
                                 error)));
+            }
+            if (one.has("edges") && (one.has("edge_left") || one.has("edge_right"))) {
+                throw one.problem("edges", "it is the mean of both sides; give it, or each side alone");
             }
             if (steps.size() == before) {
                 throw one.problem(ON, "nothing was measured on that day; add one of " + String.join(", ", POINTS));

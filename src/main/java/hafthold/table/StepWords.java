@@ -18,7 +18,9 @@ import java.util.regex.Pattern;
 final class StepWords {
     private static final Pattern SIZE =
             Pattern.compile("([+-]?)\\s*(\\d[\\d./]*\\s*(?:mm|cm|m|in|inch|thou|\")?)(?=\\s|$)");
-    private static final Pattern STEEL = Pattern.compile("\\b(tang|steel|bolster)\\b");
+    /** Only right before the side: "shy all round the tang" is another thing than "tang shy". */
+    private static final Pattern STEEL = Pattern.compile("\\b(tang|steel|bolster)\\s+(?=(?:proud|shy|sunk|short)\\b)");
+
     private static final Pattern UP = Pattern.compile("\\bproud\\b");
     private static final Pattern DOWN = Pattern.compile("\\b(shy|sunk|short)\\b");
     private static final Pattern FILLING = Pattern.compile("\\b(by|about|all|round|each|side|a|the)\\b");

@@ -42,6 +42,8 @@ class StepWordsTest {
                 "EDGES | 0.2 mm proud shy",
                 "EDGES | -0.2 mm shy",
                 "EDGES | 0.2 mm wide",
+                "EDGES | 0.2 mm shy all round the tang",
+                "ENDS | 0.2 mm shy by the bolster",
                 "PIN_GAP | -0.1 mm",
                 "PIN_GAP | 0.1 mm proud",
             })
