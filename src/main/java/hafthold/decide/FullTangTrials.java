@@ -7,6 +7,7 @@ import hafthold.knife.WorkState;
 import hafthold.knife.WorkState.MeasuredMoisture;
 import hafthold.knife.WorkState.SettledAir;
 import hafthold.material.Cut;
+import hafthold.material.Family;
 import hafthold.material.Hybrid;
 import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
@@ -24,9 +25,9 @@ import java.util.Optional;
  * Changed builds of a full-tang knife, each run through the engine.
  *
  * <p>The finishing state is sought between the driest and the dampest moisture of the customer's year, towards the dry
- * end, since steel that stands proud is worse than a scale that does. Stock is never sent below 5 % moisture content nor
- * out of 25 to 65 % humidity: drier wood takes up water faster than it can be sanded, damper wood does not stay (a
- * workshop's judgement).
+ * end, since steel that stands proud is worse than a scale that does. Plain wood is never sent below 5 % moisture content,
+ * and nothing out of 25 to 65 % humidity: drier wood takes up water faster than it can be sanded, damper wood does not stay
+ * (a workshop's judgement). Resin in the wood weighs and drinks nothing, so that its moisture content says less of it.
  *
  * @param judgement what judges a trial
  * @param offer what the shop could use instead
@@ -60,7 +61,9 @@ record FullTangTrials(Judgement judgement, Offer offer, BondedEngine engine, Fit
         List<Long> tried = new ArrayList<>();
         for (double share : SHARES_OF_THE_YEAR) {
             double wanted = low + share * (high - low);
-            double driest = Math.max(DRIEST_HUMIDITY, water.isotherm().waterActivity(DRIEST_MOISTURE, celsius));
+            double driest = wettable.get().family() == Family.WOOD
+                    ? Math.max(DRIEST_HUMIDITY, water.isotherm().waterActivity(DRIEST_MOISTURE, celsius))
+                    : DRIEST_HUMIDITY;
             double humidity = water.isotherm().waterActivity(wanted, celsius);
             long percent = (long) Math.ceil(100 * Math.min(DAMPEST_HUMIDITY, Math.max(driest, humidity)) - 1e-9);
             if (tried.contains(percent)) {

@@ -87,4 +87,20 @@ class AdviceTest {
                     }
                 }));
     }
+
+    /** Resin weighs and holds no water: a stabilised wood at 5 % is as damp as plain wood at 9 %, and may go drier. */
+    @Test
+    void stabilisedStockMayBeSettledDrierThanFivePercentOfItsWeight() {
+        String pins = FitOrders.pins(6, 0.05, "hard-epoxy", 20, 90);
+        FullTangFit fit = (FullTangFit) fit(
+                (FullTangKnife) FitOrders.fullTang("walnut-black+lumen-resin", "flat", 110, 55, pins),
+                FitOrders.swinging(20, 0.15, 0.45));
+        double driest = fit.advice().stream()
+                .filter(advice -> advice.change() instanceof Change.Condition)
+                .mapToDouble(advice ->
+                        ((Change.Condition) advice.change()).humidity().fraction())
+                .min()
+                .orElseThrow();
+        assertTrue(driest >= 0.25 && driest < 0.45, "driest " + driest);
+    }
 }
