@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -13,8 +14,15 @@ import java.util.stream.Stream;
 record Pages(List<Path> all) {
     static final Path FOLDER = Path.of("target", "browser-pages");
 
-    /** Makes them; a page that cannot be made is a failure. */
+    /** Makes them anew, without what an earlier run may have left; a page that cannot be made is a failure. */
     static Pages made() throws IOException {
+        if (Files.exists(FOLDER)) {
+            try (Stream<Path> old = Files.walk(FOLDER)) {
+                for (Path file : old.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(file);
+                }
+            }
+        }
         run("remake", "reports", "--out", FOLDER.toString());
         try (Stream<Path> files = Files.walk(FOLDER)) {
             return new Pages(files.filter(file -> file.toString().endsWith(".html"))
