@@ -43,9 +43,6 @@ public record Claim(
     /** Causes less likely than that are not named. */
     public static final double WORTH_NAMING = 0.15;
 
-    /** Less than that is not seen, m. */
-    private static final double HARDLY = 0.02e-3;
-
     /** Keeps its own copies. */
     public Claim {
         rows = List.copyOf(rows);
@@ -71,7 +68,7 @@ public record Claim(
 
     /** Whether its edge hardly goes anywhere in that place. */
     public boolean isStill() {
-        return retrue.shyAfter().value() + retrue.proudAfter().value() < HARDLY;
+        return retrue.shyAfter().value() + retrue.proudAfter().value() < ReTrueAdviser.HARDLY;
     }
 
     /** The likelier causes: those that the verdict stands on. */

@@ -12,7 +12,8 @@ import java.util.Optional;
  * @param expected what would be read on such a knife on that day: the value with everything at its value, low and high
  *     so that nine of ten readings lie between, error of measuring and all
  * @param asFarOut chance of a reading as far out as the one measured, or further, with everything as usual
- * @param consistent whether the weather explains it: all steps of a claim lie within their bands together in nine of ten
+ * @param consistent whether the weather explains it. The more steps, the further out one may lie, so that all of a claim are
+ *     consistent in nine of ten knives as usual: a step just outside {@code expected} may be
  * @param fitted the step itself, its error taken out as far as all that was measured tells; the middle nine tenths
  * @param parts the measured step shared out, in the order of {@link Part}
  * @param settled what will be left of it once the knife has come to rest in the air of final sanding; empty where that air
@@ -38,7 +39,7 @@ public record ClaimRow(
         WEATHER,
         /** The wood not as dry or damp at final sanding as stated. */
         FINISH,
-        /** The air where it lives not as in the tables. */
+        /** The air where it lives not as in the tables, the weather of that very year included. */
         PLACE,
         /** What happened to it. */
         USE,
@@ -58,7 +59,7 @@ public record ClaimRow(
 
     /** The part of one. */
     public Band of(Part part) {
-        return parts.get(part == Part.REST ? parts.size() - 1 : indexOf(part)).metres();
+        return parts.get(indexOf(part)).metres();
     }
 
     private int indexOf(Part part) {

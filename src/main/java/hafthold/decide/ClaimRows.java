@@ -28,8 +28,6 @@ record ClaimRows(ReturnEngine engine, ReturnPosterior posterior, List<ReturnSamp
     /** What lies further out than that is not explained by a cause. */
     static final double UNHEARD_OF = 0.01;
 
-    private static final double LOW = 0.05;
-    private static final double HIGH = 0.95;
     private static final int TELLING = 200;
 
     /** One row a step. */
@@ -53,8 +51,8 @@ record ClaimRows(ReturnEngine engine, ReturnPosterior posterior, List<ReturnSamp
             double reading = measured.get(i).step().metres();
             // A ring that reads less than nothing is none.
             double least = measured.get(i).point().isSigned() ? Double.NEGATIVE_INFINITY : 0;
-            double low = Math.max(least, readings.quantile(LOW));
-            double high = Math.max(least, readings.quantile(HIGH));
+            double low = Math.max(least, readings.quantile(ReturnPosterior.LOW));
+            double high = Math.max(least, readings.quantile(ReturnPosterior.HIGH));
             double value = Math.max(low, Math.min(high, nominal[i]));
             rows.add(new ClaimRow(
                     measured.get(i),

@@ -21,6 +21,7 @@ final class ClaimRule {
     /** Readings that the causes leave further off than that, in errors of measuring, do not go together. */
     private static final double APART = 1.6;
 
+    /** Effective draws below which what they leave over may be for want of draws. */
     private static final double FEWEST_DRAWS = 10;
 
     private static final Set<Cause.Kind> ALIKE = EnumSet.of(Cause.Kind.FINISH, Cause.Kind.PLACE);

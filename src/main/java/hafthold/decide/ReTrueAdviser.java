@@ -27,7 +27,7 @@ final class ReTrueAdviser {
     private static final double NEAR = 0.15;
 
     /** Below that nothing travels and any month will do, m. */
-    private static final double HARDLY = 0.02e-3;
+    static final double HARDLY = 0.02e-3;
 
     private final ReturnEngine engine;
     private final FullTangKnife knife;

@@ -19,8 +19,10 @@ import java.util.Map;
  * weights of their draws: Bayes' theorem, the evidence for each cause being the mean likelihood of its draws.
  */
 final class ReturnPosterior {
-    private static final double LOW = 0.05;
-    private static final double HIGH = 0.95;
+    /** Ends of the middle nine tenths. */
+    static final double LOW = 0.05;
+
+    static final double HIGH = 0.95;
 
     private final List<ReturnSample> samples;
     private final ImportanceWeights weights;

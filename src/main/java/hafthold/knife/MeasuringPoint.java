@@ -24,6 +24,11 @@ public enum MeasuringPoint {
         return name().toLowerCase(Locale.ROOT);
     }
 
+    /** True for the edge of the scales against the tang, of both sides or of one. */
+    public boolean isEdge() {
+        return this == EDGES || this == EDGE_LEFT || this == EDGE_RIGHT;
+    }
+
     /** True for what rises where the wood swells: all but the heads of pins, which sink then. */
     public boolean risesWithDamp() {
         return this != PIN_HEADS;

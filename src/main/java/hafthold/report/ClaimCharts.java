@@ -3,7 +3,6 @@ package hafthold.report;
 import hafthold.air.CommonYear;
 import hafthold.decide.Claim;
 import hafthold.knife.FitLimits;
-import hafthold.knife.MeasuredStep;
 import hafthold.knife.MeasuringPoint;
 import hafthold.quantity.Band;
 import hafthold.report.chart.MeasuredYearChart;
@@ -28,7 +27,7 @@ record ClaimCharts(BenchStyle style, List<FitLimits> limits) {
     /** The edge through the year where the knife lives, as usual, and the readings of edges taken there. */
     ReportChart course(Claim claim) {
         List<Reading> readings = readings(claim);
-        String reading = reading(claim);
+        String reading = reading(claim, readings.isEmpty() ? "unmarked" : "marked");
         List<Double> inSight = new ArrayList<>(List.of(style.shown(-0.02e-3), style.shown(0.02e-3)));
         readings.forEach(one -> {
             inSight.add(one.value() - one.error());
@@ -61,7 +60,7 @@ record ClaimCharts(BenchStyle style, List<FitLimits> limits) {
     private List<Reading> readings(Claim claim) {
         ClaimWords words = new ClaimWords(style, claim);
         return claim.history().measured().stream()
-                .filter(step -> !claim.history().isAtBench(step) && isEdge(step))
+                .filter(step -> !claim.history().isAtBench(step) && step.point().isEdge())
                 .map(step -> new Reading(
                         Math.min(CommonYear.DAYS, step.on().getDayOfYear()) - 0.5,
                         style.shown(step.step().metres()),
@@ -70,17 +69,12 @@ record ClaimCharts(BenchStyle style, List<FitLimits> limits) {
                 .toList();
     }
 
-    private static boolean isEdge(MeasuredStep step) {
-        return Stream.of(MeasuringPoint.EDGES, MeasuringPoint.EDGE_LEFT, MeasuringPoint.EDGE_RIGHT)
-                .anyMatch(step.point()::equals);
-    }
-
-    private String reading(Claim claim) {
+    private String reading(Claim claim, String marks) {
         MonthlyMeans months =
                 MonthlyMeans.of(claim.course().stream().map(Band::value).toList());
         ClaimWords words = new ClaimWords(style, claim);
         return style.say(
-                "claim.course.reading",
+                "claim.course.reading." + marks,
                 "low",
                 words.step(MeasuringPoint.EDGES, months.of(months.lowestMonth())),
                 "low-month",

@@ -3,7 +3,6 @@ package hafthold.report;
 import hafthold.decide.CauseChance;
 import hafthold.decide.Claim;
 import hafthold.knife.MeasuredStep;
-import hafthold.knife.MeasuringPoint;
 import hafthold.quantity.Band;
 import hafthold.simulate.Cause;
 import java.util.ArrayList;
@@ -35,7 +34,7 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
     }
 
     private String found() {
-        if (!isEdge(main().point()) || main().step().metres() == 0) {
+        if (!main().point().isEdge() || main().step().metres() == 0) {
             return say("other");
         }
         double metres = main().step().metres();
@@ -43,13 +42,6 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
                 metres < 0 ? "shy" : "proud",
                 "size",
                 new CardLength(Band.exact(Math.abs(metres)), style.units(), style.words()).words());
-    }
-
-    private static boolean isEdge(MeasuringPoint point) {
-        return switch (point) {
-            case EDGES, EDGE_LEFT, EDGE_RIGHT -> true;
-            default -> false;
-        };
     }
 
     private String why() {
@@ -69,7 +61,7 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
     private String weather() {
         boolean shy = main().step().metres() < 0 == main().point().risesWithDamp();
         double half = main().step().metres() / 2;
-        boolean stays = isEdge(main().point())
+        boolean stays = main().point().isEdge()
                 && claim.course().stream().allMatch(day -> shy ? day.value() < half : day.value() > half);
         return (stays ? "weather.stays." : "weather.") + (shy ? "shy" : "proud");
     }

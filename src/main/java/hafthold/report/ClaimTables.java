@@ -70,16 +70,17 @@ record ClaimTables(BenchStyle style, Claim claim) {
             rows.add(List.of(
                     say("part." + style.keyOf(share.part())),
                     words.cell(point, metres.value()),
-                    Math.abs(whole) < SMALLEST
-                            ? "–"
-                            : say(
-                                    "share.percent",
-                                    "percent",
-                                    style.number(Long.toString(Math.round(100 * metres.value() / whole)))),
+                    Math.abs(whole) < SMALLEST ? "–" : percent(metres.value() / whole),
                     metres.isExact() ? "–" : words.cell(point, metres.low()),
                     metres.isExact() ? "–" : words.cell(point, metres.high())));
         }
         return rows;
+    }
+
+    /** What goes against the step, or further than it, is no share of it. */
+    private String percent(double share) {
+        long percent = Math.round(100 * share);
+        return percent < 0 || percent > 100 ? "–" : say("share.percent", "percent", Long.toString(percent));
     }
 
     private String say(String key, String... filling) {

@@ -72,7 +72,7 @@ final class UseTrace {
     double at(MeasuringPoint point, long daysAfter) {
         double[] days = byDay.get(point);
         double moisture = daysAfter < days.length ? days[(int) daysAfter] : 0;
-        return moisture - (isEdge(point) ? set : 0);
+        return moisture - (showsWidth(point) ? set : 0);
     }
 
     /** What it takes off each edge for good, m. */
@@ -81,11 +81,8 @@ final class UseTrace {
     }
 
     /** True for points at which the width of the scale shows. */
-    static boolean isEdge(MeasuringPoint point) {
-        return switch (point) {
-            case EDGES, EDGE_LEFT, EDGE_RIGHT, BOLSTER -> true;
-            default -> false;
-        };
+    static boolean showsWidth(MeasuringPoint point) {
+        return point.isEdge() || point == MeasuringPoint.BOLSTER;
     }
 
     /** A year of all parts, with the event or without. */

@@ -67,7 +67,7 @@ final class UseTraces {
     double[] set(String event) {
         double set = traces.get(event).set();
         return measured.stream()
-                .mapToDouble(step -> UseTrace.isEdge(step.point()) ? set : 0)
+                .mapToDouble(step -> UseTrace.showsWidth(step.point()) ? set : 0)
                 .toArray();
     }
 }
