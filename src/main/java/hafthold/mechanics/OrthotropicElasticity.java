@@ -100,6 +100,26 @@ public record OrthotropicElasticity(
     }
 
     /**
+     * Stress along an axis of the wide face in a thin layer that is held in its plane and free through its thickness, Pa
+     * for each unit of strain that it is held back from; no strain through the thickness makes any.
+     *
+     * @param along axis of the stress: length or width
+     * @param strain axis of the strain
+     */
+    public double heldStressPascals(HandleAxis along, HandleAxis strain) {
+        if (along == HandleAxis.THICKNESS) {
+            throw new IllegalArgumentException("nothing holds a layer through its thickness");
+        }
+        if (strain == HandleAxis.THICKNESS) {
+            return 0;
+        }
+        HandleAxis out = along == HandleAxis.WIDTH ? HandleAxis.LENGTH : HandleAxis.WIDTH;
+        double cross = compliancePerPascal(along, out);
+        double determinant = compliancePerPascal(along, along) * compliancePerPascal(out, out) - cross * cross;
+        return (strain == along ? compliancePerPascal(out, out) : -cross) / determinant;
+    }
+
+    /**
      * The same material with its axes laid another way, as in a cross-cut scale whose grain runs through the thickness.
      *
      * @param a present axis that becomes the length

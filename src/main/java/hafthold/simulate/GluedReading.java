@@ -1,6 +1,7 @@
 package hafthold.simulate;
 
 import hafthold.mechanics.HandleAxis;
+import hafthold.mechanics.OrthotropicElasticity;
 import hafthold.mechanics.SectionInfluence;
 import hafthold.mechanics.SectionOutput;
 import java.util.List;
@@ -18,6 +19,12 @@ record GluedReading(double perTang, double perGlue, double[][] perScale) {
     /** Halves of the scale's depth. */
     static final int HALVES = 2;
 
+    /** From the middle of a half to that of its outer eighth, over the distance of the halves. */
+    private static final double TOTAL_BEYOND = 0.375;
+
+    /** What free strain of the halves' moment has there beyond the outer half, over their difference. */
+    private static final double FREE_BEYOND = 0.15625;
+
     private static final HandleAxis[] AXES = HandleAxis.values();
 
     /** Reads an answer off a solved section of two depth layers. */
@@ -25,12 +32,42 @@ record GluedReading(double perTang, double perGlue, double[][] perScale) {
         return of(section, column -> section.coefficient(output, column));
     }
 
-    /** Reads the stress along the section in mid-section, mean over one half of the depth, Pa. */
-    static GluedReading ofMiddleStress(SectionInfluence section, int half) {
+    /**
+     * Reads the stress along the section in mid-section, mean over the outermost eighth of the depth at the tang or at the
+     * air, Pa.
+     *
+     * <p>Far from the ends total strain lies on a straight line through the depth (Timoshenko 1925), and so does the free
+     * strain that two halves stand for; stress is what is between them. Half a depth holds its mean, the eighth lies 3/16
+     * of the depth further out, and free strain that has the halves' moment is there {@link #FREE_BEYOND} of their step
+     * beyond the outer one.
+     */
+    static GluedReading ofMiddleStress(SectionInfluence section, boolean atTheAir) {
+        int here = atTheAir ? 1 : 0;
+        HandleAxis along = section.section().along();
+        OrthotropicElasticity scale = section.section().layup().scale().elasticity();
+        double[][] perScale = new double[HALVES][AXES.length];
+        GluedReading mean = ofMean(section, along, here);
+        GluedReading other = ofMean(section, along, 1 - here);
+        for (int half = 0; half < HALVES; half++) {
+            for (HandleAxis axis : AXES) {
+                int place = place(axis);
+                double steeper = TOTAL_BEYOND - FREE_BEYOND;
+                double free = (half == here ? steeper : -steeper) * scale.heldStressPascals(along, axis);
+                perScale[half][place] = beyond(mean.perScale[half][place], other.perScale[half][place]) + free;
+            }
+        }
+        return new GluedReading(beyond(mean.perTang, other.perTang), beyond(mean.perGlue, other.perGlue), perScale);
+    }
+
+    private static double beyond(double mean, double other) {
+        return mean + TOTAL_BEYOND * (mean - other);
+    }
+
+    private static GluedReading ofMean(SectionInfluence section, HandleAxis along, int half) {
         return of(section, column -> {
             double[] unit = new double[section.columns()];
             unit[column] = 1;
-            return section.scaleStressPascals(section.section().along(), half, unit);
+            return section.scaleStressPascals(along, half, unit);
         });
     }
 

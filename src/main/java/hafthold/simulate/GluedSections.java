@@ -61,7 +61,7 @@ final class GluedSections {
      *
      * @param shear in the glue over its last 2 mm
      * @param peel in the glue over its last 2 mm, positive where it pulls
-     * @param middle in mid-section along the section, by half of the depth
+     * @param middle in mid-section along the section, in the outermost eighth at the tang and at the air
      */
     record Bearing(GluedReading shear, GluedReading peel, List<GluedReading> middle) {
 
@@ -69,7 +69,7 @@ final class GluedSections {
             return new Bearing(
                     GluedReading.of(section, SectionOutput.GLUE_SHEAR_2_MM),
                     GluedReading.of(section, SectionOutput.GLUE_PEEL_2_MM),
-                    List.of(GluedReading.ofMiddleStress(section, 0), GluedReading.ofMiddleStress(section, 1)));
+                    List.of(GluedReading.ofMiddleStress(section, false), GluedReading.ofMiddleStress(section, true)));
         }
     }
 

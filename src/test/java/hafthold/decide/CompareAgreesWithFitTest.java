@@ -14,6 +14,7 @@ import hafthold.quantity.Temperature;
 import hafthold.simulate.BondedEngine;
 import hafthold.simulate.Conditions;
 import hafthold.simulate.Destination;
+import hafthold.simulate.FitYear;
 import hafthold.simulate.HandleEngine;
 import hafthold.simulate.HandleYear;
 import hafthold.simulate.Sampling;
@@ -102,6 +103,39 @@ class CompareAgreesWithFitTest {
         assertEquals(fit.value(), compare.value(), 0.05 * fit.value() + 0.01, "value");
         assertEquals(fit.low(), compare.low(), 0.2 * fit.low() + 0.05, "low end");
         assertEquals(fit.high(), compare.high(), 0.2 * fit.high() + 0.05, "high end");
+    }
+
+    /**
+     * What may split the scale, mid-section by layers or at its glued edge: two halves of the depth tell it within 5 % of
+     * eight layers.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "walnut-black, flat, yakutsk, heated-home, 8, 50",
+        "walnut-black, quarter, yakutsk, heated-home, 8, 50",
+        "walnut-black, quarter, yakutsk, heated-home, 4, 50",
+        "walnut-black, burl, yakutsk, heated-home, 8, 50",
+        "beech-european, quarter, oslo, heated-home, 8, 60",
+        "maple-sugar+lumen-resin, quarter, yakutsk, heated-home, 8, 50",
+        "maple-sugar, quarter, phoenix, outdoors, 8, 50",
+        "canvas-phenolic-c, none, yakutsk, heated-home, 8, 50"
+    })
+    void splitsAsSoon(String material, String cut, String place, String setting, int thickness, int made) {
+        Destination destination = Destination.of(
+                PlaceTable.read(TABLES).find(place), Setting.find(setting).orElseThrow());
+        FullTangKnife knife = (FullTangKnife)
+                FitOrders.fullTang(material, cut, 110, thickness, made, FitOrders.pins(6, 0, "hard-epoxy", 20, 90));
+        FitYear fit = new BondedEngine(knife, destination, Sampling.VALUE_ONLY).yearWithoutBands();
+        double layers = Math.max(
+                fit.middleUse().orElseThrow().value(),
+                fit.tearUse().orElseThrow().value());
+        Band compare = new HandleEngine(conditions(knife, destination, made), Sampling.VALUE_ONLY)
+                .year(knife.scale(), knife.cutLeft())
+                .load()
+                .orElseThrow()
+                .splitUse()
+                .orElseThrow();
+        assertEquals(layers, compare.value(), 0.05 * layers + 0.01);
     }
 
     private static void near(String what, Band expected, Band got, double free) {

@@ -62,6 +62,22 @@ class OrthotropicElasticityTest {
         }
     }
 
+    /** A layer held both ways bears E / (1 - nu) a unit of strain (biaxial stress of a film, Timoshenko and Goodier 1970). */
+    @Test
+    void layerHeldInItsPlaneBearsTheStressOfAFilm() {
+        OrthotropicElasticity glass = OrthotropicElasticity.isotropic(70e9, 0.22);
+        double both = glass.heldStressPascals(HandleAxis.WIDTH, HandleAxis.WIDTH)
+                + glass.heldStressPascals(HandleAxis.WIDTH, HandleAxis.LENGTH);
+        assertEquals(70e9 / (1 - 0.22), both, 1);
+        assertEquals(0, glass.heldStressPascals(HandleAxis.WIDTH, HandleAxis.THICKNESS));
+        assertEquals(
+                Handles.WALNUT_FLAT.heldStressPascals(HandleAxis.WIDTH, HandleAxis.LENGTH),
+                Handles.WALNUT_FLAT.heldStressPascals(HandleAxis.LENGTH, HandleAxis.WIDTH),
+                1e-3);
+        assertThrows(
+                IllegalArgumentException.class, () -> glass.heldStressPascals(HandleAxis.THICKNESS, HandleAxis.WIDTH));
+    }
+
     @Test
     void refusesConstantsOfNoBody() {
         assertThrows(IllegalArgumentException.class, () -> OrthotropicElasticity.isotropic(-1, 0.3));
