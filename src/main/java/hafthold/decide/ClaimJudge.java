@@ -5,6 +5,7 @@ import hafthold.air.Event;
 import hafthold.knife.FitLimits;
 import hafthold.knife.FullTangKnife;
 import hafthold.knife.KnifeHistory;
+import hafthold.knife.MeasuredStep;
 import hafthold.quantity.Band;
 import hafthold.simulate.BondedEngine;
 import hafthold.simulate.Cause;
@@ -14,6 +15,7 @@ import hafthold.simulate.ReturnEngine;
 import hafthold.simulate.ReturnSample;
 import hafthold.simulate.Sampling;
 import hafthold.source.Finding;
+import hafthold.source.Message;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -38,6 +40,9 @@ public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling s
     private static final double WEATHER_BEFORE = 4;
 
     private static final double SUSPECTED_BEFORE = 3;
+    /** A cause that moves no reading by that share of its error of measuring, root mean square, cannot be told by it. */
+    private static final double SEEN = 0.25;
+
     private static final int YEARS = 60;
     private static final double ENOUGH = 60;
     private static final int MOST_SAMPLES = 3200;
@@ -53,6 +58,7 @@ public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling s
             ReturnEngine engine,
             Map<Cause, List<ReturnSample>> byCause,
             Map<Cause, Double> before,
+            List<Cause> unseen,
             ReturnPosterior posterior) {}
 
     /**
@@ -91,7 +97,9 @@ public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling s
                 course(last, tried.byCause().get(Cause.WEATHER)),
                 samples,
                 tried.posterior().effectiveSamples(),
-                Stream.concat(findings.stream(), likelyEvents(chances)).toList());
+                Stream.of(findings.stream(), likelyEvents(chances), unseen(tried))
+                        .flatMap(some -> some)
+                        .toList());
     }
 
     private FitLimits limits(FullTangKnife knife) {
@@ -114,9 +122,42 @@ public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling s
             double all = history.suspected().isEmpty() ? 1 : SUSPECTED_BEFORE;
             before.put(cause, all / events.size());
         }
+        List<Cause> unseen = byCause.keySet().stream()
+                .filter(cause -> !cause.equals(Cause.WEATHER))
+                .filter(cause -> !isSeen(byCause.get(cause), byCause.get(Cause.WEATHER), history.measured()))
+                .toList();
+        unseen.forEach(cause -> {
+            byCause.remove(cause);
+            before.remove(cause);
+        });
         double sum = before.values().stream().mapToDouble(Double::doubleValue).sum();
         before.replaceAll((cause, weight) -> weight / sum);
-        return new Tried(engine, byCause, before, new ReturnPosterior(history.measured(), byCause, before));
+        return new Tried(engine, byCause, before, unseen, new ReturnPosterior(history.measured(), byCause, before));
+    }
+
+    /** Whether a cause moves any reading so far that it could be told from the weather: draws of one number go together. */
+    private static boolean isSeen(List<ReturnSample> draws, List<ReturnSample> weather, List<MeasuredStep> measured) {
+        return IntStream.range(0, measured.size()).anyMatch(reading -> {
+            double error = measured.get(reading).deviationMetres();
+            double meanSquare = IntStream.range(0, draws.size())
+                    .mapToDouble(
+                            n -> draws.get(n).steps()[reading] - weather.get(n).steps()[reading])
+                    .map(moved -> moved * moved / (error * error))
+                    .average()
+                    .orElseThrow();
+            return meanSquare >= SEEN * SEEN;
+        });
+    }
+
+    /** What the readings could not show if it had been. */
+    private static Stream<Finding> unseen(Tried tried) {
+        List<Message> causes = tried.unseen().stream().map(Cause::called).toList();
+        return causes.isEmpty()
+                ? Stream.empty()
+                : Stream.of(new Finding(
+                        Finding.Kind.DEFAULT,
+                        "claim",
+                        Message.of("note.claim-unseen", Map.of("causes", Message.list("bench.comma", causes)))));
     }
 
     /** The rules of the events that are worth naming. */

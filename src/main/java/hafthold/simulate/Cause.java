@@ -1,5 +1,6 @@
 package hafthold.simulate;
 
+import hafthold.source.Message;
 import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Set;
@@ -40,6 +41,13 @@ public record Cause(Kind kind, String event) {
     /** The key in answers. */
     public String word() {
         return kind == Kind.USE ? "use:" + event : kind.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** What the bench calls it. */
+    public Message called() {
+        return kind == Kind.USE
+                ? Message.tabled("bench.event." + event, event.replace('-', ' '))
+                : Message.of("bench.claim.called." + word());
     }
 
     /** A doubt with the inputs of this cause further out; weather and habits stay as they are of any year and home. */

@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hafthold.air.Event;
 import hafthold.decide.ClaimRow.Part;
+import hafthold.knife.FullTangKnife;
 import hafthold.simulate.Cause;
 import hafthold.simulate.ReturnEngine;
 import hafthold.simulate.ReturnSample;
 import hafthold.simulate.Sampling;
 import hafthold.table.EventTable;
+import hafthold.table.LimitTable;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -132,6 +134,21 @@ class ClaimScenariosTest {
         assertTrue(chance(wet, use) > chance(quiet, use), () -> wet.chances() + " " + quiet.chances());
         assertNotEquals(ClaimVerdict.WEATHER, wet.verdict());
         assertTrue(wet.rows().get(0).of(Part.USE).value() > 0);
+    }
+
+    /** A laminate of glass hardly moves whatever the air was: readings cannot accuse bench or home, and do not try. */
+    @Test
+    void whatReadingsCannotShowTakesNoShareOfTheChances() {
+        FullTangKnife glass = (FullTangKnife)
+                FitOrders.fullTang("glass-epoxy-g10", "none", 110, 50, FitOrders.pins(5, 0.05, "hard-epoxy", 20, 90));
+        Event soak = EventTable.read(FitOrders.TABLES).find("soak");
+        Claim claim = new ClaimJudge(LimitTable.read(FitOrders.TABLES), List.of(soak), new Sampling(SAMPLES, 1))
+                .judge(glass, ClaimOrders.home(0), ClaimOrders.history(0.05, true, 0.01, 0.0), List.of());
+        assertEquals(
+                ClaimVerdict.WEATHER, claim.verdict(), () -> claim.chances().toString());
+        assertEquals(1, chance(claim, Cause.WEATHER), 1e-12);
+        assertTrue(claim.findings().stream()
+                .anyMatch(finding -> finding.message().toString().contains("note.claim-unseen")));
     }
 
     /** The parts of a step are told so that they make up the step. */
