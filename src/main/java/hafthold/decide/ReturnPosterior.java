@@ -63,8 +63,21 @@ final class ReturnPosterior {
         return chances;
     }
 
+    /**
+     * How many equally weighted draws the answer rests on: of the causes worth naming, that which rests on the fewest. All
+     * draws together would hide a cause that a single lucky draw speaks for.
+     */
     double effectiveSamples() {
-        return weights.effectiveSamples();
+        Map<Cause, Double> sums = chances();
+        Map<Cause, Double> squares = new LinkedHashMap<>();
+        for (int i = 0; i < samples.size(); i++) {
+            squares.merge(samples.get(i).cause(), weights.of(i) * weights.of(i), Double::sum);
+        }
+        return sums.entrySet().stream()
+                .filter(entry -> entry.getValue() >= Claim.WORTH_NAMING)
+                .mapToDouble(entry -> entry.getValue() * entry.getValue() / squares.get(entry.getKey()))
+                .min()
+                .orElseGet(weights::effectiveSamples);
     }
 
     /** A step itself. */
