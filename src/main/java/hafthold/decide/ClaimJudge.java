@@ -156,7 +156,7 @@ public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling s
                 ? Stream.empty()
                 : Stream.of(new Finding(
                         Finding.Kind.DEFAULT,
-                        "claim",
+                        "causes",
                         Message.of("note.claim-unseen", Map.of("causes", Message.list("bench.comma", causes)))));
     }
 

@@ -7,6 +7,7 @@ import hafthold.air.Setting;
 import hafthold.report.PretendLanguage;
 import hafthold.source.Finding;
 import hafthold.table.BuildFile;
+import hafthold.table.ClaimFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -221,7 +222,7 @@ class SecondLanguageTest {
                 """);
         assertNothingBut(
                 run("fit", least.toString(), "--place", "singapore", "--samples", "1", "--event", "dishwasher"),
-                typed(least));
+                typed(BuildFile.read(least).findings()));
     }
 
     @Test
@@ -245,7 +246,21 @@ class SecondLanguageTest {
                 material = "leather-vegetable-tanned"
                 length = "10 mm"
                 """);
-        assertNothingBut(run("fit", least.toString(), "--place", "oslo", "--samples", "1"), typed(least));
+        assertNothingBut(
+                run("fit", least.toString(), "--place", "oslo", "--samples", "1"),
+                typed(BuildFile.read(least).findings()));
+    }
+
+    @Test
+    void claimTellsOfAReturnedKnife() throws IOException {
+        Path knife = folder.resolve("returned.toml");
+        Files.writeString(knife, Bench.run("claim", "--example").out());
+        assertNothingBut(
+                run("claim", knife.toString(), "--samples", "60"),
+                Stream.concat(
+                                Stream.of(typed(ClaimFile.read(knife).build().findings())),
+                                Stream.of("Walnut of last summer", "duluth", "bolster.material"))
+                        .toArray(String[]::new));
     }
 
     @Test
@@ -270,9 +285,9 @@ class SecondLanguageTest {
     }
 
     /** Keys of a build file, and the ids it could have named: who fills them in types them as they are. */
-    private static String[] typed(Path file) {
+    private static String[] typed(List<Finding> findings) {
         return Stream.concat(
-                        BuildFile.read(file).findings().stream().map(Finding::subject),
+                        findings.stream().map(Finding::subject),
                         Stream.of(
                                 "knife.setting",
                                 "full-tang",
