@@ -11,7 +11,7 @@ package hafthold.mechanics;
 public enum SectionOutput {
     /** Scale edge where it meets the glue, against the steel edge, m. */
     EDGE_AT_GLUE,
-    /** Scale edge, mean over the 2 mm nearest the tang (all of a thinner scale), against the steel edge, m. */
+    /** Scale edge, mean over {@link #TANG_LINE_DEPTH_METRES} nearest the tang (all of a thinner scale), against the steel edge, m. */
     EDGE_TANG_LINE,
     /** Scale edge at half the scale's thickness, against the steel edge, m. */
     EDGE_MID,
@@ -46,5 +46,8 @@ public enum SectionOutput {
     /** Stress out of the section in mid-section, mean over the scale's thickness, Pa; tension positive. */
     SCALE_STRESS_OUT,
     /** Extension of the whole handle out of the section, a strain. */
-    EXTENSION_OUT
+    EXTENSION_OUT;
+
+    /** Depth from the glue over which {@link #EDGE_TANG_LINE} is the mean, m. */
+    public static final double TANG_LINE_DEPTH_METRES = 2e-3;
 }

@@ -8,7 +8,6 @@ import java.util.Map;
  * Reads the answers of a section from its displacements: one row an answer, one number a mode.
  */
 final class SectionReading {
-    private static final double TANG_LINE_DEPTH = 2e-3;
 
     private final BondedSection section;
     private final SectionSolution solution;
@@ -57,7 +56,7 @@ final class SectionReading {
 
     private void edge() {
         double thickness = section.layup().scale().thicknessMetres();
-        double band = Math.min(TANG_LINE_DEPTH, thickness);
+        double band = Math.min(SectionOutput.TANG_LINE_DEPTH_METRES, thickness);
         edgeAt(scaleBottom, row(SectionOutput.EDGE_AT_GLUE));
         edgeAt(scaleBottom + thickness / 2, row(SectionOutput.EDGE_MID));
         edgeAt(grid.rowSide(grid.rows()), row(SectionOutput.EDGE_OUTER));

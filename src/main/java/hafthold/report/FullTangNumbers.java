@@ -1,7 +1,9 @@
 package hafthold.report;
 
 import hafthold.decide.FullTangFit;
+import hafthold.mechanics.SectionOutput;
 import hafthold.quantity.Band;
+import hafthold.quantity.Length;
 import hafthold.simulate.FitYear;
 import hafthold.simulate.FitYear.PinYear;
 import hafthold.simulate.FitYear.SideYear;
@@ -42,9 +44,10 @@ record FullTangNumbers(BenchStyle style) {
             head.add(name + style.dayOfHour(side.dryPose().hour()));
             head.add(name + style.dayOfHour(side.wetPose().hour()));
         }
+        String depth = style.size(new Length(SectionOutput.TANG_LINE_DEPTH_METRES));
         List<List<String>> rows = new ArrayList<>();
         PLACES.forEach((place, of) -> {
-            List<String> row = new ArrayList<>(List.of(style.say(place)));
+            List<String> row = new ArrayList<>(List.of(style.say(place, "depth", depth)));
             for (SideYear side : sides) {
                 row.add(style.thousandths(of.applyAsDouble(side.dryPose())));
                 row.add(style.thousandths(of.applyAsDouble(side.wetPose())));
