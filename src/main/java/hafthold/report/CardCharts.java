@@ -114,10 +114,14 @@ final class CardCharts {
         double unit = scale() / 1000;
         List<LimitMark> limits = new ArrayList<>();
         ToDoubleFunction<CardLength> at = length -> unit * length.millimetres();
-        limits.add(new LimitMark(wording.say("chart.normal"), -at.applyAsDouble(handle.normal(EdgeStep.Side.SHY))));
-        limits.add(new LimitMark(wording.say("chart.normal"), at.applyAsDouble(handle.normal(EdgeStep.Side.PROUD))));
-        limits.add(new LimitMark(wording.say("chart.call"), -at.applyAsDouble(handle.alarm(EdgeStep.Side.SHY))));
-        limits.add(new LimitMark(wording.say("chart.call"), at.applyAsDouble(handle.alarm(EdgeStep.Side.PROUD))));
+        limits.add(new LimitMark(
+                wording.say("chart.normal"), -at.applyAsDouble(handle.bounds().normal(EdgeStep.Side.SHY))));
+        limits.add(new LimitMark(
+                wording.say("chart.normal"), at.applyAsDouble(handle.bounds().normal(EdgeStep.Side.PROUD))));
+        limits.add(new LimitMark(
+                wording.say("chart.call"), -at.applyAsDouble(handle.bounds().alarm(EdgeStep.Side.SHY))));
+        limits.add(new LimitMark(
+                wording.say("chart.call"), at.applyAsDouble(handle.bounds().alarm(EdgeStep.Side.PROUD))));
         return limits;
     }
 

@@ -3,19 +3,13 @@ package hafthold.report;
 import hafthold.decide.Comparison.Ranked;
 import hafthold.decide.Reason;
 import hafthold.decide.Verdict;
-import hafthold.knife.FitLimits;
-import hafthold.material.Family;
 import hafthold.quantity.Band;
 import hafthold.simulate.HandleYear;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * What a card says of one handle.
@@ -24,15 +18,7 @@ import java.util.stream.Stream;
  * @param answer the handle in its year
  */
 record CardHandle(CardOrder order, Ranked answer) {
-    private static final Pattern BRACKETS = Pattern.compile("\\s*\\([^)]*\\)");
     private static final Set<Reason.Kind> TOLD_BY_KIND = Set.of(Reason.Kind.PIN_GAP, Reason.Kind.RIDGE);
-    private static final double DAYS_A_WEEK = 7;
-    private static final double DAYS_A_MONTH = 365.25 / 12;
-    private static final double DAYS_A_YEAR = 365.25;
-    private static final int MOST_DAYS = 13;
-    private static final int MOST_WEEKS = 11;
-    private static final int MOST_MONTHS = 23;
-    private static final int MOST_YEARS = 10;
 
     private Wording wording() {
         return order.wording();
@@ -42,26 +28,9 @@ record CardHandle(CardOrder order, Ranked answer) {
         return answer.year();
     }
 
-    /** Name a customer knows it by: the language's own, or that of the tables without what stands in brackets. */
+    /** Name a customer knows it by. */
     String name() {
-        String id = year().scale().id();
-        String own = "material." + id;
-        String name;
-        if (wording().has(own)) {
-            name = wording().say(own);
-        } else if (year().scale().family() == Family.TREATED_WOOD && id.contains("+")) {
-            String treatment = "treatment." + id.substring(id.indexOf('+') + 1);
-            String wood = plain(year().scale().name().split(",", -1)[0]);
-            name = wording().say(wording().has(treatment) ? treatment : "treatment", "wood", wood);
-        } else {
-            name = plain(year().scale().name());
-        }
-        String cut = "cut." + year().scale().cut().word();
-        return wording().has(cut) ? wording().say(cut, "material", name) : name;
-    }
-
-    private static String plain(String name) {
-        return BRACKETS.matcher(name).replaceAll("");
+        return new CardName(wording()).of(year().scale());
     }
 
     /** The name as a line of its own begins. */
@@ -82,6 +51,16 @@ record CardHandle(CardOrder order, Ranked answer) {
     /** What the year's worst step comes to. */
     CardLength size() {
         return length(worst().size());
+    }
+
+    /** How far it may go before its maker is called. */
+    CardBounds bounds() {
+        return new CardBounds(this);
+    }
+
+    /** When it moves and when it is done. */
+    CardTiming timing() {
+        return new CardTiming(this);
     }
 
     /** What is to be said of the places it goes to. */
@@ -205,7 +184,7 @@ record CardHandle(CardOrder order, Ranked answer) {
                         .say(
                                 key + "." + course().side().word(),
                                 "span",
-                                span(answer.settling().orElseThrow().sandDays()),
+                                timing().span(answer.settling().orElseThrow().sandDays()),
                                 "size",
                                 length(course().lasting()).number())
                 : wording().say(key);
@@ -227,118 +206,6 @@ record CardHandle(CardOrder order, Ranked answer) {
     /** Whether it takes its size once and keeps it. */
     boolean isOnce() {
         return !isUnknown() && answer.settling().isPresent() && !stays().isGiven() && course().isOnce();
-    }
-
-    /** The widest gap at a pin or an end that is no cause to call. */
-    CardLength normalGap() {
-        return rounded(
-                order.seasonal().gap().metres(),
-                Math.max(year().pins().gap().value(), year().ends().shortBy().value()));
-    }
-
-    /** A gap beyond which the maker wants to know. */
-    CardLength alarmGap() {
-        return rounded(
-                order.loosest().gap().metres(),
-                Math.max(year().pins().gap().high(), year().ends().shortBy().high()));
-    }
-
-    /** The largest step that is no cause to call, on one side. */
-    CardLength normal(EdgeStep.Side side) {
-        return atLeast(side, order.seasonal(), band -> band.value());
-    }
-
-    /** A step beyond which the maker wants to know. */
-    CardLength alarm(EdgeStep.Side side) {
-        return atLeast(side, order.loosest(), band -> band.high());
-    }
-
-    private CardLength atLeast(EdgeStep.Side side, FitLimits limits, Function<Band, Double> expected) {
-        boolean shy = side == EdgeStep.Side.SHY;
-        double limit = shy ? limits.shy().metres() : limits.proud().metres();
-        double comes = expected.apply(
-                shy ? year().edge().bonded().shy() : year().edge().bonded().proud());
-        return rounded(limit, comes);
-    }
-
-    /** The larger of both, rounded up to a hundredth of a millimetre. */
-    private CardLength rounded(double limit, double comes) {
-        double hundredths = Math.ceil(Math.max(limit, comes) * 1e5 - 1e-6) / 1e5;
-        return CardLength.exact(hundredths, order.units(), wording());
-    }
-
-    /** When a change shows and when it is over. */
-    List<String> timing() {
-        if (isUnknown()) {
-            return List.of(wording().say("time.unknown"));
-        }
-        if (answer.settling().isEmpty()) {
-            return List.of(wording().say("time.heat"));
-        }
-        double shows = answer.settling().get().showsDays().value();
-        double rest = answer.settling().get().sandDays();
-        if (size().isNothing()) {
-            return Stream.of(wording().say("time.nothing"), wording().say("time.slow", "span", span(shows)))
-                    .toList();
-        }
-        return List.of(dated("time.shows", shows), dated("time.sand", rest));
-    }
-
-    /** The month to true it up in, where there is anything to true up. */
-    Optional<String> bestMonth() {
-        if (isOnce() && !size().isNothing()) {
-            return Optional.of(wording().say("time.once"));
-        }
-        return isUnknown() || size().isNothing()
-                ? Optional.empty()
-                : Optional.of(wording().say("time.month", "month", wording().month(lowestMonth())));
-    }
-
-    private String dated(String key, double days) {
-        boolean far = days > MOST_YEARS * DAYS_A_YEAR;
-        return order.date().isEmpty() || far
-                ? wording().say(key, "span", span(days))
-                : wording()
-                        .say(
-                                key + ".dated",
-                                "span",
-                                span(days),
-                                "date",
-                                date(wording(), order.date().get().plusDays((long) Math.ceil(days))));
-    }
-
-    /** A day as the language writes it. */
-    static String date(Wording wording, LocalDate date) {
-        return wording.say(
-                "date",
-                "day",
-                Integer.toString(date.getDayOfMonth()),
-                "month",
-                wording.month(date.getMonthValue()),
-                "year",
-                Integer.toString(date.getYear()));
-    }
-
-    private String span(double days) {
-        if (days <= 1) {
-            return wording().say("span.day");
-        }
-        if (days <= MOST_DAYS) {
-            return span("span.days", days);
-        }
-        if (days <= MOST_WEEKS * DAYS_A_WEEK) {
-            return span("span.weeks", days / DAYS_A_WEEK);
-        }
-        if (days <= MOST_MONTHS * DAYS_A_MONTH) {
-            return span("span.months", days / DAYS_A_MONTH);
-        }
-        return days <= MOST_YEARS * DAYS_A_YEAR
-                ? span("span.years", days / DAYS_A_YEAR)
-                : wording().say("span.decade", "number", Integer.toString(MOST_YEARS));
-    }
-
-    private String span(String key, double count) {
-        return wording().say(key, "number", Long.toString((long) Math.ceil(count)));
     }
 
     /** Month in which the handle stands lowest against the steel: trued then, the steel never stands up. */

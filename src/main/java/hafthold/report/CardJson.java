@@ -72,12 +72,17 @@ final class CardJson {
         json.writeStringField(
                 "step_like", handle.isUnknown() ? "" : handle.size().thing());
         JsonFigures.number(
-                json, "normal_shy_mm", handle.normal(EdgeStep.Side.SHY).millimetres());
+                json, "normal_shy_mm", handle.bounds().normal(EdgeStep.Side.SHY).millimetres());
         JsonFigures.number(
-                json, "normal_proud_mm", handle.normal(EdgeStep.Side.PROUD).millimetres());
-        JsonFigures.number(json, "call_shy_mm", handle.alarm(EdgeStep.Side.SHY).millimetres());
+                json,
+                "normal_proud_mm",
+                handle.bounds().normal(EdgeStep.Side.PROUD).millimetres());
         JsonFigures.number(
-                json, "call_proud_mm", handle.alarm(EdgeStep.Side.PROUD).millimetres());
+                json, "call_shy_mm", handle.bounds().alarm(EdgeStep.Side.SHY).millimetres());
+        JsonFigures.number(
+                json,
+                "call_proud_mm",
+                handle.bounds().alarm(EdgeStep.Side.PROUD).millimetres());
         if (handle.answer().settling().isPresent()) {
             JsonFigures.settling(json, handle.answer().settling().get());
         }

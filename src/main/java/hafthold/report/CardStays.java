@@ -31,7 +31,7 @@ record CardStays(CardHandle handle) {
         return say(
                 "stays.worst." + handle.worst().side().word(),
                 "date",
-                CardHandle.date(wording(), worst.worstOn()),
+                wording().date(worst.worstOn()),
                 "place",
                 worst.name(),
                 "size",
@@ -55,14 +55,7 @@ record CardStays(CardHandle handle) {
         String steps = lowest.equals(highest) ? lowest : say("stays.between", "lowest", lowest, "highest", highest);
         return stay.repeats()
                 ? say("stays.from-then", "place", stay.name(), "steps", steps)
-                : say(
-                        "stays.until",
-                        "place",
-                        stay.name(),
-                        "date",
-                        CardHandle.date(wording(), stay.to()),
-                        "steps",
-                        steps);
+                : say("stays.until", "place", stay.name(), "date", wording().date(stay.to()), "steps", steps);
     }
 
     private String step(double metres) {

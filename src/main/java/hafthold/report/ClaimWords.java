@@ -178,15 +178,7 @@ record ClaimWords(BenchStyle style, Claim claim) {
 
     /** A day of a year. */
     String day(LocalDate day) {
-        return style.words()
-                .say(
-                        "date",
-                        "day",
-                        Integer.toString(day.getDayOfMonth()),
-                        "month",
-                        style.month(day.getMonthValue()),
-                        "year",
-                        Integer.toString(day.getYear()));
+        return style.words().date(day);
     }
 
     /** The same where there is little room. */

@@ -121,7 +121,7 @@ public record CustomerCard(CardOrder order, Comparison offered, Optional<Compari
             lines.add(wording().say("card.handle", "material", handles().get(0).name()));
         }
         lines.add(wording().say("card.home", "setting", home()));
-        order.date().ifPresent(date -> lines.add(CardHandle.date(wording(), date)));
+        order.date().ifPresent(date -> lines.add(wording().date(date)));
         order.shop()
                 .name()
                 .ifPresent(name -> lines.add(order.shop()
@@ -148,8 +148,8 @@ public record CustomerCard(CardOrder order, Comparison offered, Optional<Compari
         }
         sections.add(normal(handle));
         sections.add(call(handle));
-        List<String> timing = new ArrayList<>(handle.timing());
-        handle.bestMonth().ifPresent(timing::add);
+        List<String> timing = new ArrayList<>(handle.timing().sentences());
+        handle.timing().bestMonth().ifPresent(timing::add);
         sections.add(Section.of("timing", wording().say("time.heading"), timing, List.of()));
         sections.add(section("care", List.of(handle)));
         sections.add(section("dont", List.of(handle)));
@@ -191,7 +191,7 @@ public record CustomerCard(CardOrder order, Comparison offered, Optional<Compari
     private Section option(int number, CardHandle handle) {
         List<String> told = new ArrayList<>(List.of(handle.verdict()));
         told.addAll(handle.besides());
-        told.addAll(handle.timing());
+        told.addAll(handle.timing().sentences());
         handle.promise().ifPresent(promise -> told.add(wording().say("promise.line", "promise", promise)));
         handle.price().ifPresent(price -> told.add(wording().say("quote.price", "price", price)));
         return new Section(
@@ -209,11 +209,11 @@ public record CustomerCard(CardOrder order, Comparison offered, Optional<Compari
                 .say(
                         "normal.step",
                         "proud",
-                        handle.normal(EdgeStep.Side.PROUD).words(),
+                        handle.bounds().normal(EdgeStep.Side.PROUD).words(),
                         "shy",
-                        handle.normal(EdgeStep.Side.SHY).words()));
+                        handle.bounds().normal(EdgeStep.Side.SHY).words()));
         said.add(wording().say(handle.isOnce() ? "normal.once" : "normal.seasons"));
-        said.add(wording().say("normal.gap", "gap", handle.normalGap().words()));
+        said.add(wording().say("normal.gap", "gap", handle.bounds().normalGap().words()));
         said.add(wording().say("normal.between"));
         if (!isQuote()) {
             said.addAll(handle.family("normal"));
@@ -227,10 +227,10 @@ public record CustomerCard(CardOrder order, Comparison offered, Optional<Compari
                 .say(
                         "call.step",
                         "proud",
-                        handle.alarm(EdgeStep.Side.PROUD).words(),
+                        handle.bounds().alarm(EdgeStep.Side.PROUD).words(),
                         "shy",
-                        handle.alarm(EdgeStep.Side.SHY).words()));
-        points.add(wording().say("call.gap", "gap", handle.alarmGap().words()));
+                        handle.bounds().alarm(EdgeStep.Side.SHY).words()));
+        points.add(wording().say("call.gap", "gap", handle.bounds().alarmGap().words()));
         points.addAll(wording().list("call"));
         return Section.of("call", wording().say("call.heading"), List.of(), points);
     }

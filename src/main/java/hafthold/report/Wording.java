@@ -6,6 +6,7 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -136,6 +137,18 @@ public final class Wording {
     /** Name of month 1 to 12. */
     String month(int month) {
         return say("month." + month);
+    }
+
+    /** A day as the language writes it. */
+    String date(LocalDate date) {
+        return say(
+                "date",
+                "day",
+                Integer.toString(date.getDayOfMonth()),
+                "month",
+                month(date.getMonthValue()),
+                "year",
+                Integer.toString(date.getYear()));
     }
 
     /** Short names of the twelve months. */

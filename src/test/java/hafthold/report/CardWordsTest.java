@@ -131,7 +131,7 @@ class CardWordsTest {
     @Test
     void saysWhenItShowsAndWhenItMayBeSanded() {
         List<String> timing =
-                InventedCard.english("walnut-black").handles().get(0).timing();
+                InventedCard.english("walnut-black").handles().get(0).timing().sentences();
         assertEquals("Most of the move shows within 11 days, by 12 March 2027.", timing.get(0));
         assertTrue(timing.get(1).startsWith("Do not have it sanded before 3 months have passed"), timing.get(1));
     }

@@ -71,7 +71,7 @@ class YearCourseTest {
                 InventedCard.order(Wording.english(), LengthUnits.MM),
                 new Ranked(1, year, Verdict.CARE, reasons(Reason.Kind.EDGE_SHY), SETTLING, answer.holds()));
         assertTrue(handle.verdict().startsWith("This handle shrinks once, within "), handle.verdict());
-        assertTrue(handle.bestMonth().orElseThrow().contains("No month is better than another"));
+        assertTrue(handle.timing().bestMonth().orElseThrow().contains("No month is better than another"));
     }
 
     @Test
@@ -92,9 +92,12 @@ class YearCourseTest {
     void whatIsNormalEndsBelowWhatIsACall() {
         for (CustomerCard card : InventedCard.all(InventedCard.order(Wording.english(), LengthUnits.MM))) {
             CardHandle handle = card.handles().get(0);
-            assertTrue(handle.normalGap().millimetres() <= handle.alarmGap().millimetres(), handle.name());
+            assertTrue(
+                    handle.bounds().normalGap().millimetres()
+                            <= handle.bounds().alarmGap().millimetres(),
+                    handle.name());
             assertTrue(1000 * handle.year().pins().gap().value()
-                    <= handle.normalGap().millimetres() + 1e-9);
+                    <= handle.bounds().normalGap().millimetres() + 1e-9);
         }
     }
 
