@@ -7,6 +7,7 @@ import hafthold.simulate.HandleYear;
 import hafthold.simulate.ScaleChoice;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * One material through the workshop's year: when to sand it flush and when to glue it for one customer.
@@ -121,21 +122,25 @@ public record SeasonAnswer(
     }
 
     /**
-     * Air to let the stock settle in before it is glued and sanded, of the workshop's temperature.
+     * Air to let the stock settle in before it is glued and sanded.
      *
+     * @param celsius its temperature: that of the workshop, or of a living room where it is too cool or warm for glue
      * @param humidityFraction its relative humidity
      * @param moistureFraction moisture content that the stock then holds, kg/kg
      * @param blankDays days for the blank as it is kept: until it is within half a point of there; low, value, high
      * @param scaleDays likewise, sawn to the thickness of the scale and open on both faces first
      * @param verdict on the customer's year of a scale sanded then
+     * @param keeps share of sampled years that then need no change of the build; empty where that is not known
      * @param after what comes of it
      */
     public record Conditioning(
+            double celsius,
             double humidityFraction,
             double moistureFraction,
             Band blankDays,
             Band scaleDays,
             Verdict verdict,
+            OptionalDouble keeps,
             HandleYear after) {}
 
     /**

@@ -39,6 +39,9 @@ import java.util.stream.IntStream;
 public final class SeasonPlanner {
     private static final List<Cut> CUTS = List.of(Cut.FLAT, Cut.RIFT, Cut.QUARTER, Cut.CROSS);
 
+    private static final double LIVING_ROOM_CELSIUS = 20;
+    private static final double LEAST_BLANK_METRES = 1e-3;
+
     /** Stock counts as settled when its mean is this near to where it goes, kg/kg. */
     private static final double SETTLED_FRACTION = 0.005;
 
@@ -127,7 +130,7 @@ public final class SeasonPlanner {
                 now,
                 DaySpan.of(blank.weeks(), rule.best(weeks)),
                 DaySpan.of(blank.weeks(), rule.worst(weeks)),
-                DaySpan.of(blank.weeks(), rule.good(weeks)),
+                DaySpan.of(blank.weeks(), rule.good(weeks, conditioning)),
                 rule.finish(weeks, now, setup.day(), conditioning),
                 rule.glue(weeks, now, setup.day(), conditioning),
                 conditioning,
@@ -155,14 +158,15 @@ public final class SeasonPlanner {
         Material leading = HandleEngine.partsOf(candidate.material(), candidate.cut())
                 .get(0)
                 .material();
+        double celsius = roomCelsius(today.celsius());
         List<ConditioningRule.Air> airs = ConditioningRule.airs(
-                leading, year.moisture().lowest(), year.moisture().highest(), today.celsius());
+                leading, year.moisture().lowest(), year.moisture().highest(), celsius);
         if (airs.isEmpty()) {
             return Optional.empty();
         }
         List<FinishState> states = airs.stream()
                 .map(air -> FinishState.settled(
-                        new SettledAir(new RelativeHumidity(air.humidityFraction()), new Temperature(today.celsius()))))
+                        new SettledAir(new RelativeHumidity(air.humidityFraction()), new Temperature(celsius))))
                 .toList();
         List<HandleYear> years = setup.engine().years(candidate.material(), candidate.cut(), states);
         return IntStream.range(0, airs.size())
@@ -174,15 +178,27 @@ public final class SeasonPlanner {
 
     private Conditioning conditioning(
             Setup setup, Candidate candidate, ConditioningRule.Air air, HandleYear year, BlankYear.Week today) {
-        Length scale = setup.conditions().handle().scaleThickness();
-        Blank sawn = new Blank(scale, setup.blank().width(), setup.blank().length(), new Blank.Open(true, true, true));
+        double scale = setup.conditions().handle().scaleThickness().metres();
+        Blank sawn = new Blank(
+                new Length(Math.max(LEAST_BLANK_METRES, scale)),
+                setup.blank().width(),
+                setup.blank().length(),
+                new Blank.Open(true, true, true));
         return new Conditioning(
+                roomCelsius(today.celsius()),
                 air.humidityFraction(),
                 air.moistureFraction(),
                 days(candidate, setup.blank(), air, today),
                 days(candidate, sawn, air, today),
                 judgement.verdict(year),
+                judgement.asksForNoChange(year),
                 year.brief());
+    }
+
+    private double roomCelsius(double shop) {
+        boolean isFit = shop >= rule.limits().glueCoolestCelsius()
+                && shop <= rule.limits().glueWarmestCelsius();
+        return isFit ? shop : LIVING_ROOM_CELSIUS;
     }
 
     /** Days until a blank is nearly as dry as the air makes it; its last and slowest wave counts alone. */

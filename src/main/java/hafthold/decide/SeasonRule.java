@@ -22,6 +22,9 @@ record SeasonRule(SeasonLimits limits) {
     /** Use of the limits that makes no odds from week to week. */
     private static final double NO_ODDS = 0.1;
 
+    /** Chances that differ by less count as alike. */
+    private static final double AS_SURE = 0.05;
+
     private static final Comparator<SeasonWeek> USE = Comparator.comparingDouble(SeasonWeek::use);
 
     /** The week with the least use of the limits. */
@@ -58,9 +61,17 @@ record SeasonRule(SeasonLimits limits) {
         return week -> most - least >= NO_ODDS && weeks.get(week).use() >= from;
     }
 
-    /** Weeks that will do: no change of the build is asked for, and that is sure enough. */
-    IntPredicate good(List<SeasonWeek> weeks) {
-        return week -> weeks.get(week).holds() && weeks.get(week).keeps().orElse(1) >= limits.sureEnough();
+    /**
+     * Weeks that will do: no change of the build is asked for, and that is sure enough, or about as sure as the best air
+     * would make it.
+     */
+    IntPredicate good(List<SeasonWeek> weeks, Optional<Conditioning> conditioning) {
+        double surest = conditioning
+                .filter(air -> air.keeps().isPresent())
+                .map(air -> air.keeps().getAsDouble())
+                .orElse(1.0);
+        double enough = Math.min(limits.sureEnough(), surest - AS_SURE);
+        return week -> weeks.get(week).holds() && weeks.get(week).keeps().orElse(1) >= enough;
     }
 
     /**
@@ -73,7 +84,7 @@ record SeasonRule(SeasonLimits limits) {
         if (weeks.get(now).verdict() == Verdict.UNKNOWN) {
             return new FinishCall(Call.OPEN, 0);
         }
-        IntPredicate good = good(weeks);
+        IntPredicate good = good(weeks, conditioning);
         if (good.test(now)) {
             return new FinishCall(Call.GO, 0);
         }

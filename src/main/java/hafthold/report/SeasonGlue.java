@@ -43,16 +43,16 @@ record SeasonGlue(BenchStyle style, Season season, SeasonAnswer answer) {
 
     private String until(SeasonWords words) {
         int wait = answer.glue().waitDays();
+        boolean onlyAir = answer.glue().hindrances().stream()
+                .allMatch(why -> why == Hindrance.TOO_COOL || why == Hindrance.TOO_WARM);
         if (wait > 0) {
             return style.say(
-                    "season.glue.until",
+                    onlyAir ? "season.glue.until.air" : "season.glue.until",
                     "span",
                     style.counted("day", wait),
                     "until",
                     style.dayOfHour(HOURS_A_DAY * ((words.day() + wait) % 365)));
         }
-        boolean onlyAir = answer.glue().hindrances().stream()
-                .allMatch(why -> why == Hindrance.TOO_COOL || why == Hindrance.TOO_WARM);
         return style.say(onlyAir ? "season.glue.never.air" : "season.glue.never");
     }
 
@@ -117,6 +117,12 @@ record SeasonGlue(BenchStyle style, Season season, SeasonAnswer answer) {
 
     private Week today() {
         return answer.today().blank();
+    }
+
+    /** Points beyond a limit, with as many digits as tell that they are. */
+    private String over(double fraction, double limit) {
+        String rounded = points(fraction);
+        return rounded.equals(points(limit)) ? style.fixed(100 * fraction, 2) : rounded;
     }
 
     private String points(double fraction) {

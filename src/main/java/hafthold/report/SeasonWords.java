@@ -6,11 +6,13 @@ import hafthold.decide.SeasonAnswer;
 import hafthold.decide.SeasonAnswer.Call;
 import hafthold.decide.SeasonAnswer.Conditioning;
 import hafthold.decide.SeasonWeek;
+import hafthold.decide.Verdict;
 import hafthold.quantity.Band;
 import hafthold.simulate.Step;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * When to sand a scale flush, in sentences for the bench.
@@ -21,7 +23,8 @@ import java.util.List;
  */
 record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
     private static final int HOURS_A_DAY = 24;
-    private static final double NO_DIFFERENCE = 0.005e-3;
+    /** Nobody leaves an edge proud by less than that on purpose, m. */
+    private static final double NO_DIFFERENCE = 0.02e-3;
 
     /** Name with cut inside a sentence. */
     String material() {
@@ -38,6 +41,13 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
             sentences.add(style.say("season.now", "edges", edges(answer.today())));
             sentences.addAll(decides(answer.today()));
             sentences.addAll(holds(answer.today()));
+            boolean isBet = answer.today().keeps().orElse(1) < season.limits().sureEnough();
+            if (answer.finish().call() == Call.GO && isBet) {
+                sentences.add(style.say("season.bet"));
+            }
+        }
+        if (answer.finish().call() == Call.CHANGE) {
+            sentences.addAll(otherCuts());
         }
         if (answer.finish().call() == Call.WAIT) {
             answer.conditioning()
@@ -86,13 +96,25 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
         };
     }
 
+    /** Cuts of the wood that would do where this one does not. */
+    private List<String> otherCuts() {
+        List<String> cuts = answer.cuts().stream()
+                .filter(cut -> cut.cut() != answer.scale().cut())
+                .filter(cut -> cut.bestVerdict().compareTo(Verdict.CARE) <= 0)
+                .map(cut -> style.cut(cut.cut()))
+                .toList();
+        return cuts.isEmpty()
+                ? List.of()
+                : List.of(style.say("season.other-cuts", "cuts", style.joined("comma", cuts)));
+    }
+
     private String air(Conditioning air) {
         return style.say(
                 "season.air",
                 "humidity",
                 Long.toString(Math.round(100 * air.humidityFraction())),
                 "celsius",
-                style.fixed(answer.today().blank().celsius(), 0),
+                style.fixed(air.celsius(), 0),
                 "moisture",
                 style.percent(air.moistureFraction()));
     }
@@ -181,11 +203,15 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
     }
 
     private List<String> holds(SeasonWeek week) {
-        return week.keeps().isPresent()
+        return holds(week.keeps());
+    }
+
+    private List<String> holds(OptionalDouble keeps) {
+        return keeps.isPresent()
                 ? List.of(style.say(
                         "season.holds",
                         "count",
-                        Long.toString(Math.round(season.samples() * week.keeps().getAsDouble())),
+                        Long.toString(Math.round(season.samples() * keeps.getAsDouble())),
                         "all",
                         Integer.toString(season.samples()),
                         "work",
