@@ -140,9 +140,18 @@ record SeasonCharts(BenchStyle style, Season season, List<FitLimits> limits, Str
                 OptionalDouble.empty());
     }
 
+    /** Straight lines between the middles of the weeks. */
     private List<Double> daily(SeasonAnswer answer, ToDoubleFunction<SeasonWeek> of) {
         return IntStream.range(0, CommonYear.DAYS)
-                .mapToObj(day -> style.shown(of.applyAsDouble(answer.weeks().get(BlankYear.weekOf(day)))))
+                .mapToObj(day -> {
+                    double weeks = (double) day * BlankYear.WEEKS / CommonYear.DAYS - 0.5;
+                    int before = Math.floorMod((int) Math.floor(weeks), BlankYear.WEEKS);
+                    int after = (before + 1) % BlankYear.WEEKS;
+                    double share = weeks - Math.floor(weeks);
+                    return style.shown(
+                            (1 - share) * of.applyAsDouble(answer.weeks().get(before))
+                                    + share * of.applyAsDouble(answer.weeks().get(after)));
+                })
                 .toList();
     }
 

@@ -68,7 +68,7 @@ record SeasonGlue(BenchStyle style, Season season, SeasonAnswer answer) {
                                 ? "season.hindrance.surface-damper"
                                 : "season.hindrance.surface-drier",
                         "points",
-                        points(gradient()),
+                        over(gradient(), season.limits().glueGradientFraction()),
                         "limit",
                         points(season.limits().glueGradientFraction()));
             case TOO_DAMP, TOO_DRY ->

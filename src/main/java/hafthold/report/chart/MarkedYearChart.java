@@ -2,10 +2,9 @@ package hafthold.report.chart;
 
 import hafthold.report.chart.SvgSheet.Anchor;
 import java.util.List;
-import java.util.Optional;
 
 /**
- * A year with spans of days marked along its foot, and one day called out.
+ * A year with spans of days marked along its top, and one day called out.
  *
  * @param year the year
  * @param spans what is marked, each from a day to a later one, 0 to 365
@@ -14,9 +13,10 @@ import java.util.Optional;
  * @param dayWord words beside it
  */
 public record MarkedYearChart(YearChart year, List<double[]> spans, String spanWord, double day, String dayWord) {
-    private static final double ABOVE_FOOT = 7;
-    private static final double HALF_CAP = 5;
+    private static final double HALF_CAP = 4;
     private static final double THICK = 5;
+    private static final double SAMPLE = 16;
+    private static final double GAP = 5;
 
     /** Keeps its own copy. */
     public MarkedYearChart {
@@ -36,34 +36,28 @@ public record MarkedYearChart(YearChart year, List<double[]> spans, String spanW
     private SvgSheet sheet(SheetFormat format) {
         SvgSheet sheet = year.sheet(format);
         YearLayout layout = year.layout(format);
-        double foot = layout.top() + layout.plotHeight() - ABOVE_FOOT;
+        double bar = layout.top() - HALF_CAP;
         for (double[] span : spans) {
-            double from = layout.x(span[0]);
-            double to = layout.x(span[1]);
-            sheet.rule(from, foot, to, foot, Ink.PROUD, HouseStyle.solid(THICK));
-            sheet.rule(from, foot - HALF_CAP, from, foot + HALF_CAP, Ink.PROUD, HouseStyle.solid(1.6));
-            sheet.rule(to, foot - HALF_CAP, to, foot + HALF_CAP, Ink.PROUD, HouseStyle.solid(1.6));
+            sheet.rule(layout.x(span[0]), bar, layout.x(span[1]), bar, Ink.PROUD, HouseStyle.solid(THICK));
         }
-        widest().ifPresent(span -> {
-            double words = format.widthOf(spanWord);
-            double left = layout.left() + 2.0;
-            double right = layout.left() + layout.plotWidth() - words - 2;
-            double middle = layout.x((span[0] + span[1]) / 2) - words / 2;
-            sheet.text(Math.max(left, Math.min(right, middle)), foot - 9, Anchor.START, Ink.TEXT, spanWord);
-        });
         double x = layout.x(day);
-        sheet.rule(x, layout.top() + format.fontSize() + 6.0, x, foot, Ink.MUTED, HouseStyle.solid(1));
-        boolean isLate = x + format.widthOf(dayWord) + 6 > layout.left() + layout.plotWidth();
-        sheet.text(
-                isLate ? x - 4 : x + 4,
-                layout.top() + format.fontSize() + 4.0,
-                isLate ? Anchor.END : Anchor.START,
-                Ink.TEXT,
-                dayWord);
+        double foot = layout.top() + layout.plotHeight();
+        sheet.rule(x, layout.top() - 2 * HALF_CAP, x, foot, Ink.MUTED, HouseStyle.solid(1.6));
+        key(sheet, layout);
         return sheet;
     }
 
-    private Optional<double[]> widest() {
-        return spans.stream().max((one, other) -> Double.compare(one[1] - one[0], other[1] - other[0]));
+    /** What bar and upright line mean, over the right end of the plot. */
+    private void key(SvgSheet sheet, YearLayout layout) {
+        double base = layout.top() - 12.0;
+        double middle = base - 4;
+        double right = layout.left() + layout.plotWidth();
+        sheet.text(right, base, Anchor.END, Ink.TEXT, dayWord);
+        double line = right - layout.format().widthOf(dayWord) - GAP;
+        sheet.rule(line, middle - 5, line, middle + 5, Ink.MUTED, HouseStyle.solid(1.6));
+        double words = line - 2 * GAP;
+        sheet.text(words, base, Anchor.END, Ink.TEXT, spanWord);
+        double sample = words - layout.format().widthOf(spanWord) - GAP;
+        sheet.rule(sample - SAMPLE, middle, sample, middle, Ink.PROUD, HouseStyle.solid(THICK));
     }
 }
