@@ -89,7 +89,9 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
                                 "days",
                                 conditioningDays(air),
                                 "edges",
-                                edges(air.after().edge().bonded())))
+                                edges(air.after().edge().bonded()),
+                                "holds",
+                                String.join(" ", holds(air.keeps()))))
                         .orElseThrow();
             case CHANGE -> style.say("season.finish.change", "day", day, "work", style.work(season.held()));
             case OPEN -> style.say("season.finish.open", "day", day);
