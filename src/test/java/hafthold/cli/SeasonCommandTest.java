@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,9 +30,8 @@ class SeasonCommandTest {
         assertTrue(season.out().contains("Today, 15 July:"), season.out());
         assertTrue(season.err().contains("report: " + report.resolve("season.html")), season.err());
         assertTrue(Files.readString(report.resolve("season.txt")).startsWith(season.out()));
-        for (String name : new String[] {
-            "season.html", "season.json", "season.csv", "season-bench-1.svg", "season-steps-1.svg"
-        }) {
+        for (String name :
+                new String[] {"season.html", "season.json", "season.csv", "season-bench-1.svg", "season-steps-1.svg"}) {
             assertTrue(Files.size(report.resolve(name)) > 300, name);
         }
     }
@@ -49,14 +49,19 @@ class SeasonCommandTest {
         lines.stream()
                 .filter(line -> !line.contains("\""))
                 .forEach(line -> assertEquals(columns, line.split(",", -1).length, line));
-        assertEquals(2, lines.stream().filter(line -> line.startsWith("01-15,01-21,true")).count());
+        assertEquals(
+                2,
+                lines.stream()
+                        .filter(line -> line.startsWith("01-15,01-21,true"))
+                        .count());
     }
 
     @Test
     void checkAnswersFourUnlessItMayBeDoneToday() {
         assertEquals(
                 ExitCode.ADVERSE_VERDICT,
-                run(WHO, SHOP, List.of("--today", "2026-07-15", "--samples", "1", "--check")).code());
+                run(WHO, SHOP, List.of("--today", "2026-07-15", "--samples", "1", "--check"))
+                        .code());
         Bench laminate = run(
                 List.of("season", "--place", "duluth", "--material", "glass-epoxy-g10"),
                 SHOP,
@@ -80,9 +85,7 @@ class SeasonCommandTest {
         }
         Path file = Files.writeString(folder.resolve("shop.csv"), log.toString());
         Bench logger = run(
-                WHO,
-                List.of("--shop-climate", file.toString()),
-                List.of("--today", "2026-02-01", "--samples", "1"));
+                WHO, List.of("--shop-climate", file.toString()), List.of("--today", "2026-02-01", "--samples", "1"));
         assertEquals(ExitCode.DONE, logger.code(), logger.err());
         assertTrue(flat(logger).contains("As recorded in shop.csv"), logger.out());
     }
@@ -105,7 +108,7 @@ class SeasonCommandTest {
     void saysWhatWouldBeRight(String options, String said) {
         List<String> typed = new ArrayList<>();
         if (options != null) {
-            for (String option : options.split(" ")) {
+            for (String option : options.split(" ", -1)) {
                 typed.add(option);
                 typed.add(
                         switch (option) {
@@ -120,9 +123,8 @@ class SeasonCommandTest {
                         });
             }
         }
-        List<String> who = options != null && options.contains("--stays")
-                ? List.of("season", "--material", "maple-sugar")
-                : WHO;
+        List<String> who =
+                options != null && options.contains("--stays") ? List.of("season", "--material", "maple-sugar") : WHO;
         Bench season = run(who, typed, List.of("--samples", "1"));
         assertEquals(ExitCode.WRONG_USAGE, season.code(), season.err());
         assertTrue(season.err().contains(said), season.err());
@@ -165,8 +167,7 @@ class SeasonCommandTest {
         return bench.out().replaceAll("\\s+", " ");
     }
 
-    @SafeVarargs
-    private static Bench run(List<String>... parts) {
-        return Bench.run(List.of(parts).stream().flatMap(List::stream).toArray(String[]::new));
+    private static Bench run(List<String> who, List<String> shop, List<String> more) {
+        return Bench.run(Stream.of(who, shop, more).flatMap(List::stream).toArray(String[]::new));
     }
 }

@@ -276,8 +276,10 @@ class SecondLanguageTest {
                             day,
                             "--samples",
                             "30"),
-                    "--blank-thickness 25 mm, --blank-width 40 mm, --blank-length 130 mm, --blank-open"
-                            + " faces,edges,ends");
+                    "--setting heated-home,",
+                    "--blank-thickness 25 mm, --blank-width 40 mm, --blank-length 130 mm, --blank-open faces,edges,ends",
+                    "glass-epoxy laminate",
+                    "(G-10, FR-4)");
         }
         assertNothingBut(
                 run(
@@ -294,6 +296,7 @@ class SecondLanguageTest {
                         "2026-07-15",
                         "--samples",
                         "1"),
+                "--setting heated-home,",
                 "--blank-thickness 25 mm, --blank-width 40 mm, --blank-length 130 mm, --blank-open faces,edges,ends");
     }
 

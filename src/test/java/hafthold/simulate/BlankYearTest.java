@@ -61,7 +61,8 @@ class BlankYearTest {
                         * slab.dryDensityKilogramsPerCubicMetre()
                         * diffusivity);
         Complex s = new Complex(0, 2 * Math.PI / YEAR_SECONDS * h * h / diffusivity).sqrt();
-        Complex surface = Complex.ONE.divide(Complex.ONE.add(s.multiply(s.tanh()).divide(film)));
+        Complex surface =
+                Complex.ONE.divide(Complex.ONE.add(s.multiply(s.tanh()).divide(film)));
         Complex mean = surface.multiply(s.tanh()).divide(s);
         double unit = SWING / perMoisture;
         assertAll(
@@ -124,11 +125,7 @@ class BlankYearTest {
     @Test
     void metalHoldsNothing() {
         BlankYear year = BlankYear.of(
-                usual(10),
-                new SeasonalSine(CELSIUS, 0.3, 0.7).year(),
-                0.05,
-                LIBRARY.find("meteorite-iron"),
-                Cut.NONE);
+                usual(10), new SeasonalSine(CELSIUS, 0.3, 0.7).year(), 0.05, LIBRARY.find("meteorite-iron"), Cut.NONE);
         assertEquals(0, year.weeks().get(10).meanFraction());
     }
 
@@ -141,8 +138,7 @@ class BlankYearTest {
     }
 
     private static Blank kept(Blank.Open open) {
-        return new Blank(
-                Length.ofMillimetres(50), Length.ofMillimetres(60), Length.ofMillimetres(130), open);
+        return new Blank(Length.ofMillimetres(50), Length.ofMillimetres(60), Length.ofMillimetres(130), open);
     }
 
     private static double swing(Blank blank) {
