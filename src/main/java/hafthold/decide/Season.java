@@ -1,5 +1,6 @@
 package hafthold.decide;
 
+import hafthold.air.CommonYear;
 import hafthold.knife.Blank;
 import hafthold.knife.FitLimits;
 import hafthold.knife.SeasonLimits;
@@ -36,6 +37,16 @@ public record Season(
     public Season {
         answers = List.copyOf(answers);
         findings = List.copyOf(findings);
+    }
+
+    /** Today in a year without a leap day, from 0 on 1 January. */
+    public int day() {
+        return day(today);
+    }
+
+    static int day(LocalDate date) {
+        int ofMonth = Math.min(date.getDayOfMonth(), CommonYear.daysOfMonth(date.getMonthValue()));
+        return CommonYear.firstDay(date.getMonthValue()) + ofMonth - 1;
     }
 
     /** True where every material may be glued up and sanded flush today. */

@@ -1,6 +1,5 @@
 package hafthold.decide;
 
-import hafthold.air.CommonYear;
 import hafthold.decide.PlaceComparison.Candidate;
 import hafthold.decide.SeasonAnswer.Conditioning;
 import hafthold.decide.SeasonAnswer.CutChoice;
@@ -86,8 +85,7 @@ public final class SeasonPlanner {
         engine.prepare(candidates.stream()
                 .flatMap(candidate -> HandleEngine.partsOf(candidate.material(), candidate.cut()).stream())
                 .toList());
-        Setup setup =
-                new Setup(engine, conditions, shop, blank, today, Math.min(CommonYear.DAYS, today.getDayOfYear()) - 1);
+        Setup setup = new Setup(engine, conditions, shop, blank, today, Season.day(today));
         List<Finding> all = new ArrayList<>(findings);
         List<SeasonAnswer> answers = new ArrayList<>();
         for (Candidate candidate : candidates) {
@@ -113,7 +111,7 @@ public final class SeasonPlanner {
                         material,
                         candidate.cut(),
                         IntStream.range(0, BlankYear.WEEKS)
-                                .mapToObj(blank::sandedIn)
+                                .mapToObj(week -> sanded(blank, week))
                                 .toList());
         findings.addAll(years.get(0).grounds().findings());
         List<SeasonWeek> weeks = IntStream.range(0, years.size())
@@ -195,6 +193,12 @@ public final class SeasonPlanner {
                 year.brief());
     }
 
+    private FinishState sanded(BlankYear blank, int week) {
+        return blank.sandedIn(
+                week, new Temperature(roomCelsius(blank.weeks().get(week).celsius())));
+    }
+
+    /** Nobody works where it is too cold or hot for glue: stock that is kept there is taken into a living room. */
     private double roomCelsius(double shop) {
         boolean isFit = shop >= rule.limits().glueCoolestCelsius()
                 && shop <= rule.limits().glueWarmestCelsius();
@@ -219,7 +223,7 @@ public final class SeasonPlanner {
                 .map(cut -> {
                     BlankYear blank = blank(setup, material, cut);
                     List<HandleYear> years =
-                            setup.engine().years(material, cut, List.of(blank.sandedIn(now), blank.sandedIn(best)));
+                            setup.engine().years(material, cut, List.of(sanded(blank, now), sanded(blank, best)));
                     return new CutChoice(
                             cut,
                             years.get(0).brief(),

@@ -37,7 +37,8 @@ record SeasonRule(SeasonLimits limits) {
         return weeks.stream().max(USE).orElseThrow();
     }
 
-    /** Weeks in which it is best sanded: as good a verdict as any, and nearly as little use of the limits. */
+    /** Weeks in which it is best sanded: as good a verdict as any, and nearly as little use of the limits or nearly
+     * as sure. */
     IntPredicate best(List<SeasonWeek> weeks) {
         Verdict verdict = weeks.stream()
                 .map(SeasonWeek::verdict)
@@ -50,7 +51,14 @@ record SeasonRule(SeasonLimits limits) {
                 .orElseThrow();
         double most = most(weeks).use();
         double upTo = most - least < NO_ODDS ? most : least + limits.nearBest() * (most - least);
-        return week -> weeks.get(week).verdict() == verdict && weeks.get(week).use() <= upTo;
+        double surest =
+                weeks.stream().mapToDouble(week -> week.keeps().orElse(0)).max().orElseThrow();
+        return number -> {
+            SeasonWeek week = weeks.get(number);
+            boolean isAsSure =
+                    week.holds() && week.keeps().orElse(-1) >= Math.max(limits.sureEnough(), surest - AS_SURE);
+            return week.verdict() == verdict && (week.use() <= upTo || isAsSure);
+        };
     }
 
     /** The other end of the year; none where it makes no odds. */

@@ -75,19 +75,18 @@ record SeasonCharts(BenchStyle style, Season season, List<FitLimits> limits, Str
     /** The year's worst at the customer's by the week of sanding. */
     ReportChart steps(SeasonAnswer answer, int number) {
         SeasonWords words = new SeasonWords(style, season, answer);
+        SeasonTables tables = new SeasonTables(style, season);
         SeasonWeek best = answer.bestWeek();
         String reading = style.say(
                 "season.chart.steps.reading",
                 "best",
                 answer.anyWeek() ? style.say("season.chart.any") : words.spans(answer.best()),
-                "shy",
-                size(best.year().edge().bonded().shy().value()),
-                "proud",
-                size(best.year().edge().bonded().proud().value()),
-                "worst-shy",
-                size(answer.worstWeek().year().edge().bonded().shy().value()),
-                "worst-proud",
-                size(answer.worstWeek().year().edge().bonded().proud().value()));
+                "edges",
+                tables.edges(best.year()),
+                "worst",
+                tables.edges(answer.worstWeek().year()),
+                "unit",
+                style.unit());
         YearChart year = new YearChart(
                 "season-steps-" + number,
                 style.say("season.chart.steps.title", "material", words.material()),
@@ -117,7 +116,7 @@ record SeasonCharts(BenchStyle style, Season season, List<FitLimits> limits, Str
                 year,
                 answer.best().stream().flatMap(span -> pieces(span).stream()).toList(),
                 style.say(answer.anyWeek() ? "season.chart.mark.any" : "season.chart.mark"),
-                new SeasonWords(style, season, answer).day() + 0.5,
+                season.day() + 0.5,
                 style.say("season.chart.today"));
         return ReportChart.of(year.id(), year.title(), reading, marked::svg, marked.fileSvg(), numbers);
     }
@@ -157,10 +156,6 @@ record SeasonCharts(BenchStyle style, Season season, List<FitLimits> limits, Str
 
     private static List<Double> percent(List<Double> fractions) {
         return fractions.stream().map(fraction -> PERCENT * fraction).toList();
-    }
-
-    private String size(double metres) {
-        return style.withUnit(style.hundredths(metres));
     }
 
     private NumbersTable benchNumbers(SeasonAnswer answer) {

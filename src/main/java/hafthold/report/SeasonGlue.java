@@ -19,8 +19,7 @@ record SeasonGlue(BenchStyle style, Season season, SeasonAnswer answer) {
 
     /** What to do, why, and who knows better. */
     List<String> sentences() {
-        SeasonWords words = new SeasonWords(style, season, answer);
-        String day = style.dayOfHour(HOURS_A_DAY * words.day());
+        String day = style.dayOfHour(HOURS_A_DAY * season.day());
         List<String> sentences = new ArrayList<>();
         if (answer.glue().isGo()) {
             sentences.add(style.say("season.glue.go", "day", day));
@@ -35,13 +34,13 @@ record SeasonGlue(BenchStyle style, Season season, SeasonAnswer answer) {
                             style.percent(air.moistureFraction()))));
         } else {
             sentences.add(style.say("season.glue.not", "day", day, "why", style.joined("semicolon", hindrances())));
-            sentences.add(until(words));
+            sentences.add(until());
         }
         sentences.add(style.say("season.glue.maker"));
         return sentences;
     }
 
-    private String until(SeasonWords words) {
+    private String until() {
         int wait = answer.glue().waitDays();
         boolean onlyAir = answer.glue().hindrances().stream()
                 .allMatch(why -> why == Hindrance.TOO_COOL || why == Hindrance.TOO_WARM);
@@ -51,7 +50,7 @@ record SeasonGlue(BenchStyle style, Season season, SeasonAnswer answer) {
                     "span",
                     style.counted("day", wait),
                     "until",
-                    style.dayOfHour(HOURS_A_DAY * ((words.day() + wait) % 365)));
+                    style.dayOfHour(HOURS_A_DAY * ((season.day() + wait) % 365)));
         }
         return style.say(onlyAir ? "season.glue.never.air" : "season.glue.never");
     }

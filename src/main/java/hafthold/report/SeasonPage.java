@@ -50,11 +50,12 @@ record SeasonPage(BenchStyle style, List<FitLimits> limits, String workClass, Li
         SeasonTables tables = new SeasonTables(style, season);
         Markup page = frame.page();
         page.open("section").element("h2", BenchStyle.capital(words.material()));
-        List<String> finish = new ArrayList<>(words.finish());
+        List<String> finish = words.finish();
         page.open("p", "class", "lead verdict")
                 .element("span", tables.call(answer), "class", "stamp " + stamp(answer))
-                .text(" " + String.join(" ", finish))
+                .text(" " + finish.get(0))
                 .close("p");
+        page.element("p", String.join(" ", finish.subList(1, finish.size())));
         page.element("p", String.join(" ", words.best()));
         page.element("p", words.allowance());
         page.element("p", String.join(" ", new SeasonGlue(style, season, answer).sentences()));

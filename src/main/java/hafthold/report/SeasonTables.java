@@ -145,11 +145,11 @@ record SeasonTables(BenchStyle style, Season season) {
                 style.verdict(verdict));
     }
 
-    private String edges(HandleYear year) {
+    /** Both ends of the glued edge's year, such as "0.31 shy, 0.02 proud". */
+    String edges(HandleYear year) {
         return edges(year.edge().bonded());
     }
 
-    /** Both ends of the edge's year, such as "0.31 shy, 0.02 proud". */
     private String edges(Step step) {
         List<String> sides = new ArrayList<>();
         if (!new BenchLength(step.shy()).isZero()) {

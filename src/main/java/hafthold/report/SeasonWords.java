@@ -9,9 +9,9 @@ import hafthold.decide.SeasonWeek;
 import hafthold.decide.Verdict;
 import hafthold.quantity.Band;
 import hafthold.simulate.Step;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -23,6 +23,7 @@ import java.util.OptionalDouble;
  */
 record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
     private static final int HOURS_A_DAY = 24;
+    private static final double LEAST_POINTS = 0.3;
     /** Nobody leaves an edge proud by less than that on purpose, m. */
     private static final double NO_DIFFERENCE = 0.02e-3;
 
@@ -36,6 +37,9 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
         List<String> sentences = new ArrayList<>(List.of(call()));
         if (takesWater()) {
             sentences.add(blank(answer.today()));
+            perPoint()
+                    .map(metres -> style.say("season.point", "size", new BenchLength(Band.exact(metres)).text(style)))
+                    .ifPresent(sentences::add);
         }
         if (answer.finish().call() != Call.OPEN) {
             sentences.add(style.say("season.now", "edges", edges(answer.today())));
@@ -156,7 +160,7 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
         SeasonWeek week = answer.today();
         Band proud = week.allowance().proud();
         if (Math.abs(proud.value()) < NO_DIFFERENCE) {
-            return style.say("season.leave.flush");
+            return style.say("season.leave.flush", "size", new BenchLength(Band.exact(NO_DIFFERENCE)).text(both()));
         }
         boolean isProud = proud.value() > 0;
         Band size = isProud
@@ -179,6 +183,16 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
 
     private BenchStyle both() {
         return style.isThou() ? style : new BenchStyle(LengthUnits.BOTH, style.words());
+    }
+
+    /** How far the customer's year moves with a point of moisture at sanding, m; empty where the year does not tell. */
+    private Optional<Double> perPoint() {
+        SeasonWeek one = answer.bestWeek();
+        SeasonWeek other = answer.worstWeek();
+        double points = 100 * (other.blank().meanFraction() - one.blank().meanFraction());
+        double moved =
+                other.allowance().proud().value() - one.allowance().proud().value();
+        return Math.abs(points) < LEAST_POINTS ? Optional.empty() : Optional.of(Math.abs(moved / points));
     }
 
     /** Whether water moves it at all. */
@@ -252,9 +266,7 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
                         .toList());
     }
 
-    /** Today, from 0 on 1 January. */
-    int day() {
-        LocalDate today = season.today();
-        return Math.min(365, today.getDayOfYear()) - 1;
+    private int day() {
+        return season.day();
     }
 }

@@ -134,9 +134,13 @@ public final class BlankYear {
         return dailySurface;
     }
 
-    /** What the stock is like when a scale of it is sanded flush in a week, counted from 0. */
-    public FinishState sandedIn(int week) {
-        Temperature temperature = new Temperature(weeks.get(week).celsius());
+    /**
+     * What the stock is like when a scale of it is sanded flush.
+     *
+     * @param week from 0
+     * @param temperature of the room where it is sanded
+     */
+    public FinishState sandedIn(int week, Temperature temperature) {
         return new FinishState() {
             @Override
             public Temperature temperature() {

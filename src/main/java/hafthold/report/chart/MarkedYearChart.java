@@ -16,7 +16,7 @@ public record MarkedYearChart(YearChart year, List<double[]> spans, String spanW
     private static final double HALF_CAP = 4;
     private static final double THICK = 5;
     private static final double SAMPLE = 16;
-    private static final double GAP = 5;
+    private static final double GAP = 7;
 
     /** Keeps its own copy. */
     public MarkedYearChart {
