@@ -208,7 +208,7 @@ final class OrderOptions {
                                 + " table of --stays"));
     }
 
-    private static Figure expansion(MaterialLibrary library, String metal) {
+    static Figure expansion(MaterialLibrary library, String metal) {
         return library.plain(metal).thermalExpansionPerKelvin().get(Axis.ALONG);
     }
 }

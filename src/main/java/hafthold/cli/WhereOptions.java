@@ -87,6 +87,11 @@ final class WhereOptions {
         return Destination.recorded(file.name(), file.name(), lives, file.air(), AirOptions.FILE_HUMIDITY_DOUBT);
     }
 
+    /** Reads recorded air other than the customer's, and keeps what is to be said of it. */
+    HourlyFile recorded(Path file) {
+        return air.recorded(file);
+    }
+
     /** The places that were named, all of the table where none was. */
     List<Place> places(PlaceTable table) {
         return place == null

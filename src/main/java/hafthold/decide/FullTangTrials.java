@@ -7,11 +7,9 @@ import hafthold.knife.WorkState;
 import hafthold.knife.WorkState.MeasuredMoisture;
 import hafthold.knife.WorkState.SettledAir;
 import hafthold.material.Cut;
-import hafthold.material.Family;
 import hafthold.material.Hybrid;
 import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
-import hafthold.material.WaterUptake;
 import hafthold.quantity.Length;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.simulate.BondedEngine;
@@ -24,10 +22,7 @@ import java.util.Optional;
 /**
  * Changed builds of a full-tang knife, each run through the engine.
  *
- * <p>The finishing state is sought between the driest and the dampest moisture of the customer's year, towards the dry
- * end, since steel that stands proud is worse than a scale that does. Plain wood is never sent below 5 % moisture content,
- * and nothing out of 25 to 65 % humidity: drier wood takes up water faster than it can be sanded, damper wood does not stay
- * (a workshop's judgement). Resin in the wood weighs and drinks nothing, so that its moisture content says less of it.
+ * <p>The finishing state is sought by the {@link ConditioningRule}.
  *
  * @param judgement what judges a trial
  * @param offer what the shop could use instead
@@ -35,10 +30,6 @@ import java.util.Optional;
  * @param before its year
  */
 record FullTangTrials(Judgement judgement, Offer offer, BondedEngine engine, FitYear before) {
-    private static final double DRIEST_MOISTURE = 0.05;
-    private static final double DRIEST_HUMIDITY = 0.25;
-    private static final double DAMPEST_HUMIDITY = 0.65;
-    private static final List<Double> SHARES_OF_THE_YEAR = List.of(0.1, 0.25, 0.4, 0.55);
     private static final List<Double> PIN_MILLIMETRES = List.of(4.0, 3.0);
     private static final List<Double> RING_MILLIMETRES = List.of(0.1, 0.2, 0.3);
     private static final List<Double> BOND_MILLIMETRES = List.of(0.2, 0.4);
@@ -48,35 +39,22 @@ record FullTangTrials(Judgement judgement, Offer offer, BondedEngine engine, Fit
 
     /** Stock that has settled in other air. */
     List<Trial> conditions(FullTangKnife from) {
-        List<Trial> trials = new ArrayList<>();
-        Optional<Material> wettable =
-                material(from.scale()).filter(material -> material.water().isPresent());
-        if (wettable.isEmpty()) {
-            return trials;
-        }
-        WaterUptake water = wettable.get().water().orElseThrow();
         double celsius = from.build().made().temperature().celsius();
-        double low = before.whole().moisture().lowest();
-        double high = before.whole().moisture().highest();
-        List<Long> tried = new ArrayList<>();
-        for (double share : SHARES_OF_THE_YEAR) {
-            double wanted = low + share * (high - low);
-            double driest = wettable.get().family() == Family.WOOD
-                    ? Math.max(DRIEST_HUMIDITY, water.isotherm().waterActivity(DRIEST_MOISTURE, celsius))
-                    : DRIEST_HUMIDITY;
-            double humidity = water.isotherm().waterActivity(wanted, celsius);
-            long percent = (long) Math.ceil(100 * Math.min(DAMPEST_HUMIDITY, Math.max(driest, humidity)) - 1e-9);
-            if (tried.contains(percent)) {
-                continue;
-            }
-            tried.add(percent);
-            RelativeHumidity air = new RelativeHumidity(percent / 100.0);
-            double moisture = water.isotherm().moistureFraction(air.fraction(), celsius);
-            trials.add(run(
-                    new Change.Condition(air, moisture, humidity < driest || humidity > DAMPEST_HUMIDITY),
-                    KnifeChange.conditioned(from, air)));
-        }
-        return trials.stream().filter(trial -> !sameState(from, trial)).toList();
+        return material(from.scale()).stream()
+                .flatMap(wettable -> ConditioningRule.airs(
+                        wettable,
+                        before.whole().moisture().lowest(),
+                        before.whole().moisture().highest(),
+                        celsius)
+                        .stream())
+                .map(air -> {
+                    RelativeHumidity humidity = new RelativeHumidity(air.humidityFraction());
+                    return run(
+                            new Change.Condition(humidity, air.moistureFraction(), air.atLimit()),
+                            KnifeChange.conditioned(from, humidity));
+                })
+                .filter(trial -> !sameState(from, trial))
+                .toList();
     }
 
     /** True where the stock is in that state already, within a point of humidity. */

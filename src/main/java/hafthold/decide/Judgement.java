@@ -114,6 +114,19 @@ public final class Judgement {
         return likelihood(standings.of(year), year.grounds().samples().stream().map(standings::of));
     }
 
+    /** Share of the sampled years that ask for no change of the build; empty where that is not known. */
+    OptionalDouble asksForNoChange(HandleYear year) {
+        List<Verdict> samples = year.grounds().samples().stream()
+                .map(standings::of)
+                .map(this::verdict)
+                .toList();
+        return samples.contains(Verdict.UNKNOWN)
+                ? OptionalDouble.empty()
+                : samples.stream()
+                        .mapToDouble(verdict -> verdict.compareTo(Verdict.CARE) <= 0 ? 1 : 0)
+                        .average();
+    }
+
     /** How often the verdict on a bonded knife holds. */
     public Likelihood likelihood(FitYear year) {
         return likelihood(standings.of(year), year.samples().stream().map(standings::of));

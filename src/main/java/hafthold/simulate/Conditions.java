@@ -36,6 +36,11 @@ public record Conditions(
         return new Conditions(handle, madeTemperature, madeHumidity, finish, other, tangExpansion, pinExpansion, bond);
     }
 
+    /** The same sanded at another temperature. */
+    Conditions madeAt(Temperature other) {
+        return new Conditions(handle, other, madeHumidity, finish, destination, tangExpansion, pinExpansion, bond);
+    }
+
     /** Temperature above that at final sanding, K, at each sample of the air. */
     double[] warmer() {
         double[] warmer = new double[destination.air().size()];

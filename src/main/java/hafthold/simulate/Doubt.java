@@ -1,6 +1,9 @@
 package hafthold.simulate;
 
 import hafthold.air.SeasonalWeather;
+import hafthold.knife.WorkState;
+import hafthold.knife.WorkState.MeasuredMoisture;
+import hafthold.knife.WorkState.SettledAir;
 import hafthold.material.Axis;
 import hafthold.material.Cut;
 import hafthold.material.Material;
@@ -56,6 +59,23 @@ record Doubt(ToDoubleFunction<Input> ofOrder, ToDoubleBiFunction<Input, Material
      */
     static Doubt alone(Input input, double position) {
         return new Doubt(asked -> asked == input ? position : 0, (asked, material) -> asked == input ? position : 0);
+    }
+
+    /**
+     * The same about the air of the workshop: its hygrometer stands where the humidity of the customer's place stands, and
+     * no household's habits nor seasons of the customer's are about it.
+     */
+    Doubt ofShop() {
+        if (equals(NONE)) {
+            return NONE;
+        }
+        return new Doubt(
+                input -> switch (input) {
+                    case PLACE_HUMIDITY -> position(Input.HYGROMETER);
+                    case HYGROMETER, HABITS, DRY_SEASON, DAMP_SEASON -> 0;
+                    default -> position(input);
+                },
+                ofMaterial);
     }
 
     /** Position of an input of the order. */
@@ -156,6 +176,25 @@ record Doubt(ToDoubleFunction<Input> ofOrder, ToDoubleBiFunction<Input, Material
     /** Factor on the moisture content of stock that is said to have settled. */
     double unsettledFactor(Material material) {
         return 1 + position(Input.STOCK, material) * UNSETTLED_SHARE;
+    }
+
+    /** Moisture content at a moment of the work, kg/kg; zero for what takes up no water. */
+    double stockFraction(Material material, WorkState state) {
+        if (material.water().isEmpty()) {
+            return 0;
+        }
+        if (state instanceof MeasuredMoisture measured) {
+            return measuredMoisture(measured.moisture().fraction());
+        }
+        SettledAir settled = (SettledAir) state;
+        return sorptionFactor(material)
+                * unsettledFactor(material)
+                * material.water()
+                        .orElseThrow()
+                        .isotherm()
+                        .moistureFraction(
+                                madeHumidity(settled.humidity().fraction()),
+                                settled.temperature().celsius());
     }
 
     /** Moisture content that stock really had when it was measured, kg/kg. */

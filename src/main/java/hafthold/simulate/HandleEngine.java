@@ -85,23 +85,44 @@ public final class HandleEngine {
 
     /** The year of a material in a cut; for a hybrid the cut of each part is its own. */
     public HandleYear year(ScaleMaterial material, Cut cut) {
-        List<Hybrid.Part> parts = partsOf(material, cut);
-        MovingScale scale = moving(parts, conditions, moisture);
-        return answer(material, cut, parts, scale, scale.year(draws.doubts()));
+        return years(material, cut, List.of(FinishState.settled(made()))).get(0);
     }
 
-    private MovingScale moving(List<Hybrid.Part> parts, Conditions there, LayerMoisture water) {
+    /**
+     * The years of a material in a cut, one for each state it may be sanded flush in; what does not depend on that, such as
+     * the moisture of the customer's year, is worked out once.
+     *
+     * @param states in which it is sanded; on the way through stays the moisture starts as the order says all the same
+     */
+    public List<HandleYear> years(ScaleMaterial material, Cut cut, List<FinishState> states) {
+        List<Hybrid.Part> parts = partsOf(material, cut);
+        Optional<GluedSections.Readings> sections = sectionsUnder(parts);
+        return states.parallelStream()
+                .map(state -> {
+                    Conditions sanded = conditions.madeAt(state.temperature());
+                    MovingScale scale = moving(parts, sanded, moisture, state, sections);
+                    return answer(material, cut, parts, sanded, state, scale, scale.year(draws.doubts()));
+                })
+                .toList();
+    }
+
+    private MovingScale moving(
+            List<Hybrid.Part> parts,
+            Conditions there,
+            LayerMoisture water,
+            FinishState state,
+            Optional<GluedSections.Readings> sections) {
         return new MovingScale(
                 there,
                 parts.stream()
                         .map(part -> new MovingScale.Part(
                                 part.share().value(),
                                 new GrainLie(part.material(), part.cut()),
-                                doubt -> water.stockFraction(part.material(), made(), doubt),
+                                doubt -> state.stockFraction(part, doubt),
                                 crackPerStrain(part.material(), part.cut()),
                                 water.scaleMean(part.material(), part.cut(), order.handle(), order.finish())))
                         .toList(),
-                sectionsUnder(parts));
+                sections);
     }
 
     /**
@@ -124,7 +145,7 @@ public final class HandleEngine {
         List<Hybrid.Part> parts = partsOf(material, cut);
         Hybrid.Part leading = parts.get(0);
         LayerMoisture hourly = new LayerMoisture(order.destination(), made());
-        MovingScale scale = moving(parts, order, hourly);
+        MovingScale scale = moving(parts, order, hourly, FinishState.settled(made()), sectionsUnder(parts));
         return new ScaleTrace(
                 order,
                 scale.motions(),
@@ -165,25 +186,31 @@ public final class HandleEngine {
     }
 
     private HandleYear answer(
-            ScaleMaterial material, Cut cut, List<Hybrid.Part> parts, MovingScale scale, Spread<Movement> spread) {
-        Destination destination = conditions.destination();
+            ScaleMaterial material,
+            Cut cut,
+            List<Hybrid.Part> parts,
+            Conditions sanded,
+            FinishState state,
+            MovingScale scale,
+            Spread<Movement> spread) {
+        Destination destination = sanded.destination();
         List<Driver> moved = drivers.of(parts, spread.inSamples(Movement::edgeEither));
         RestsOn restsOn = RestsOn.of(material.evidence(), parts, moved);
         MoistureCourse course = scale.motions().get(0).course();
         Worst worst = new Worst(
                 material,
                 material instanceof Hybrid ? Cut.NONE : cut,
-                moisture.stockFraction(parts.get(0).material(), made(), Doubt.NONE),
+                state.stockFraction(parts.get(0), Doubt.NONE),
                 Swing.of(course.hourly()),
                 ScaleStrength.of(parts),
                 PartsJoint.usePerStrain(parts),
                 restsOn);
         List<Doubt> doubts = draws.doubts();
         Optional<Spread<GluedLoad>> load = scale.load(parts, spread, doubts);
-        HandleYear year = worst.of(spread, load, conditions);
+        HandleYear year = worst.of(spread, load, sanded);
         List<Finding> findings = new ArrayList<>(material.findings());
-        findings.addAll(PartingFindings.of(
-                material, cut, year.joint(), spread.value().free(), conditions, course, worst.finish()));
+        findings.addAll(
+                PartingFindings.of(material, cut, year.joint(), spread.value().free(), sanded, course, worst.finish()));
         if (glued.isPresent()) {
             findings.addAll(ScaleElasticity.findings(parts));
         } else if (order.bond().isPresent()) {
@@ -193,8 +220,7 @@ public final class HandleEngine {
                     Message.of("note.too-narrow", Map.of("least", Message.size(new Length(TOO_NARROW))))));
         }
         Once<List<HandleYear>> samples = Once.from(() -> IntStream.range(0, doubts.size())
-                .mapToObj(
-                        sample -> worst.of(spread.sample(sample), load.map(bears -> bears.sample(sample)), conditions))
+                .mapToObj(sample -> worst.of(spread.sample(sample), load.map(bears -> bears.sample(sample)), sanded))
                 .toList());
         return year.with(
                 new Grounds(restsOn, findings, moved, samples),

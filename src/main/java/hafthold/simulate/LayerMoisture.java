@@ -1,10 +1,9 @@
 package hafthold.simulate;
 
 import hafthold.air.AirSeries;
+import hafthold.knife.Blank;
 import hafthold.knife.Handle;
 import hafthold.knife.WorkState;
-import hafthold.knife.WorkState.MeasuredMoisture;
-import hafthold.knife.WorkState.SettledAir;
 import hafthold.material.Cut;
 import hafthold.material.Finish;
 import hafthold.material.Hybrid;
@@ -112,21 +111,7 @@ final class LayerMoisture {
 
     /** Moisture content at a moment of the work, kg/kg; zero for what takes up no water. */
     double stockFraction(Material material, WorkState state, Doubt doubt) {
-        if (material.water().isEmpty()) {
-            return 0;
-        }
-        if (state instanceof MeasuredMoisture measured) {
-            return doubt.measuredMoisture(measured.moisture().fraction());
-        }
-        SettledAir settled = (SettledAir) state;
-        return doubt.sorptionFactor(material)
-                * doubt.unsettledFactor(material)
-                * material.water()
-                        .orElseThrow()
-                        .isotherm()
-                        .moistureFraction(
-                                doubt.madeHumidity(settled.humidity().fraction()),
-                                settled.temperature().celsius());
+        return doubt.stockFraction(material, state);
     }
 
     /** A scale that takes up water by its outer face, edges and ends, in {@link #LAYERS} layers. */
@@ -168,6 +153,11 @@ final class LayerMoisture {
     LayeredCourse block(Material material, Cut cut, double halfSizeMetres, Finish finish, Doubt doubt) {
         return of(material, PartSlab.block(material, cut, halfSizeMetres, finish), 1)
                 .course(doubt);
+    }
+
+    /** The mean of a blank, see {@link PartSlab#blank}, whatever the doubt. */
+    DoubtedMoisture blankMean(Material material, Cut cut, Blank blank) {
+        return of(material, PartSlab.blank(material, cut, blank), 0);
     }
 
     private DoubtedMoisture of(Material material, Optional<Slab> slab, int layers) {

@@ -1,5 +1,6 @@
 package hafthold.simulate;
 
+import hafthold.knife.Blank;
 import hafthold.knife.Handle;
 import hafthold.material.Cut;
 import hafthold.material.Finish;
@@ -54,6 +55,27 @@ final class PartSlab {
                                         water.acrossRatio().value(),
                                         1),
                         resistance(finish)));
+    }
+
+    /** A bare blank as it is kept, its edges and ends counted in where they are open. */
+    static Optional<Slab> blank(Material material, Cut cut, Blank blank) {
+        return material.water().map(water -> {
+            double along = water.alongRatio().value();
+            double across = water.acrossRatio().value();
+            double through = cut.thickness().mean(along, across, 1);
+            double factor = EdgeUptake.factor(
+                    blank.depthMetres(),
+                    blank.toEdgeMetres(),
+                    blank.toEndMetres(),
+                    cut.width().mean(along, across, 1) / through,
+                    cut.length().mean(along, across, 1) / through);
+            double area = EdgeUptake.exposedAreaRatio(blank.depthMetres(), blank.toEdgeMetres(), blank.toEndMetres());
+            return slab(
+                    water,
+                    blank.depthMetres(),
+                    through * factor,
+                    StillAirFilm.RESISTANCE_SQUARE_METRE_SECOND_PASCALS_PER_KILOGRAM / area);
+        });
     }
 
     /** The same of a material that water passes through so many times as fast. */

@@ -1,6 +1,7 @@
 package hafthold.simulate;
 
 import hafthold.air.HylandWexlerSaturationPressure;
+import hafthold.knife.Blank;
 import hafthold.knife.FullTangKnife;
 import hafthold.knife.Handle;
 import hafthold.material.Cut;
@@ -9,6 +10,7 @@ import hafthold.material.Hybrid;
 import hafthold.material.ScaleMaterial;
 import hafthold.quantity.Band;
 import hafthold.transport.SettlingTime;
+import hafthold.transport.Slab;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -91,12 +93,42 @@ public record Settling(Band foldingDays) {
                 .findFirst();
     }
 
+    /**
+     * Of a bare blank in air that is held, of a hybrid its leading part; empty for what takes up no water.
+     *
+     * @param celsius temperature of that air
+     * @param humidityFraction its relative humidity
+     */
+    public static Optional<Settling> of(
+            ScaleMaterial material, Cut cut, Blank blank, double celsius, double humidityFraction) {
+        YearMean air = new YearMean(celsius, humidityFraction, 0);
+        return HandleEngine.partsOf(material, cut).stream()
+                .flatMap(part -> PartSlab.blank(part.material(), part.cut(), blank).stream()
+                        .map(slab -> {
+                            Band speed = part.material()
+                                    .water()
+                                    .orElseThrow()
+                                    .diffusivityReference()
+                                    .band();
+                            return new Settling(new Band(
+                                    days(slab, air, speed.high() / speed.value()),
+                                    days(slab, air, 1),
+                                    days(slab, air, speed.low() / speed.value())));
+                        }))
+                .findFirst();
+    }
+
     private static double days(Hybrid.Part part, Handle handle, Finish finish, YearMean air, double speedFactor) {
+        return days(
+                PartSlab.scale(part.material(), part.cut(), handle, finish, Doubt.NONE)
+                        .orElseThrow(),
+                air,
+                speedFactor);
+    }
+
+    private static double days(Slab slab, YearMean air, double speedFactor) {
         return SettlingTime.eFoldingSeconds(
-                        PartSlab.quicker(
-                                PartSlab.scale(part.material(), part.cut(), handle, finish, Doubt.NONE)
-                                        .orElseThrow(),
-                                speedFactor),
+                        PartSlab.quicker(slab, speedFactor),
                         air.celsius(),
                         air.humidityFraction(),
                         new HylandWexlerSaturationPressure())

@@ -20,6 +20,7 @@ public final class SourceUse {
         collect(uses, tables, "finishes.csv", "source", "id");
         collect(uses, tables, "events.csv", "source", "id");
         collect(uses, tables, "limits.csv", "source", "class");
+        collect(uses, tables, "season.csv", "source", "limit");
         collect(uses, tables, "places.csv", "temperature_source", "id");
         collect(uses, tables, "places.csv", "humidity_source", "id");
         return uses;

@@ -274,6 +274,48 @@ class SecondLanguageTest {
     }
 
     @Test
+    void seasonTellsOfWeeks() throws IOException {
+        for (String day : List.of("2026-01-15", "2026-07-15")) {
+            assertNothingBut(
+                    run(
+                            "season",
+                            "--place",
+                            "duluth",
+                            "--material",
+                            "walnut-black,glass-epoxy-g10,maple-burl",
+                            "--shop-place",
+                            "oslo",
+                            "--shop-setting",
+                            "shed",
+                            "--today",
+                            day,
+                            "--samples",
+                            "30"),
+                    "--setting heated-home,",
+                    "--blank-thickness 25 mm, --blank-width 40 mm, --blank-length 130 mm, --blank-open faces,edges,ends",
+                    "glass-epoxy laminate",
+                    "(G-10, FR-4)");
+        }
+        assertNothingBut(
+                run(
+                        "season",
+                        "--place",
+                        "phoenix",
+                        "--material",
+                        "teak",
+                        "--shop-rh-january",
+                        "35 %",
+                        "--shop-rh-july",
+                        "72 %",
+                        "--today",
+                        "2026-07-15",
+                        "--samples",
+                        "1"),
+                "--setting heated-home,",
+                "--blank-thickness 25 mm, --blank-width 40 mm, --blank-length 130 mm, --blank-open faces,edges,ends");
+    }
+
+    @Test
     void cardTellsTheCustomer() throws IOException {
         assertNothingBut(
                 run("card", "--place", "oslo", "--material", "walnut-black", "--customer", "Ms Example"), "Ms Example");

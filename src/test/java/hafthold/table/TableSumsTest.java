@@ -47,7 +47,8 @@ class TableSumsTest {
         "wood-names.csv, name, 75",
         "cautions.csv, text, 78",
         "places.csv, id, 170",
-        "limits.csv, class, 4"
+        "limits.csv, class, 4",
+        "season.csv, limit, 6"
     })
     void rowsAreCounted(String name, String column, int rows) {
         assertEquals(

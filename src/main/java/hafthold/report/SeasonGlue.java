@@ -1,0 +1,130 @@
+package hafthold.report;
+
+import hafthold.decide.Season;
+import hafthold.decide.SeasonAnswer;
+import hafthold.decide.SeasonAnswer.Hindrance;
+import hafthold.simulate.BlankYear.Week;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Whether to glue up today, in sentences for the bench.
+ *
+ * @param style language and units
+ * @param season the plan
+ * @param answer one material of it
+ */
+record SeasonGlue(BenchStyle style, Season season, SeasonAnswer answer) {
+    private static final int HOURS_A_DAY = 24;
+
+    /** What to do, why, and who knows better. */
+    List<String> sentences() {
+        String day = style.dayOfHour(HOURS_A_DAY * season.day());
+        List<String> sentences = new ArrayList<>();
+        if (answer.glue().isGo()) {
+            sentences.add(style.say("season.glue.go", "day", day));
+            answer.conditioning()
+                    .ifPresent(air -> sentences.add(style.say(
+                            "season.glue.near",
+                            "difference",
+                            points(gradient()),
+                            "off",
+                            points(Math.abs(today().meanFraction() - air.moistureFraction())),
+                            "target",
+                            style.percent(air.moistureFraction()))));
+        } else {
+            sentences.add(style.say("season.glue.not", "day", day, "why", style.joined("semicolon", hindrances())));
+            sentences.add(until());
+        }
+        sentences.add(style.say("season.glue.maker"));
+        return sentences;
+    }
+
+    private String until() {
+        int wait = answer.glue().waitDays();
+        boolean onlyAir = answer.glue().hindrances().stream()
+                .allMatch(why -> why == Hindrance.TOO_COOL || why == Hindrance.TOO_WARM);
+        if (wait > 0) {
+            return style.say(
+                    onlyAir ? "season.glue.until.air" : "season.glue.until",
+                    "span",
+                    style.counted("day", wait),
+                    "until",
+                    style.dayOfHour(HOURS_A_DAY * ((season.day() + wait) % 365)));
+        }
+        return style.say(onlyAir ? "season.glue.never.air" : "season.glue.never");
+    }
+
+    private List<String> hindrances() {
+        return answer.glue().hindrances().stream().map(this::hindrance).toList();
+    }
+
+    private String hindrance(Hindrance why) {
+        return switch (why) {
+            case GRADIENT ->
+                style.say(
+                        today().surfaceFraction() > today().coreFraction()
+                                ? "season.hindrance.surface-damper"
+                                : "season.hindrance.surface-drier",
+                        "points",
+                        over(gradient(), season.limits().glueGradientFraction()),
+                        "limit",
+                        points(season.limits().glueGradientFraction()));
+            case TOO_DAMP, TOO_DRY ->
+                answer.conditioning()
+                        .map(air -> style.say(
+                                why == Hindrance.TOO_DAMP ? "season.hindrance.too-damp" : "season.hindrance.too-dry",
+                                "mean",
+                                style.percent(today().meanFraction()),
+                                "target",
+                                style.percent(air.moistureFraction()),
+                                "limit",
+                                points(season.limits().glueOffTargetFraction())))
+                        .orElseThrow();
+            case TOO_COOL ->
+                style.say(
+                        "season.hindrance.too-cool",
+                        "celsius",
+                        style.fixed(today().celsius(), 0),
+                        "limit",
+                        style.plain(season.limits().glueCoolestCelsius()));
+            case TOO_WARM ->
+                style.say(
+                        "season.hindrance.too-warm",
+                        "celsius",
+                        style.fixed(today().celsius(), 0),
+                        "limit",
+                        style.plain(season.limits().glueWarmestCelsius()));
+        };
+    }
+
+    /** Hindrances in a word each, for a table; what to do where there are none. */
+    String brief() {
+        return answer.glue().isGo()
+                ? style.say("season.cell.go")
+                : answer.glue().waitDays() > 0
+                        ? style.say(
+                                "season.cell.wait",
+                                "days",
+                                style.counted("day", answer.glue().waitDays()))
+                        : style.say("season.cell.condition");
+    }
+
+    private double gradient() {
+        return Math.abs(today().surfaceFraction() - today().coreFraction());
+    }
+
+    private Week today() {
+        return answer.today().blank();
+    }
+
+    /** Points beyond a limit, with as many digits as tell that they are. */
+    private String over(double fraction, double limit) {
+        String rounded = points(fraction);
+        return rounded.equals(points(limit)) ? style.fixed(100 * fraction, 2) : rounded;
+    }
+
+    private String points(double fraction) {
+        return style.fixed(100 * fraction, 1);
+    }
+}

@@ -1,0 +1,272 @@
+package hafthold.report;
+
+import hafthold.decide.DaySpan;
+import hafthold.decide.Season;
+import hafthold.decide.SeasonAnswer;
+import hafthold.decide.SeasonAnswer.Call;
+import hafthold.decide.SeasonAnswer.Conditioning;
+import hafthold.decide.SeasonWeek;
+import hafthold.decide.Verdict;
+import hafthold.quantity.Band;
+import hafthold.simulate.Step;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * When to sand a scale flush, in sentences for the bench.
+ *
+ * @param style language and units
+ * @param season the plan
+ * @param answer one material of it
+ */
+record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
+    private static final int HOURS_A_DAY = 24;
+    private static final double LEAST_POINTS = 0.3;
+    /** Nobody leaves an edge proud by less than that on purpose, m. */
+    private static final double NO_DIFFERENCE = 0.02e-3;
+
+    /** Name with cut inside a sentence. */
+    String material() {
+        return new AnswerWords(style).plainNameOf(answer.today().year());
+    }
+
+    /** Everything about sanding today: what to do, what comes of it, what else may be done. */
+    List<String> finish() {
+        List<String> sentences = new ArrayList<>(List.of(call()));
+        if (takesWater()) {
+            sentences.add(blank(answer.today()));
+            perPoint()
+                    .map(metres -> style.say("season.point", "size", new BenchLength(Band.exact(metres)).text(style)))
+                    .ifPresent(sentences::add);
+        }
+        if (answer.finish().call() != Call.OPEN) {
+            sentences.add(style.say("season.now", "edges", edges(answer.today())));
+            sentences.addAll(decides(answer.today()));
+            sentences.addAll(holds(answer.today()));
+            boolean isBet = answer.today().keeps().orElse(1) < season.limits().sureEnough();
+            if (answer.finish().call() == Call.GO && isBet) {
+                sentences.add(style.say("season.bet"));
+            }
+        }
+        if (answer.finish().call() == Call.CHANGE) {
+            sentences.addAll(otherCuts());
+        }
+        if (answer.finish().call() == Call.WAIT) {
+            answer.conditioning()
+                    .filter(air -> air.blankDays().value() > 0)
+                    .ifPresent(air -> sentences.add(style.say(
+                            "season.or-condition",
+                            "air",
+                            air(air),
+                            "days",
+                            conditioningDays(air),
+                            "edges",
+                            edges(air.after().edge().bonded()))));
+        }
+        return sentences;
+    }
+
+    /** The call of the day in one sentence. */
+    String call() {
+        String day = style.dayOfHour(HOURS_A_DAY * day());
+        return switch (answer.finish().call()) {
+            case GO -> style.say("season.finish.go", "day", day);
+            case WAIT ->
+                style.say(
+                        "season.finish.wait",
+                        "day",
+                        day,
+                        "span",
+                        style.counted("day", answer.finish().waitDays()),
+                        "until",
+                        style.dayOfHour(HOURS_A_DAY * ((day() + answer.finish().waitDays()) % 365)));
+            case CONDITION ->
+                answer.conditioning()
+                        .map(air -> style.say(
+                                "season.finish.condition",
+                                "day",
+                                day,
+                                "air",
+                                air(air),
+                                "days",
+                                conditioningDays(air),
+                                "edges",
+                                edges(air.after().edge().bonded()),
+                                "holds",
+                                String.join(" ", holds(air.keeps()))))
+                        .orElseThrow();
+            case CHANGE -> style.say("season.finish.change", "day", day, "work", style.work(season.held()));
+            case OPEN -> style.say("season.finish.open", "day", day);
+        };
+    }
+
+    /** Cuts of the wood that would do where this one does not. */
+    private List<String> otherCuts() {
+        List<String> cuts = answer.cuts().stream()
+                .filter(cut -> cut.cut() != answer.scale().cut())
+                .filter(cut -> cut.bestVerdict().compareTo(Verdict.CARE) <= 0)
+                .map(cut -> style.cut(cut.cut()))
+                .toList();
+        return cuts.isEmpty()
+                ? List.of()
+                : List.of(style.say("season.other-cuts", "cuts", style.joined("comma", cuts)));
+    }
+
+    private String air(Conditioning air) {
+        return style.say(
+                "season.air",
+                "humidity",
+                Long.toString(Math.round(100 * air.humidityFraction())),
+                "celsius",
+                style.fixed(air.celsius(), 0),
+                "moisture",
+                style.percent(air.moistureFraction()));
+    }
+
+    private String conditioningDays(Conditioning air) {
+        return style.say(
+                "season.condition.days",
+                "blank",
+                SettlingWords.span(style, air.blankDays().value()),
+                "scale",
+                SettlingWords.span(style, air.scaleDays().value()),
+                "thickness",
+                style.size(season.conditions().handle().scaleThickness()));
+    }
+
+    /** When it is best sanded flush, and what comes of it then. */
+    List<String> best() {
+        List<String> sentences = new ArrayList<>();
+        SeasonWeek week = answer.bestWeek();
+        sentences.add(
+                answer.anyWeek()
+                        ? style.say("season.best.any", "edges", edges(week))
+                        : style.say("season.best", "spans", spans(answer.best()), "edges", edges(week)));
+        if (!week.holds()) {
+            sentences.addAll(decides(week));
+        }
+        sentences.addAll(holds(week));
+        if (!answer.worst().isEmpty()) {
+            sentences.add(
+                    style.say("season.worst", "spans", spans(answer.worst()), "edges", edges(answer.worstWeek())));
+        }
+        return sentences;
+    }
+
+    /** How far to leave the edges if it cannot wait. */
+    String allowance() {
+        SeasonWeek week = answer.today();
+        Band proud = week.allowance().proud();
+        if (Math.abs(proud.value()) < NO_DIFFERENCE) {
+            return style.say("season.leave.flush", "size", new BenchLength(Band.exact(NO_DIFFERENCE)).text(both()));
+        }
+        boolean isProud = proud.value() > 0;
+        Band size = isProud
+                ? new Band(Math.max(0, proud.low()), proud.value(), Math.max(proud.value(), proud.high()))
+                : new Band(Math.max(0, -proud.high()), -proud.value(), Math.max(-proud.value(), -proud.low()));
+        String told = style.say(
+                isProud ? "season.leave.proud" : "season.leave.shy",
+                "size",
+                new BenchLength(Band.exact(size.value())).text(both()),
+                "range",
+                size.isExact() ? "" : " (" + style.withUnit(new BenchLength(size).hundredthsRange(style)) + ")",
+                "shy",
+                new BenchLength(Band.exact(week.allowance().shyAfter())).text(style),
+                "proud",
+                new BenchLength(Band.exact(week.allowance().proudAfter())).text(style));
+        return isProud && proud.value() > season.held().proud().metres()
+                ? told + " " + style.say("season.leave.felt")
+                : told;
+    }
+
+    private BenchStyle both() {
+        return style.isThou() ? style : new BenchStyle(LengthUnits.BOTH, style.words());
+    }
+
+    /** How far the customer's year moves with a point of moisture at sanding, m; empty where the year does not tell. */
+    private Optional<Double> perPoint() {
+        SeasonWeek one = answer.bestWeek();
+        SeasonWeek other = answer.worstWeek();
+        double points = 100 * (other.blank().meanFraction() - one.blank().meanFraction());
+        double moved =
+                other.allowance().proud().value() - one.allowance().proud().value();
+        return Math.abs(points) < LEAST_POINTS ? Optional.empty() : Optional.of(Math.abs(moved / points));
+    }
+
+    /** Whether water moves it at all. */
+    boolean takesWater() {
+        return answer.conditioning().isPresent();
+    }
+
+    private String blank(SeasonWeek week) {
+        return style.say(
+                "season.blank",
+                "mean",
+                style.percent(week.blank().meanFraction()),
+                "surface",
+                style.percent(week.blank().surfaceFraction()),
+                "core",
+                style.percent(week.blank().coreFraction()));
+    }
+
+    private List<String> decides(SeasonWeek week) {
+        return new ReasonWords(style, false)
+                .deciding(week.reasons())
+                .map(reason -> List.of(style.say("answer.decides", "reason", reason)))
+                .orElse(List.of());
+    }
+
+    private List<String> holds(SeasonWeek week) {
+        return holds(week.keeps());
+    }
+
+    private List<String> holds(OptionalDouble keeps) {
+        return keeps.isPresent()
+                ? List.of(style.say(
+                        "season.holds",
+                        "count",
+                        Long.toString(Math.round(season.samples() * keeps.getAsDouble())),
+                        "all",
+                        Integer.toString(season.samples()),
+                        "work",
+                        style.work(season.held())))
+                : List.of();
+    }
+
+    private String edges(SeasonWeek week) {
+        return edges(week.year().edge().bonded());
+    }
+
+    private String edges(Step step) {
+        boolean shy = !new BenchLength(step.shy()).isZero();
+        boolean proud = !new BenchLength(step.proud()).isZero();
+        String key = shy ? proud ? "both" : "shy" : proud ? "proud" : "flush";
+        return style.say("season.edges." + key, "shy", sized(step.shy()), "proud", sized(step.proud()));
+    }
+
+    private String sized(Band size) {
+        BenchLength length = new BenchLength(size);
+        String range = length.range(style);
+        return length.text(style) + (range.isEmpty() ? "" : " (" + range + ")");
+    }
+
+    /** Spans of days, such as "12 January to 20 March". */
+    String spans(List<DaySpan> spans) {
+        return style.joined(
+                "season.and",
+                spans.stream()
+                        .map(span -> style.say(
+                                "from-to",
+                                "from",
+                                style.dayOfHour(HOURS_A_DAY * span.firstDay()),
+                                "to",
+                                style.dayOfHour(HOURS_A_DAY * span.lastDay())))
+                        .toList());
+    }
+
+    private int day() {
+        return season.day();
+    }
+}
