@@ -7,7 +7,6 @@ import hafthold.knife.WorkState;
 import hafthold.knife.WorkState.MeasuredMoisture;
 import hafthold.knife.WorkState.SettledAir;
 import hafthold.material.Cut;
-import hafthold.material.Family;
 import hafthold.material.Hybrid;
 import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
@@ -25,9 +24,7 @@ import java.util.Optional;
  * Changed builds of a full-tang knife, each run through the engine.
  *
  * <p>The finishing state is sought between the driest and the dampest moisture of the customer's year, towards the dry
- * end, since steel that stands proud is worse than a scale that does. Plain wood is never sent below 5 % moisture content,
- * and nothing out of 25 to 65 % humidity: drier wood takes up water faster than it can be sanded, damper wood does not stay
- * (a workshop's judgement). Resin in the wood weighs and drinks nothing, so that its moisture content says less of it.
+ * end, since steel that stands proud is worse than a scale that does, and within {@link WorkableAir}.
  *
  * @param judgement what judges a trial
  * @param offer what the shop could use instead
@@ -35,9 +32,6 @@ import java.util.Optional;
  * @param before its year
  */
 record FullTangTrials(Judgement judgement, Offer offer, BondedEngine engine, FitYear before) {
-    private static final double DRIEST_MOISTURE = 0.05;
-    private static final double DRIEST_HUMIDITY = 0.25;
-    private static final double DAMPEST_HUMIDITY = 0.65;
     private static final List<Double> SHARES_OF_THE_YEAR = List.of(0.1, 0.25, 0.4, 0.55);
     private static final List<Double> PIN_MILLIMETRES = List.of(4.0, 3.0);
     private static final List<Double> RING_MILLIMETRES = List.of(0.1, 0.2, 0.3);
@@ -61,11 +55,9 @@ record FullTangTrials(Judgement judgement, Offer offer, BondedEngine engine, Fit
         List<Long> tried = new ArrayList<>();
         for (double share : SHARES_OF_THE_YEAR) {
             double wanted = low + share * (high - low);
-            double driest = wettable.get().family() == Family.WOOD
-                    ? Math.max(DRIEST_HUMIDITY, water.isotherm().waterActivity(DRIEST_MOISTURE, celsius))
-                    : DRIEST_HUMIDITY;
+            WorkableAir workable = WorkableAir.of(wettable.get(), celsius);
             double humidity = water.isotherm().waterActivity(wanted, celsius);
-            long percent = (long) Math.ceil(100 * Math.min(DAMPEST_HUMIDITY, Math.max(driest, humidity)) - 1e-9);
+            long percent = workable.percentNearest(humidity);
             if (tried.contains(percent)) {
                 continue;
             }
@@ -73,7 +65,7 @@ record FullTangTrials(Judgement judgement, Offer offer, BondedEngine engine, Fit
             RelativeHumidity air = new RelativeHumidity(percent / 100.0);
             double moisture = water.isotherm().moistureFraction(air.fraction(), celsius);
             trials.add(run(
-                    new Change.Condition(air, moisture, humidity < driest || humidity > DAMPEST_HUMIDITY),
+                    new Change.Condition(air, moisture, !workable.allows(humidity)),
                     KnifeChange.conditioned(from, air)));
         }
         return trials.stream().filter(trial -> !sameState(from, trial)).toList();
