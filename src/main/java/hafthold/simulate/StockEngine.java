@@ -34,8 +34,8 @@ public final class StockEngine {
     private static final double HYGROMETER = 0.05;
     private static final double CHECKED_HYGROMETER = 0.02;
     private static final int OUTLOOKS = 200;
-    private static final double FEW = 60;
-    private static final int MORE_TIMES = 6;
+    private static final double ENOUGH = 150;
+    private static final int MOST_ROUNDS = 4;
     private static final int SPANS_BEFORE = 12;
     private static final double CELSIUS_BEFORE = 18;
     private static final double DAMPEST = 0.97;
@@ -55,47 +55,46 @@ public final class StockEngine {
 
     /** What is known of it, and how it goes on. */
     public StockPosterior posterior(StockAim aim, Sampling sampling) {
-        List<Weighed> all = weighed(sampling.samples(), sampling.seed());
-        ImportanceWeights weights = weights(all);
-        if (weights.effectiveSamples() < FEW) {
-            all = weighed(MORE_TIMES * sampling.samples(), sampling.seed());
-            weights = weights(all);
+        StockDraws draws = StockDraws.of(sampling.samples(), sampling.seed());
+        Weighed weighed = weighed(draws);
+        for (int round = 1; round < MOST_ROUNDS && weighed.weights().effectiveSamples() < ENOUGH; round++) {
+            draws = draws.next(weighed.logWeights(), ENOUGH, sampling.seed() + round);
+            weighed = weighed(draws);
         }
-        List<StockSample> drawn = Arrays.stream(weights.resampled(OUTLOOKS))
-                .mapToObj(all::get)
-                .map(draw -> sample(draw.inputs()))
+        StockDraws last = draws;
+        List<StockSample> drawn = Arrays.stream(weighed.weights().resampled(OUTLOOKS))
+                .mapToObj(number -> sample(last.draws().get(number), true))
                 .toList();
         List<StockOutlook> outlooks =
                 drawn.parallelStream().map(sample -> outlook(sample, aim)).toList();
         return new StockPosterior(
                 outlooks,
                 pastDays(),
-                weights.effectiveSamples(),
-                all.size(),
-                misfit(all),
+                weighed.weights().effectiveSamples(),
+                draws.draws().size(),
+                readings.count() == 0 ? 0 : Math.sqrt(weighed.leastMisfit() / readings.count()),
                 StockDrivers.of(drawn, outlooks));
     }
 
-    /** A draw, and what the readings say to it; its course is forgotten, for there are many. */
-    private record Weighed(StockInputs inputs, double logLikelihood, double misfit) {}
+    /**
+     * What the readings say to some draws, whose courses are forgotten, for there are many.
+     *
+     * @param logWeights logarithm of the weight of each
+     * @param weights their weights
+     * @param leastMisfit of the one that fits best
+     */
+    private record Weighed(double[] logWeights, ImportanceWeights weights, double leastMisfit) {}
 
-    private List<Weighed> weighed(int count, long seed) {
-        return StockDraws.of(count, seed).parallelStream()
-                .map(inputs -> {
-                    StockReadings.Told told = sample(inputs).told();
-                    return new Weighed(inputs, told.logLikelihood(), told.misfit());
-                })
+    private Weighed weighed(StockDraws draws) {
+        List<StockReadings.Told> told = draws.draws().parallelStream()
+                .map(inputs -> sample(inputs, false).told())
                 .toList();
-    }
-
-    private static ImportanceWeights weights(List<Weighed> all) {
-        return new ImportanceWeights(
-                all.stream().mapToDouble(Weighed::logLikelihood).toArray());
-    }
-
-    private double misfit(List<Weighed> all) {
-        double best = all.stream().mapToDouble(Weighed::misfit).min().orElse(0);
-        return readings.count() == 0 ? 0 : Math.sqrt(best / readings.count());
+        double[] logs = new double[told.size()];
+        Arrays.setAll(logs, i -> told.get(i).logLikelihood() + draws.logPrior()[i]);
+        return new Weighed(
+                logs,
+                new ImportanceWeights(logs),
+                told.stream().mapToDouble(StockReadings.Told::misfit).min().orElseThrow());
     }
 
     private List<LocalDate> pastDays() {
@@ -103,17 +102,22 @@ public final class StockEngine {
                 .toList();
     }
 
-    private StockSample sample(StockInputs inputs) {
+    private StockSample sample(StockInputs inputs, boolean withCore) {
         BlockPiece piece = new BlockPiece(block, store, inputs);
         BlockMoisture moisture = piece.uniform(wetOnce(inputs.of(StockInput.WET_ONCE)));
         dryBefore(piece, moisture);
         List<Double> mean = new ArrayList<>(List.of(moisture.meanFraction()));
-        List<Double> core = new ArrayList<>(List.of(moisture.coreFraction()));
+        List<Double> core = new ArrayList<>();
+        if (withCore) {
+            core.add(moisture.coreFraction());
+        }
         double shift = hygrometerShift(piece);
         for (StockPast.Span span : past.spans()) {
             piece.lie(moisture, held(span.humidityFraction() + shift), span.celsius(), span.seconds());
             mean.add(moisture.meanFraction());
-            core.add(moisture.coreFraction());
+            if (withCore) {
+                core.add(moisture.coreFraction());
+            }
         }
         return new StockSample(piece, mean, core, readings.under(piece, mean), moisture);
     }

@@ -17,7 +17,7 @@ import java.util.TreeSet;
  * @param spans oldest first; none where it was bought today
  */
 record StockPast(List<Span> spans) {
-    private static final int ABOUT_SPANS = 120;
+    private static final int ABOUT_SPANS = 50;
     private static final double DAY_SECONDS = 86_400;
 
     /** Keeps its own copy. */

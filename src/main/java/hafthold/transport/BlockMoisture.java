@@ -22,6 +22,8 @@ public final class BlockMoisture {
     private final double[] core;
     private final double[] toCome;
     private double balance;
+    private double meanToCome;
+    private boolean isMeanKnown;
 
     /**
      * A block in balance throughout.
@@ -70,6 +72,7 @@ public final class BlockMoisture {
             for (int at = 0; at < toCome.length; at++) {
                 toCome[at] += step;
             }
+            meanToCome += step;
             balance = balanceFraction;
         }
     }
@@ -80,6 +83,7 @@ public final class BlockMoisture {
      * @param diffused D t, m2, zero or more, with the D that the ratios of the sheets are over
      */
     public void pass(double diffused) {
+        isMeanKnown = false;
         double[] byThickness = faded(sheet[0], diffused);
         double[] byWidth = faded(sheet[1], diffused);
         double[] byLength = faded(sheet[2], diffused);
@@ -104,7 +108,11 @@ public final class BlockMoisture {
 
     /** Mean over the block, kg/kg. */
     public double meanFraction() {
-        return balance + sum(mean);
+        if (!isMeanKnown) {
+            meanToCome = sum(mean);
+            isMeanKnown = true;
+        }
+        return balance + meanToCome;
     }
 
     /** In the middle of the block, kg/kg. */

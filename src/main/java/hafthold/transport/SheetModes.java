@@ -20,7 +20,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
         locator = "section 4.3.6, equations 4.50 and 4.53",
         validity = "constant D and straight isotherm over the change")
 public final class SheetModes {
-    private static final int MODES = 8;
+    private static final int MODES = 6;
     private static final double ROOT_TOLERANCE = 1e-13;
     private static final int ROUNDS = 200;
 

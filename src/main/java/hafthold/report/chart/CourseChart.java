@@ -107,7 +107,12 @@ public record CourseChart(
         Frame frame = new Frame(left, width, height, x, y);
         axisWords(sheet, format, frame);
         for (LimitMark level : levels) {
-            sheet.text(frame.x(last) - 4, frame.y(level.value()) - 4, Anchor.END, Ink.LIMIT, level.label());
+            sheet.text(
+                    frame.x(last) - 4,
+                    frame.y(level.value()) + format.fontSize() + 2.0,
+                    Anchor.END,
+                    Ink.LIMIT,
+                    level.label());
         }
         if (isWide) {
             namesBeside(sheet, format, frame);
