@@ -20,6 +20,7 @@ public final class Hafthold {
             FitCommand.class,
             ClaimCommand.class,
             SeasonCommand.class,
+            StockCommand.class,
             CardCommand.class,
             TraceCommand.class,
             DemoCommand.class,

@@ -1,6 +1,5 @@
 package hafthold.decide;
 
-import hafthold.material.Family;
 import hafthold.material.Material;
 import hafthold.material.WaterUptake;
 import java.util.ArrayList;
@@ -8,16 +7,10 @@ import java.util.List;
 
 /**
  * In which air stock may be left to settle before it is sanded: between the driest and the dampest moisture of the customer's
- * year, towards the dry end, since steel that stands proud is worse than a scale that does, but never at the dry end itself.
- *
- * <p>Plain wood is never sent below 5 % moisture content, and nothing out of 25 to 65 % humidity: drier wood takes up water
- * faster than it can be sanded, damper wood does not stay (a workshop's judgement). Resin in the wood weighs and drinks
- * nothing, so that its moisture content says less of it.
+ * year, towards the dry end, since steel that stands proud is worse than a scale that does, but never at the dry end itself,
+ * and within {@link WorkableAir}.
  */
 final class ConditioningRule {
-    private static final double DRIEST_MOISTURE = 0.05;
-    private static final double DRIEST_HUMIDITY = 0.25;
-    private static final double DAMPEST_HUMIDITY = 0.65;
     private static final List<Double> SHARES_OF_THE_YEAR = List.of(0.1, 0.25, 0.4, 0.55);
 
     private ConditioningRule() {}
@@ -44,14 +37,12 @@ final class ConditioningRule {
             return airs;
         }
         WaterUptake water = material.water().get();
+        WorkableAir workable = WorkableAir.of(material, celsius);
         List<Long> tried = new ArrayList<>();
         for (double share : SHARES_OF_THE_YEAR) {
             double wanted = leastFraction + share * (mostFraction - leastFraction);
-            double driest = material.family() == Family.WOOD
-                    ? Math.max(DRIEST_HUMIDITY, water.isotherm().waterActivity(DRIEST_MOISTURE, celsius))
-                    : DRIEST_HUMIDITY;
             double humidity = water.isotherm().waterActivity(wanted, celsius);
-            long percent = (long) Math.ceil(100 * Math.min(DAMPEST_HUMIDITY, Math.max(driest, humidity)) - 1e-9);
+            long percent = workable.percentNearest(humidity);
             if (tried.contains(percent)) {
                 continue;
             }
@@ -59,7 +50,7 @@ final class ConditioningRule {
             airs.add(new Air(
                     percent / 100.0,
                     water.isotherm().moistureFraction(percent / 100.0, celsius),
-                    humidity < driest || humidity > DAMPEST_HUMIDITY));
+                    !workable.allows(humidity)));
         }
         return airs;
     }

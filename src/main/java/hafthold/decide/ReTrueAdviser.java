@@ -82,9 +82,7 @@ final class ReTrueAdviser {
     private double level(HomeYear year) {
         double least = Arrays.stream(year.edge()).min().orElseThrow();
         double most = Arrays.stream(year.edge()).max().orElseThrow();
-        double shy = limits.shy().metres();
-        double proud = limits.proud().metres();
-        return (most * shy + least * proud) / (shy + proud);
+        return limits.between(least, most);
     }
 
     /** Moisture at which the edge stands there, on a line through the driest and the dampest day. */

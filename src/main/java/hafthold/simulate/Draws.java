@@ -149,7 +149,8 @@ final class Draws {
         return Input.OF_ORDER.size() + ofMaterial.place();
     }
 
-    private static double position(double probability) {
+    /** Position of a share of the probability in a range, held within {@link #FURTHEST}. */
+    static double position(double probability) {
         double position = NORMAL.inverseCumulativeProbability(probability) / END;
         return Math.max(-FURTHEST, Math.min(FURTHEST, position));
     }

@@ -2,6 +2,7 @@ package hafthold.table;
 
 import hafthold.quantity.Force;
 import hafthold.quantity.Length;
+import hafthold.quantity.Mass;
 import hafthold.quantity.MoistureContent;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
@@ -29,6 +30,8 @@ record QuantityForm<T>(String what, List<String> units, String example, Function
             "a relative humidity from 0 to 100 %", List.of("%"), "\"55 %\"", RelativeHumidity::parse);
     static final QuantityForm<MoistureContent> MOISTURE =
             new QuantityForm<>("a moisture content of the dry mass", List.of("%"), "\"10 %\"", MoistureContent::parse);
+    static final QuantityForm<Mass> MASS =
+            new QuantityForm<>("a weight", List.of("g", "kg", "oz"), "\"143.2 g\"", Mass::parse);
     static final QuantityForm<Force> FORCE =
             new QuantityForm<>("a force", List.of("N", "kN", "lbf"), "\"500 N\"", Force::parse);
 
