@@ -19,6 +19,7 @@ public final class Hafthold {
             AtlasCommand.class,
             FitCommand.class,
             ClaimCommand.class,
+            CouponCommand.class,
             CardCommand.class,
             TraceCommand.class,
             DemoCommand.class,
