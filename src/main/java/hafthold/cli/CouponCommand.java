@@ -53,6 +53,7 @@ import picocli.CommandLine.Spec;
         })
 final class CouponCommand implements Callable<Integer> {
     private static final int USUAL_SAMPLES = 4000;
+    private static final int FEWEST_SAMPLES = 500;
 
     @Spec
     private CommandSpec spec;
@@ -98,9 +99,9 @@ final class CouponCommand implements Callable<Integer> {
         BenchStyle style = styles.style();
         TableSet set = tables.open();
         Sampling draws = sampling.sampling(USUAL_SAMPLES);
-        if (draws.samples() == 1) {
+        if (draws.samples() < FEWEST_SAMPLES) {
             throw new WrongUsageException(
-                    "--samples: coupons are weighed by draws; give 500 to 10000, or leave it out");
+                    "--samples: coupons are weighed by draws; give " + FEWEST_SAMPLES + " to 10000, or leave it out");
         }
         CouponFile told = CouponFile.read(file);
         List<CouponStock> stocks = CouponStock.of(told.coupons(), MaterialLibrary.read(set), file.toString());

@@ -2,11 +2,13 @@ package hafthold.decide;
 
 import hafthold.decide.CouponFigure.Kind;
 import hafthold.knife.Coupon;
+import hafthold.knife.CouponReading;
 import hafthold.quantity.Band;
 import hafthold.simulate.CouponModel;
 import hafthold.simulate.CouponModel.Datum;
 import hafthold.source.Message;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -22,6 +24,7 @@ import java.util.Optional;
 record CouponDoubts(CouponStudy study, CouponModel model, CouponPosterior posterior) {
     private static final double FAR_OFF = 3;
     private static final double FEW = 100;
+    private static final double FAR_TURN = 25;
     private static final double NEAR_AIRS = 0.15;
     private static final double BEYOND_ITS_RANGE = 1;
 
@@ -29,6 +32,7 @@ record CouponDoubts(CouponStudy study, CouponModel model, CouponPosterior poster
     CouponStudy told() {
         List<Message> warnings = new ArrayList<>();
         farReading().ifPresent(warnings::add);
+        backwards().ifPresent(warnings::add);
         if (study.fits() < CouponStudy.UNLIKELY) {
             warnings.add(Message.of("coupon.warning.misfit"));
         }
@@ -36,6 +40,7 @@ record CouponDoubts(CouponStudy study, CouponModel model, CouponPosterior poster
                 .filter(figure -> figure.apart() && figure.kind() != Kind.WIDTH)
                 .forEach(figure ->
                         warnings.add(Message.of(warning(figure), Map.of("figure", study.name(figure.kind())))));
+        rings().ifPresent(warnings::add);
         hygrometer().ifPresent(warnings::add);
         nearAirs().ifPresent(warnings::add);
         if (study.told().isEmpty()) {
@@ -85,9 +90,56 @@ record CouponDoubts(CouponStudy study, CouponModel model, CouponPosterior poster
                         "what", Message.of("coupon.read." + what))));
     }
 
+    /** A coupon that was smaller or lighter in its dampest air than in its driest. */
+    private Optional<Message> backwards() {
+        Comparator<CouponReading> byHumidity =
+                Comparator.comparingDouble(one -> one.humidity().fraction());
+        for (Coupon coupon : study.coupons()) {
+            CouponReading dry = coupon.readings().stream().min(byHumidity).orElseThrow();
+            CouponReading damp = coupon.readings().stream().max(byHumidity).orElseThrow();
+            boolean shrank = dry.sizes().entrySet().stream()
+                    .anyMatch(size -> damp.sizes().containsKey(size.getKey())
+                            && damp.sizes().get(size.getKey()).metres()
+                                    < size.getValue().metres()
+                                            - FAR_OFF * coupon.tools().sizeDeviationMetres());
+            boolean lightened = dry.weight().isPresent()
+                    && damp.weight().isPresent()
+                    && damp.weight().get().kilograms()
+                            < dry.weight().get().kilograms()
+                                    - FAR_OFF * coupon.tools().weightDeviationKilograms();
+            if (shrank || lightened) {
+                return Optional.of(
+                        Message.of("coupon.warning.backwards", Map.of("coupon", Message.verbatim(coupon.name()))));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** A coupon whose rings must lie far from how it is said to be cut. */
+    private Optional<Message> rings() {
+        for (int c = 0; c < study.coupons().size(); c++) {
+            int number = c;
+            Band turn = posterior.after(
+                    point -> model.ringTurnDegrees(number, point), CouponPosterior.LOW, CouponPosterior.HIGH);
+            if (turn.value() > FAR_TURN) {
+                return Optional.of(Message.of(
+                        "coupon.warning.rings",
+                        Map.of(
+                                "coupon",
+                                Message.verbatim(study.coupons().get(c).name()),
+                                "degrees",
+                                Message.number(turn.value(), 0))));
+            }
+        }
+        return Optional.empty();
+    }
+
     private String warning(CouponFigure figure) {
         if (figure.kind() == Kind.SPEED) {
             return "coupon.warning.apart-speed";
+        }
+        if (study.own().isNew()) {
+            return "coupon.warning.apart-own";
         }
         return otherCut(figure) ? "coupon.warning.other-cut" : "coupon.warning.apart";
     }
@@ -116,7 +168,7 @@ record CouponDoubts(CouponStudy study, CouponModel model, CouponPosterior poster
         double driest = 1;
         double dampest = 0;
         for (Coupon coupon : study.coupons()) {
-            for (var reading : coupon.readings()) {
+            for (CouponReading reading : coupon.readings()) {
                 driest = Math.min(driest, reading.humidity().fraction());
                 dampest = Math.max(dampest, reading.humidity().fraction());
             }

@@ -81,9 +81,9 @@ public final class CouponJudge {
                 settlings(model, posterior),
                 days,
                 readings(model, posterior),
-                new CouponPlanner(model, posterior).plans(asked),
+                new CouponPlanner(material, model, posterior).plans(asked),
                 List.of(),
-                posterior.fits(),
+                posterior.fits(own.isNew() ? CouponModel.figuresAsked() : 0),
                 sampling.samples(),
                 posterior.effectiveSamples(),
                 findings);
@@ -219,6 +219,10 @@ public final class CouponJudge {
         List<CouponStudy.ReadingRow> rows = new ArrayList<>();
         for (Datum datum : model.data()) {
             Coupon coupon = model.coupons().get(datum.coupon());
+            long alike = datum.side().map(coupon::sizesOf).orElse(coupon.weights());
+            if (alike < 2) {
+                continue; // a single one of its kind is met by any figures
+            }
             ToDoubleFunction<double[]> told = point -> value(
                     model.told(datum.coupon(), point), datum, coupon.readings().size());
             rows.add(new CouponStudy.ReadingRow(

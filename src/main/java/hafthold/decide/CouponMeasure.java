@@ -4,6 +4,7 @@ import hafthold.knife.Coupon;
 import hafthold.knife.CouponReading;
 import hafthold.knife.CouponSide;
 import hafthold.knife.CouponTools;
+import hafthold.material.Cut;
 import hafthold.quantity.Length;
 import hafthold.quantity.Mass;
 import hafthold.quantity.RelativeHumidity;
@@ -44,7 +45,7 @@ public enum CouponMeasure {
     OVEN_DRY {
         @Override
         Optional<Coupon> of(Coupon coupon, Guess guess) {
-            return coupon.ovenDry().isPresent() || coupon.weights() == 0
+            return coupon.ovenDry().isPresent() || coupon.weights() == 0 || !guess.isPlainWood()
                     ? Optional.empty()
                     : Optional.of(coupon.driedTo(guess.weight()));
         }
@@ -89,6 +90,34 @@ public enum CouponMeasure {
                                                                     .get(CouponSide.WIDTH))))
                                             : reading)
                                     .toList()));
+        }
+    },
+    /** Measure a strip of the other cut as well: quarter-sawn beside flat-sawn. */
+    OTHER_CUT {
+        @Override
+        Optional<Coupon> of(Coupon coupon, Guess guess) {
+            return guess.otherCut()
+                    .map(other -> new Coupon(
+                            coupon.name(),
+                            coupon.material(),
+                            coupon.ownName(),
+                            guess.otherCut(),
+                            coupon.endGrainSeen(),
+                            coupon.width(),
+                            coupon.thickness(),
+                            coupon.length(),
+                            coupon.pieces(),
+                            coupon.tools(),
+                            coupon.ovenDry(),
+                            coupon.readings().stream()
+                                    .map(reading ->
+                                            reading(reading, reading.weight(), with(reading.sizes(), coupon.width())))
+                                    .toList()));
+        }
+
+        @Override
+        boolean isAnother() {
+            return true;
         }
     },
     /** Look at the rings on its end. */
@@ -178,8 +207,15 @@ public enum CouponMeasure {
      *
      * @param weight about
      * @param settlingDays days in which about two thirds of a change are done
+     * @param otherCut the other cut across the grain; empty where it was measured too, or makes no sense
+     * @param isPlainWood whether it may go into an oven
      */
-    record Guess(Mass weight, double settlingDays) {}
+    record Guess(Mass weight, double settlingDays, Optional<Cut> otherCut, boolean isPlainWood) {}
+
+    /** Whether it is another strip that is measured besides. */
+    boolean isAnother() {
+        return false;
+    }
 
     /** The coupon as it would then be known; empty where it is so already, or cannot be. */
     abstract Optional<Coupon> of(Coupon coupon, Guess guess);

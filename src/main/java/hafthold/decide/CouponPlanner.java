@@ -2,14 +2,20 @@ package hafthold.decide;
 
 import hafthold.decide.CouponFigure.Kind;
 import hafthold.knife.Coupon;
+import hafthold.material.Cut;
+import hafthold.material.Family;
+import hafthold.material.Material;
 import hafthold.numeric.NormalMode;
 import hafthold.quantity.Mass;
 import hafthold.simulate.CouponModel;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleBiFunction;
 import org.apache.commons.math3.linear.RealMatrix;
 
@@ -18,14 +24,22 @@ import org.apache.commons.math3.linear.RealMatrix;
  * foretells, and the bands that the normal distribution about that point then has are held against those of now.
  */
 final class CouponPlanner {
-    private static final double WORTH_TELLING = 1.15;
+    private static final double WORTH_TELLING = 1.2;
+
+    /** Along the grain next to nothing moves, so that little is worth the trouble. */
+    private static final double WORTH_TELLING_ALONG = 2;
+
     private static final int MOST = 2;
     private static final double WATER_DENSITY = 1000;
 
+    private final Cut usualCut;
+    private final boolean isPlainWood;
     private final CouponModel model;
     private final CouponPosterior posterior;
 
-    CouponPlanner(CouponModel model, CouponPosterior posterior) {
+    CouponPlanner(Material material, CouponModel model, CouponPosterior posterior) {
+        usualCut = material.usualCut();
+        isPlainWood = material.family() == Family.WOOD;
         this.model = model;
         this.posterior = posterior;
     }
@@ -45,9 +59,16 @@ final class CouponPlanner {
                         .filter(plan -> plan.figure() == kind)
                         .sorted(Comparator.comparingDouble(CouponPlan::timesNarrower)
                                 .reversed())
+                        .filter(distinct())
                         .limit(MOST)
                         .forEach(best::add));
         return best;
+    }
+
+    /** Lets each kind of measuring pass once. */
+    private static Predicate<CouponPlan> distinct() {
+        Set<CouponMeasure> seen = EnumSet.noneOf(CouponMeasure.class);
+        return plan -> seen.add(plan.measure());
     }
 
     private Optional<CouponModel> measured(int number, CouponMeasure measure) {
@@ -59,12 +80,28 @@ final class CouponPlanner {
         double weight = model.told(number, posterior.best()).dryKilograms();
         CouponMeasure.Guess guess = new CouponMeasure.Guess(
                 new Mass(weight > 0 ? weight : WATER_DENSITY * volume / 2),
-                model.settlingDays(number, posterior.best()));
+                model.settlingDays(number, posterior.best()),
+                otherCut(coupon),
+                isPlainWood);
         return measure.of(coupon, guess).map(then -> {
             List<Coupon> coupons = new ArrayList<>(model.coupons());
-            coupons.set(number, then);
+            if (measure.isAnother()) {
+                coupons.add(then);
+            } else {
+                coupons.set(number, then);
+            }
             return model.reading(coupons);
         });
+    }
+
+    /** Quarter-sawn beside flat-sawn and the other way round, where no coupon is cut so. */
+    private Optional<Cut> otherCut(Coupon coupon) {
+        Cut cut = coupon.cut().orElse(usualCut);
+        Optional<Cut> other = cut == Cut.FLAT
+                ? Optional.of(Cut.QUARTER)
+                : cut == Cut.QUARTER ? Optional.of(Cut.FLAT) : Optional.empty();
+        return other.filter(
+                wanted -> model.coupons().stream().noneMatch(one -> one.cut().orElse(usualCut) == wanted));
     }
 
     private void tried(
@@ -79,7 +116,7 @@ final class CouponPlanner {
             double now = CouponPosterior.spread(
                     point -> figure.applyAsDouble(model, point), posterior.best(), posterior.covariance());
             double later = CouponPosterior.spread(point -> figure.applyAsDouble(then, point), at, covariance);
-            if (now > WORTH_TELLING * later) {
+            if (now > (kind == Kind.ALONG ? WORTH_TELLING_ALONG : WORTH_TELLING) * later) {
                 all.add(new CouponPlan(kind, number, measure, now / later));
             }
         });

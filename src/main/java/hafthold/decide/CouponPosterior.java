@@ -12,6 +12,7 @@ import java.util.SplittableRandom;
 import java.util.function.ToDoubleBiFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -87,6 +88,15 @@ final class CouponPosterior {
                 after.weights().quantile(values, high));
     }
 
+    /** Share of what is plausible after measuring that lies below a value of a figure, 0 to 1. */
+    double below(ToDoubleFunction<double[]> figure, double value) {
+        double[] values = after.values(figure);
+        return IntStream.range(0, values.length)
+                .filter(i -> values[i] < value)
+                .mapToDouble(after.weights()::of)
+                .sum();
+    }
+
     /** Whether the coupons themselves, without what usually goes with it, narrow a figure. */
     boolean tell(ToDoubleBiFunction<CouponModel, double[]> figure) {
         CouponModel each = model.eachOnItsOwn();
@@ -110,14 +120,18 @@ final class CouponPosterior {
         return best.residuals().clone();
     }
 
-    /** Chance that readings and figures of the tables lie so far apart, if both are right within their ranges. */
-    double fits() {
-        int free = best.residuals().length - model.scales();
-        return free < 1
+    /**
+     * Chance that readings and figures of the tables lie so far apart, if both are right within their ranges.
+     *
+     * @param free how many of the first numbers may lie anywhere: the figures of a stock that has a name of its own
+     */
+    double fits(int free) {
+        int freedom = best.residuals().length - model.scales();
+        double[] at = best.at();
+        double held = square(Arrays.copyOfRange(at, Math.min(free, at.length), at.length));
+        return freedom < 1
                 ? 1
-                : 1
-                        - new ChiSquaredDistribution(null, free)
-                                .cumulativeProbability(square(best.residuals()) + square(best.at()));
+                : 1 - new ChiSquaredDistribution(null, freedom).cumulativeProbability(square(best.residuals()) + held);
     }
 
     private static RealVector slope(ToDoubleFunction<double[]> figure, double[] at) {

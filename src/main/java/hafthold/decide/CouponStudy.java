@@ -108,11 +108,15 @@ public record CouponStudy(
         return figures.stream().filter(figure -> figure.kind() == kind).findFirst();
     }
 
-    /** Whether something does not go together; a speed of its own is no reason, since the others do not hang on it. */
+    /**
+     * Whether something does not go together. A speed of its own is no reason, since the other figures do not hang on it;
+     * nor are figures far from the book's in a stock that has a name of its own.
+     */
     public boolean isAdverse() {
-        return fits < UNLIKELY
-                || figures.stream()
-                        .anyMatch(
-                                figure -> figure.told() && figure.apart() && figure.kind() != CouponFigure.Kind.SPEED);
+        return fits < UNLIKELY || (!own.isNew() && told().stream().anyMatch(CouponStudy::isFarFromBook));
+    }
+
+    private static boolean isFarFromBook(CouponFigure figure) {
+        return figure.apart() && figure.kind() != CouponFigure.Kind.SPEED;
     }
 }

@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
  */
 public record CouponText(BenchStyle style) {
     private static final int WIDTH = 100;
-    private static final Integer[] FIGURES = {38, 14, 20, 20, 8};
+    private static final Integer[] FIGURES = {36, 14, 20, 20, 10};
     private static final Integer[] READINGS = {26, 14, 9, 18, 18};
     private static final Integer[] OUTCOMES = {32, 24, 9, 7};
 

@@ -205,13 +205,16 @@ record CouponWords(BenchStyle style, CouponStudy study) {
     }
 
     private String plan(CouponPlan plan) {
+        Coupon coupon = study.coupons().get(plan.coupon());
         return style.say(
-                "coupon.plan",
+                study.coupons().size() > 1 ? "coupon.plan.of" : "coupon.plan",
+                "coupon",
+                coupon.name(),
                 "measure",
                 style.say(
                         "coupon.measure." + style.keyOf(plan.measure()),
                         "width",
-                        style.dimension(study.coupons().get(plan.coupon()).width()),
+                        style.dimension(coupon.width()),
                         "twice",
                         style.dimension(new hafthold.quantity.Length(
                                 2 * study.coupons().get(plan.coupon()).width().metres()))),

@@ -1,21 +1,12 @@
 package hafthold.simulate;
 
-import hafthold.air.AirSeries;
-import hafthold.air.HylandWexlerSaturationPressure;
 import hafthold.knife.Coupon;
-import hafthold.knife.CouponReading;
-import hafthold.knife.CouponTools;
+import hafthold.material.Cut;
 import hafthold.material.Material;
 import hafthold.material.WaterUptake;
-import hafthold.quantity.RelativeHumidity;
 import hafthold.transport.EdgeUptake;
-import hafthold.transport.MoistureHistory;
-import hafthold.transport.Resolution;
 import hafthold.transport.Slab;
 import hafthold.transport.StillAirFilm;
-import hafthold.transport.TransientMoisture;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -36,10 +27,6 @@ final class CouponMoisture {
     private static final int FURTHEST = 16;
 
     private static final int CUBIC = 4;
-    private static final double FINEST_SECONDS = 360;
-    private static final int SAMPLES_OF_SHORTEST = 12;
-    private static final int MOST_SAMPLES = 6000;
-    private static final double HUMIDITY_STEP = 0.01;
     private static final double WETTER = 1.05;
 
     /** Stock said to have come to rest is off by a twentieth of its moisture (assumed). */
@@ -48,35 +35,13 @@ final class CouponMoisture {
     /** What came from an air that nobody knows is off by a quarter of it (assumed: some 15 points of humidity). */
     private static final double UNKNOWN_SHARE = 0.25;
 
-    /** Of an error of a hygrometer, that part is alike in all airs; the rest is of each air alone, squares adding up. */
-    private static final double ALIKE = 0.8;
-
-    private static final double ALONE = 0.6;
-
-    /** Water at rest depends on whether it came from damp or dry: half the width of the loop, either way (assumed). */
-    private static final double LOOP = 0.04;
-
     private final Coupon coupon;
-    private final WaterUptake water;
     private final Slab slab;
     private final CouponAirs airs;
-    private final List<Stretch> stretches;
-    private final double[] rest;
-    private final double[] restDeviation;
+    private final CouponRest rest;
+    private final List<CouponStretch> stretches;
+    private final boolean isStill;
     private final Map<Integer, Node> nodes = new ConcurrentHashMap<>();
-
-    /**
-     * Readings that hang together by time.
-     *
-     * @param from number of the first of them
-     * @param to number behind the last
-     * @param leadSeconds how long it lay in the first air before the first reading of all
-     */
-    private record Stretch(int from, int to, double leadSeconds) {
-        boolean isStill() {
-            return to - from == 1 && leadSeconds == 0;
-        }
-    }
 
     /**
      * What was reckoned for one diffusivity.
@@ -88,27 +53,15 @@ final class CouponMoisture {
 
     CouponMoisture(Material material, Coupon coupon) {
         this.coupon = coupon;
-        water = material.water().orElseThrow();
+        WaterUptake water = material.water().orElseThrow();
         slab = slab(coupon, coupon.cut().orElse(material.usualCut()), water);
         airs = CouponAirs.of(coupon);
-        stretches = stretches(coupon);
-        rest = new double[airs.size()];
-        restDeviation = new double[airs.size()];
-        for (int air = 0; air < rest.length; air++) {
-            CouponReading in = airs.first().get(air);
-            double humidity = in.humidity().fraction();
-            rest[air] = atRest(humidity, in);
-            double slope = (atRest(Math.min(1, humidity + HUMIDITY_STEP), in)
-                            - atRest(Math.max(0, humidity - HUMIDITY_STEP), in))
-                    / (Math.min(1, humidity + HUMIDITY_STEP) - Math.max(0, humidity - HUMIDITY_STEP));
-            double alone = in.ownError()
-                    .map(RelativeHumidity::fraction)
-                    .orElse(ALONE * coupon.tools().hygrometer().fraction());
-            restDeviation[air] = Math.hypot(slope * alone, LOOP * rest[air]) / CouponUnknowns.END_OVER_DEVIATION;
-        }
+        rest = new CouponRest(water.isotherm(), coupon, airs);
+        stretches = CouponStretch.of(coupon);
+        isStill = stretches.stream().allMatch(CouponStretch::isStill);
     }
 
-    private static Slab slab(Coupon coupon, hafthold.material.Cut cut, WaterUptake water) {
+    private static Slab slab(Coupon coupon, Cut cut, WaterUptake water) {
         double half = coupon.thickness().metres() / 2;
         double width = coupon.width().metres() / 2;
         double length = coupon.length().metres() / 2;
@@ -131,93 +84,58 @@ final class CouponMoisture {
                         / EdgeUptake.exposedAreaRatio(half, width, length));
     }
 
-    private static List<Stretch> stretches(Coupon coupon) {
-        List<CouponReading> readings = coupon.readings();
-        List<Stretch> stretches = new ArrayList<>();
-        int from = 0;
-        for (int i = 1; i <= readings.size(); i++) {
-            if (i == readings.size() || readings.get(i).lay().isEmpty()) {
-                double lead = from == 0
-                        ? readings.get(0).lay().map(lay -> lay.seconds()).orElse(0.0)
-                        : 0;
-                stretches.add(new Stretch(from, i, lead));
-                from = i;
-            }
-        }
-        return stretches;
-    }
-
     /** The slab it is, at the value of every figure. */
     Slab slab() {
         return slab;
     }
 
-    CouponAirs airs() {
-        return airs;
-    }
-
-    private double atRest(double humidity, CouponReading in) {
-        return water.isotherm().moistureFraction(humidity, in.temperature().celsius());
-    }
-
     /**
      * Moisture at each reading, kg/kg, and behind it the water at rest in the air of each reading.
      *
+     * @param passage factor on the speed of water in this coupon
      * @param hygrometer position of the error of the hygrometer
      * @param airNumbers standard normal number of each air
-     * @param stock position of how far it had settled
      */
-    double[][] at(Material material, Doubt doubt, double hygrometer, double[] airNumbers, double stock) {
-        double[] changes = new double[rest.length + 1];
-        double[] here = new double[rest.length];
-        for (int air = 0; air < rest.length; air++) {
-            here[air] = Math.max(
-                    0, atRest(humidity(air, hygrometer), airs.first().get(air)) + airNumbers[air] * restDeviation[air]);
-            changes[air] = here[air] - rest[air];
+    double[][] at(Material material, Doubt doubt, double passage, double hygrometer, double[] airNumbers) {
+        double[] here = rest.under(hygrometer, airNumbers);
+        double[] changes = new double[here.length + 1];
+        for (int air = 0; air < here.length; air++) {
+            changes[air] = here[air] - rest.value(air);
         }
-        changes[rest.length] = here[0] * stock * (isLed() ? UNKNOWN_SHARE : AT_REST_SHARE);
+        double unsettled = stretches.get(0).leadSeconds() > 0 ? UNKNOWN_SHARE : AT_REST_SHARE;
+        changes[here.length] = here[0] * doubt.position(Input.STOCK, material) * unsettled;
         double sorption = doubt.sorptionFactor(material);
-        double[][] answer = new double[2][coupon.readings().size()];
-        double x = Math.log(doubt.diffusivityFactor(material)) / SPACING;
-        int lowest = (int) Math.max(-FURTHEST, Math.min(FURTHEST - CUBIC + 1.0, Math.floor(x) - 1));
-        double at = Math.max(-FURTHEST, Math.min(FURTHEST, x));
-        boolean isStill = stretches.stream().allMatch(Stretch::isStill);
-        for (int n = lowest; n < lowest + CUBIC; n++) {
-            double weight = isStill ? n == lowest ? 1 : 0 : lagrange(at, n, lowest);
-            if (weight != 0) {
-                Node node = nodes.computeIfAbsent(isStill ? 0 : n, this::node);
-                for (int i = 0; i < answer[0].length; i++) {
-                    double moisture = node.moisture[i];
-                    for (int k = 0; k < changes.length; k++) {
-                        moisture += node.perRest[i][k] * changes[k];
-                    }
-                    answer[0][i] += weight * sorption * moisture;
+        double[] moisture = moisture(Math.log(doubt.diffusivityFactor(material) * passage) / SPACING, changes);
+        double[] atRest = new double[moisture.length];
+        for (int i = 0; i < moisture.length; i++) {
+            moisture[i] = Math.max(0, sorption * moisture[i]);
+            atRest[i] = sorption * here[airs.ofReading().get(i)];
+        }
+        return new double[][] {moisture, atRest};
+    }
+
+    /** Moisture at each reading for a place on the grid of diffusivities and changes of the water at rest. */
+    private double[] moisture(double place, double[] changes) {
+        double[] moisture = new double[coupon.readings().size()];
+        double at = Math.max(-FURTHEST, Math.min(FURTHEST, place));
+        int lowest = (int) Math.min(FURTHEST - CUBIC + 1.0, Math.max(-FURTHEST, Math.floor(at) - 1));
+        for (int n = 0; n < (isStill ? 1 : CUBIC); n++) {
+            double weight = isStill ? 1 : lagrange(at - lowest, n);
+            Node node = nodes.computeIfAbsent(isStill ? 0 : lowest + n, this::node);
+            for (int i = 0; i < moisture.length; i++) {
+                double one = node.moisture[i];
+                for (int k = 0; k < changes.length; k++) {
+                    one += node.perRest[i][k] * changes[k];
                 }
+                moisture[i] += weight * one;
             }
         }
-        for (int i = 0; i < answer[0].length; i++) {
-            answer[0][i] = Math.max(0, answer[0][i]);
-            answer[1][i] = sorption * here[airs.ofReading().get(i)];
-        }
-        return answer;
+        return moisture;
     }
 
-    private double humidity(int air, double hygrometer) {
-        CouponReading in = airs.first().get(air);
-        CouponTools tools = coupon.tools();
-        double shift = in.ownError().isPresent()
-                ? 0
-                : hygrometer * ALIKE * tools.hygrometer().fraction();
-        return Math.min(1, Math.max(0, in.humidity().fraction() + shift));
-    }
-
-    private boolean isLed() {
-        return stretches.get(0).leadSeconds > 0;
-    }
-
-    private static double lagrange(double x, int node, int lowest) {
+    private static double lagrange(double x, int node) {
         double weight = 1;
-        for (int other = lowest; other < lowest + CUBIC; other++) {
+        for (int other = 0; other < CUBIC; other++) {
             if (other != node) {
                 weight *= (x - other) / (node - other);
             }
@@ -228,91 +146,38 @@ final class CouponMoisture {
     private Node node(int number) {
         Slab quick = PartSlab.quicker(slab, Math.exp(SPACING * number));
         int readings = coupon.readings().size();
-        double[] moisture = new double[readings];
-        double[][] perRest = new double[readings][rest.length + 1];
-        for (Stretch stretch : stretches) {
+        Node node = new Node(new double[readings], new double[readings][airs.size() + 1]);
+        for (CouponStretch stretch : stretches) {
+            int air = airs.ofReading().get(stretch.from());
             if (stretch.isStill()) {
-                int air = airs.ofReading().get(stretch.from);
-                moisture[stretch.from] = rest[air];
-                perRest[stretch.from][air] = 1;
-                perRest[stretch.from][rest.length] = stretch.from == 0 ? 1 : 0;
+                node.moisture[stretch.from()] = rest.value(air);
+                node.perRest[stretch.from()][air] = 1;
+                node.perRest[stretch.from()][airs.size()] = stretch.from() == 0 ? 1 : 0;
             } else {
-                through(quick, stretch, moisture, perRest);
+                through(quick, stretch, node);
             }
         }
-        return new Node(moisture, perRest);
+        return node;
     }
 
-    private void through(Slab quick, Stretch stretch, double[] moisture, double[][] perRest) {
-        double start = rest[airs.ofReading().get(stretch.from)];
-        double[] base = course(quick, stretch, start, -1);
-        double[] wetter = course(quick, stretch, start * WETTER, -1);
-        int startAir = airs.ofReading().get(stretch.from);
-        for (int i = stretch.from; i < stretch.to; i++) {
-            moisture[i] = base[i - stretch.from];
-            double perStart = (wetter[i - stretch.from] - base[i - stretch.from]) / (start * (WETTER - 1));
-            perRest[i][startAir] += perStart;
-            perRest[i][rest.length] = stretch.from == 0 ? perStart : 0;
+    private void through(Slab quick, CouponStretch stretch, Node node) {
+        int startAir = airs.ofReading().get(stretch.from());
+        double start = rest.value(startAir);
+        double[] base = stretch.course(coupon, airs, rest, quick, start, -1);
+        double[] wetter = stretch.course(coupon, airs, rest, quick, start * WETTER, -1);
+        for (int k = 0; k < base.length; k++) {
+            int i = stretch.from() + k;
+            node.moisture[i] = base[k];
+            double perStart = (wetter[k] - base[k]) / (start * (WETTER - 1));
+            node.perRest[i][startAir] += perStart;
+            node.perRest[i][airs.size()] = stretch.from() == 0 ? perStart : 0;
         }
-        for (int air = startAir; air <= airs.ofReading().get(stretch.to - 1); air++) {
-            double[] shifted = course(quick, stretch, start, air);
-            double change = shiftedRest(air) - rest[air];
-            for (int i = stretch.from; i < stretch.to; i++) {
-                perRest[i][air] += (shifted[i - stretch.from] - base[i - stretch.from]) / change;
+        for (int air = startAir; air <= airs.ofReading().get(stretch.to() - 1); air++) {
+            double[] near = stretch.course(coupon, airs, rest, quick, start, air);
+            double change = rest.near(air) - rest.value(air);
+            for (int k = 0; k < base.length; k++) {
+                node.perRest[stretch.from() + k][air] += (near[k] - base[k]) / change;
             }
         }
-    }
-
-    private double shiftedHumidity(int air) {
-        double humidity = airs.first().get(air).humidity().fraction();
-        return humidity + HUMIDITY_STEP <= 1 ? humidity + HUMIDITY_STEP : humidity - HUMIDITY_STEP;
-    }
-
-    private double shiftedRest(int air) {
-        return atRest(shiftedHumidity(air), airs.first().get(air));
-    }
-
-    /** Moisture at the readings of a stretch, one of its airs a little damper. */
-    private double[] course(Slab quick, Stretch stretch, double start, int damper) {
-        double[] ends = new double[stretch.to - stretch.from];
-        double shortest = stretch.leadSeconds > 0 ? stretch.leadSeconds : Double.POSITIVE_INFINITY;
-        ends[0] = stretch.leadSeconds;
-        for (int i = 1; i < ends.length; i++) {
-            double lay =
-                    coupon.readings().get(stretch.from + i).lay().orElseThrow().seconds();
-            ends[i] = ends[i - 1] + lay;
-            shortest = Math.min(shortest, lay);
-        }
-        double last = ends[ends.length - 1];
-        double step =
-                Math.max(Math.max(FINEST_SECONDS, last / MOST_SAMPLES), Math.min(3600, shortest / SAMPLES_OF_SHORTEST));
-        int samples = (int) Math.ceil(last / step) + 2;
-        double[] celsius = new double[samples];
-        double[] humidity = new double[samples];
-        int reading = 0;
-        for (int s = 0; s < samples; s++) {
-            while (reading < ends.length - 1 && (s - 0.5) * step >= ends[reading]) {
-                reading++;
-            }
-            int air = airs.ofReading().get(stretch.from + reading);
-            CouponReading in = airs.first().get(air);
-            celsius[s] = in.temperature().celsius();
-            humidity[s] = air == damper ? shiftedHumidity(air) : in.humidity().fraction();
-        }
-        MoistureHistory history = TransientMoisture.from(
-                quick,
-                new double[] {start},
-                new AirSeries(step, celsius, humidity),
-                0,
-                new HylandWexlerSaturationPressure(),
-                Resolution.STANDARD);
-        return Arrays.stream(ends)
-                .map(end -> {
-                    double place = end / step;
-                    int below = (int) place;
-                    double share = place - below;
-                    return (1 - share) * history.meanFraction(below) + share * history.meanFraction(below + 1);
-                })
-                .toArray();
     }
 }
