@@ -21,6 +21,7 @@ public final class Hafthold {
             ClaimCommand.class,
             SeasonCommand.class,
             StockCommand.class,
+            CouponCommand.class,
             CardCommand.class,
             TraceCommand.class,
             DemoCommand.class,

@@ -24,7 +24,10 @@ public enum SizeRange {
     PART_LENGTH(0.05, 300),
     PLACE_ALONG(0, 400),
     PLACE_UP(-45, 45),
-    MEASURING_ERROR(0.002, 1);
+    MEASURING_ERROR(0.002, 1),
+    COUPON_THICKNESS(0.3, 60),
+    COUPON_WIDTH(2, 400),
+    COUPON_LENGTH(2, 1200);
 
     private final Length least;
     private final Length most;

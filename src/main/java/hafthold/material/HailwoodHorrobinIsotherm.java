@@ -28,6 +28,11 @@ public final class HailwoodHorrobinIsotherm implements SorptionIsotherm {
     /** Newton's rule doubles the good digits, so a last correction of this size leaves none to make. */
     private static final double ROOT_TOLERANCE = 1e-7;
 
+    /** How many times as much water as this one another isotherm of wood holds; the same in any air. */
+    public static double factorOf(SorptionIsotherm ofWood) {
+        return ofWood.moistureFraction(0.5, 20) / new HailwoodHorrobinIsotherm().moistureFraction(0.5, 20);
+    }
+
     @Override
     public double moistureFraction(double relativeHumidityFraction, double temperatureCelsius) {
         double k1 = hydrate1(temperatureCelsius);

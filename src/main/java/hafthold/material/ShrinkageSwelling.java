@@ -34,6 +34,18 @@ public record ShrinkageSwelling(Map<Axis, Figure> shrinkage, double fibreSaturat
         return s / (fibreSaturationFraction * (1 - s) + s * fromMoistureFraction);
     }
 
+    /**
+     * Equation 13-3 turned round: the shrinkage, as a fraction, of a wood that moves so much.
+     *
+     * @param perMoisture strain per kg/kg of the size at a moisture content
+     * @param fromMoistureFraction that moisture content, kg/kg, below the fibre saturation point
+     */
+    public double shrinkageThatMoves(double perMoisture, double fromMoistureFraction) {
+        return perMoisture
+                * fibreSaturationFraction
+                / (1 + perMoisture * (fibreSaturationFraction - fromMoistureFraction));
+    }
+
     @Override
     public double stillAboveFraction() {
         return fibreSaturationFraction;

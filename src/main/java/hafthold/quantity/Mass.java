@@ -9,12 +9,19 @@ import java.util.function.DoubleUnaryOperator;
  * @param kilograms the mass in kilograms, zero or more
  */
 public record Mass(double kilograms) {
-    /** Avoirdupois ounce: a sixteenth of 0.45359237 kg, exact by definition. */
+    /** Avoirdupois ounce, a sixteenth of the pound of 0.45359237 kg, exact by definition. */
     private static final double KILOGRAMS_PER_OUNCE = 0.45359237 / 16;
 
+    /** Grain, 1/7000 of the pound, exact by definition. */
+    private static final double KILOGRAMS_PER_GRAIN = 0.45359237 / 7000;
+
     private static final String EXPECTATION = "a mass is a number and a unit, such as \"143.2 g\"";
-    private static final Map<String, DoubleUnaryOperator> UNITS =
-            Map.of("g", x -> x / 1000.0, "kg", x -> x, "oz", x -> x * KILOGRAMS_PER_OUNCE);
+    private static final Map<String, DoubleUnaryOperator> UNITS = Map.of(
+            "g", x -> x / 1000.0,
+            "mg", x -> x / 1e6,
+            "kg", x -> x,
+            "oz", x -> x * KILOGRAMS_PER_OUNCE,
+            "gr", x -> x * KILOGRAMS_PER_GRAIN);
 
     /** Rejects what is no mass. */
     public Mass {
@@ -23,9 +30,9 @@ public record Mass(double kilograms) {
         }
     }
 
-    /** From grams. */
+    /** A mass from grams. */
     public static Mass ofGrams(double grams) {
-        return new Mass(grams / 1000);
+        return new Mass(grams / 1000.0);
     }
 
     /**
@@ -43,6 +50,6 @@ public record Mass(double kilograms) {
 
     /** The mass in grams. */
     public double grams() {
-        return kilograms * 1000;
+        return kilograms * 1000.0;
     }
 }

@@ -177,6 +177,18 @@ public final class MaterialLibrary {
                 .orElseThrow(() -> unknown(id));
     }
 
+    /**
+     * Id of the row that a plain material has its figures from: its own, or its class where no table has the wood.
+     *
+     * @throws UnknownIdException as {@link #plain}
+     */
+    public String figuresFrom(String id) {
+        return row(id).or(() -> woodNames.listed(id))
+                .map(MaterialRow::id)
+                .or(() -> woodNames.unlisted(id).map(wood -> wood.woodClass().id()))
+                .orElseThrow(() -> unknown(id));
+    }
+
     private UnknownIdException unknown(String id) {
         return spokenNames
                 .hint(id)

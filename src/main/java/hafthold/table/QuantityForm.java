@@ -6,6 +6,7 @@ import hafthold.quantity.Mass;
 import hafthold.quantity.MoistureContent;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
+import hafthold.quantity.TimeSpan;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -31,9 +32,12 @@ record QuantityForm<T>(String what, List<String> units, String example, Function
     static final QuantityForm<MoistureContent> MOISTURE =
             new QuantityForm<>("a moisture content of the dry mass", List.of("%"), "\"10 %\"", MoistureContent::parse);
     static final QuantityForm<Mass> MASS =
-            new QuantityForm<>("a weight", List.of("g", "kg", "oz"), "\"143.2 g\"", Mass::parse);
+            new QuantityForm<>("a weight", List.of("g", "kg", "oz", "gr"), "\"143.2 g\"", Mass::parse);
     static final QuantityForm<Force> FORCE =
             new QuantityForm<>("a force", List.of("N", "kN", "lbf"), "\"500 N\"", Force::parse);
+
+    static final QuantityForm<TimeSpan> SPAN =
+            new QuantityForm<>("a span of time", List.of("d", "h", "min", "weeks"), "\"12 d\"", TimeSpan::parse);
 
     private static final String INCH = "in";
     private static final Pattern NUMBER_FIRST = Pattern.compile("\\s*([0-9.,/\\s+-]*[0-9])(\\D*)");

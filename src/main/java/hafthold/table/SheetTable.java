@@ -11,7 +11,7 @@ import java.util.Map;
 
 /** Reads {@code properties.csv}: one row a figure of a material. */
 final class SheetTable {
-    private static final List<String> COLUMNS = List.of(
+    static final List<String> COLUMNS = List.of(
             "material",
             "property",
             "axis",

@@ -2,15 +2,14 @@ package hafthold.table;
 
 import hafthold.knife.StabilisedTest;
 import hafthold.knife.StabilisedTest.Soak;
-import hafthold.quantity.Hours;
 import hafthold.quantity.Mass;
+import hafthold.quantity.TimeSpan;
 import java.util.List;
 import java.util.Optional;
 
 /** The table {@code [block.stabilised]}: what was tried on stock with resin in it. */
 final class StabilisedKeys {
-    private static final QuantityForm<Hours> TIME =
-            new QuantityForm<>("a time", List.of("h", "min", "d"), "\"24 h\"", Hours::parse);
+    private static final double LONGEST_DAYS = 30;
     private static final String SOAKED = "soaked";
     private static final String SOAK_BEFORE = "soak_before";
     private static final String SOAK_AFTER = "soak_after";
@@ -44,9 +43,13 @@ final class StabilisedKeys {
         if (!tests.has(SOAKED) && !tests.has(SOAK_BEFORE) && !tests.has(SOAK_AFTER)) {
             return Optional.empty();
         }
-        Hours time = tests.required(
+        TimeSpan time = tests.required(
                 SOAKED,
-                tests.quantity(SOAKED, TIME, hours -> hours.hours() <= 24 * 30, "a time of at most 30 d"),
+                tests.quantity(
+                        SOAKED,
+                        QuantityForm.SPAN,
+                        span -> span.days() > 0 && span.days() <= LONGEST_DAYS,
+                        "a time of more than 0 and at most 30 d"),
                 "how long it lay under water, such as \"24 h\"");
         Mass dry = tests.required(SOAK_BEFORE, BlockKeys.weight(tests, SOAK_BEFORE), "its weight before the soak");
         Mass wet = tests.required(SOAK_AFTER, BlockKeys.weight(tests, SOAK_AFTER), "its weight after the soak");
