@@ -126,7 +126,7 @@ public final class SeasonPlanner {
                 blank,
                 weeks,
                 now,
-                DaySpan.of(blank.weeks(), rule.best(weeks)),
+                DaySpan.of(blank.weeks(), rule.best(weeks, conditioning)),
                 DaySpan.of(blank.weeks(), rule.worst(weeks)),
                 DaySpan.of(blank.weeks(), rule.good(weeks, conditioning)),
                 rule.finish(weeks, now, setup.day(), conditioning),

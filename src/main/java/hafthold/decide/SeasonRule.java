@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
  * What to do in a week, by the workshop's judgement.
@@ -37,9 +38,23 @@ record SeasonRule(SeasonLimits limits) {
         return weeks.stream().max(USE).orElseThrow();
     }
 
-    /** Weeks in which it is best sanded: as good a verdict as any, and nearly as little use of the limits or nearly
-     * as sure. */
-    IntPredicate best(List<SeasonWeek> weeks) {
+    /**
+     * Weeks in which it is best sanded: as good a verdict as any, and nearly as little use of the limits or nearly as sure;
+     * only weeks that will do, where there are any. A single week between two of them counts as well.
+     */
+    IntPredicate best(List<SeasonWeek> weeks, Optional<Conditioning> conditioning) {
+        IntPredicate good = good(weeks, conditioning);
+        IntPredicate near = nearBest(weeks);
+        boolean anyGood = IntStream.range(0, weeks.size()).anyMatch(week -> near.test(week) && good.test(week));
+        IntPredicate chosen = week -> near.test(week) && (!anyGood || good.test(week));
+        int count = weeks.size();
+        return week -> chosen.test(week)
+                || (chosen.test((week + 1) % count)
+                        && chosen.test((week + count - 1) % count)
+                        && weeks.get(week).holds());
+    }
+
+    private IntPredicate nearBest(List<SeasonWeek> weeks) {
         Verdict verdict = weeks.stream()
                 .map(SeasonWeek::verdict)
                 .min(Comparator.naturalOrder())
@@ -53,10 +68,10 @@ record SeasonRule(SeasonLimits limits) {
         double upTo = most - least < NO_ODDS ? most : least + limits.nearBest() * (most - least);
         double surest =
                 weeks.stream().mapToDouble(week -> week.keeps().orElse(0)).max().orElseThrow();
+        double sure = Math.max(limits.sureEnough(), surest - AS_SURE);
         return number -> {
             SeasonWeek week = weeks.get(number);
-            boolean isAsSure =
-                    week.holds() && week.keeps().orElse(-1) >= Math.max(limits.sureEnough(), surest - AS_SURE);
+            boolean isAsSure = week.holds() && week.keeps().orElse(-1) >= sure;
             return week.verdict() == verdict && (week.use() <= upTo || isAsSure);
         };
     }

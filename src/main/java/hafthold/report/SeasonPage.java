@@ -57,7 +57,7 @@ record SeasonPage(BenchStyle style, List<FitLimits> limits, String workClass, Li
                 .close("p");
         page.element("p", String.join(" ", finish.subList(1, finish.size())));
         page.element("p", String.join(" ", words.best()));
-        page.element("p", words.allowance());
+        page.element("p", new SeasonAllowance(style, season, answer).words());
         page.element("p", String.join(" ", new SeasonGlue(style, season, answer).sentences()));
         charts.forEach(frame::chart);
         page.element("p", style.say("season.year.note"), "class", "note");

@@ -60,7 +60,7 @@ public record SeasonText(BenchStyle style) {
         }
         paragraph(text, indent, words.finish());
         paragraph(text, indent, words.best());
-        paragraph(text, indent, List.of(words.allowance()));
+        paragraph(text, indent, List.of(new SeasonAllowance(style, season, answer).words()));
         paragraph(text, indent, new SeasonGlue(style, season, answer).sentences());
         text.append('\n');
     }

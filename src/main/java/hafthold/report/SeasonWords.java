@@ -11,7 +11,6 @@ import hafthold.quantity.Band;
 import hafthold.simulate.Step;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -23,9 +22,6 @@ import java.util.OptionalDouble;
  */
 record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
     private static final int HOURS_A_DAY = 24;
-    private static final double LEAST_POINTS = 0.3;
-    /** Nobody leaves an edge proud by less than that on purpose, m. */
-    private static final double NO_DIFFERENCE = 0.02e-3;
 
     /** Name with cut inside a sentence. */
     String material() {
@@ -37,7 +33,8 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
         List<String> sentences = new ArrayList<>(List.of(call()));
         if (takesWater()) {
             sentences.add(blank(answer.today()));
-            perPoint()
+            new SeasonAllowance(style, season, answer)
+                    .perPoint()
                     .map(metres -> style.say("season.point", "size", new BenchLength(Band.exact(metres)).text(style)))
                     .ifPresent(sentences::add);
         }
@@ -45,10 +42,13 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
             sentences.add(style.say("season.now", "edges", edges(answer.today())));
             sentences.addAll(decides(answer.today()));
             sentences.addAll(holds(answer.today()));
-            boolean isBet = answer.today().keeps().orElse(1) < season.limits().sureEnough();
-            if (answer.finish().call() == Call.GO && isBet) {
+            if (answer.finish().call() == Call.GO && isBet(answer.today().keeps())) {
                 sentences.add(style.say("season.bet"));
             }
+        }
+        if (answer.finish().call() == Call.CONDITION
+                && isBet(answer.conditioning().orElseThrow().keeps())) {
+            sentences.add(1, style.say("season.bet"));
         }
         if (answer.finish().call() == Call.CHANGE) {
             sentences.addAll(otherCuts());
@@ -63,7 +63,9 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
                             "days",
                             conditioningDays(air),
                             "edges",
-                            edges(air.after().edge().bonded()))));
+                            edges(air.after().edge().bonded()),
+                            "holds",
+                            String.join(" ", holds(air.keeps())))));
         }
         return sentences;
     }
@@ -100,6 +102,10 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
             case CHANGE -> style.say("season.finish.change", "day", day, "work", style.work(season.held()));
             case OPEN -> style.say("season.finish.open", "day", day);
         };
+    }
+
+    private boolean isBet(OptionalDouble keeps) {
+        return keeps.orElse(1) < season.limits().sureEnough();
     }
 
     /** Cuts of the wood that would do where this one does not. */
@@ -153,46 +159,6 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
                     style.say("season.worst", "spans", spans(answer.worst()), "edges", edges(answer.worstWeek())));
         }
         return sentences;
-    }
-
-    /** How far to leave the edges if it cannot wait. */
-    String allowance() {
-        SeasonWeek week = answer.today();
-        Band proud = week.allowance().proud();
-        if (Math.abs(proud.value()) < NO_DIFFERENCE) {
-            return style.say("season.leave.flush", "size", new BenchLength(Band.exact(NO_DIFFERENCE)).text(both()));
-        }
-        boolean isProud = proud.value() > 0;
-        Band size = isProud
-                ? new Band(Math.max(0, proud.low()), proud.value(), Math.max(proud.value(), proud.high()))
-                : new Band(Math.max(0, -proud.high()), -proud.value(), Math.max(-proud.value(), -proud.low()));
-        String told = style.say(
-                isProud ? "season.leave.proud" : "season.leave.shy",
-                "size",
-                new BenchLength(Band.exact(size.value())).text(both()),
-                "range",
-                size.isExact() ? "" : " (" + style.withUnit(new BenchLength(size).hundredthsRange(style)) + ")",
-                "shy",
-                new BenchLength(Band.exact(week.allowance().shyAfter())).text(style),
-                "proud",
-                new BenchLength(Band.exact(week.allowance().proudAfter())).text(style));
-        return isProud && proud.value() > season.held().proud().metres()
-                ? told + " " + style.say("season.leave.felt")
-                : told;
-    }
-
-    private BenchStyle both() {
-        return style.isThou() ? style : new BenchStyle(LengthUnits.BOTH, style.words());
-    }
-
-    /** How far the customer's year moves with a point of moisture at sanding, m; empty where the year does not tell. */
-    private Optional<Double> perPoint() {
-        SeasonWeek one = answer.bestWeek();
-        SeasonWeek other = answer.worstWeek();
-        double points = 100 * (other.blank().meanFraction() - one.blank().meanFraction());
-        double moved =
-                other.allowance().proud().value() - one.allowance().proud().value();
-        return Math.abs(points) < LEAST_POINTS ? Optional.empty() : Optional.of(Math.abs(moved / points));
     }
 
     /** Whether water moves it at all. */
