@@ -2,6 +2,7 @@ package hafthold.report;
 
 import hafthold.decide.Season;
 import hafthold.decide.SeasonAnswer;
+import hafthold.decide.SeasonAnswer.Call;
 import hafthold.decide.SeasonAnswer.Hindrance;
 import hafthold.simulate.BlankYear.Week;
 import java.util.ArrayList;
@@ -22,7 +23,7 @@ record SeasonGlue(BenchStyle style, Season season, SeasonAnswer answer) {
         String day = style.dayOfHour(HOURS_A_DAY * season.day());
         List<String> sentences = new ArrayList<>();
         if (answer.glue().isGo()) {
-            sentences.add(style.say("season.glue.go", "day", day));
+            sentences.add(style.say(isBuildFit() ? "season.glue.go" : "season.glue.stock", "day", day));
             answer.conditioning()
                     .ifPresent(air -> sentences.add(style.say(
                             "season.glue.near",
@@ -101,13 +102,17 @@ record SeasonGlue(BenchStyle style, Season season, SeasonAnswer answer) {
     /** Hindrances in a word each, for a table; what to do where there are none. */
     String brief() {
         return answer.glue().isGo()
-                ? style.say("season.cell.go")
+                ? style.say(isBuildFit() ? "season.cell.go" : "season.cell.stock")
                 : answer.glue().waitDays() > 0
                         ? style.say(
                                 "season.cell.wait",
                                 "days",
                                 style.counted("day", answer.glue().waitDays()))
                         : style.say("season.cell.condition");
+    }
+
+    private boolean isBuildFit() {
+        return answer.finish().call() != Call.CHANGE;
     }
 
     private double gradient() {
