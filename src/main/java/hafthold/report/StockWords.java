@@ -34,8 +34,16 @@ record StockWords(BenchStyle style, StockAnswer answer) {
         if (answer.verdict() == StockVerdict.FILL_ONLY) {
             return new StockFillWords(style, answer).stamp();
         }
-        String called = style.say("stock.called." + answer.verdict().word());
+        String called = style.say(
+                isOnlyAtRest()
+                        ? "stock.called.at-rest"
+                        : "stock.called." + answer.verdict().word());
         return answer.sure() >= CERTAIN ? style.say("stock.stamp.certain", "verdict", called) : called;
+    }
+
+    /** Nobody said where the knives go: at rest where it lies is all that can be told. */
+    private boolean isOnlyAtRest() {
+        return answer.verdict() == StockVerdict.READY && answer.target().place().isEmpty();
     }
 
     /** What to do about it, and why, a few sentences. */
@@ -45,7 +53,10 @@ record StockWords(BenchStyle style, StockAnswer answer) {
 
     private String lead(StockMoisture moisture) {
         List<String> sentences = new ArrayList<>();
-        sentences.add(style.say("stock.lead." + answer.verdict().word()));
+        sentences.add(style.say(
+                isOnlyAtRest()
+                        ? "stock.lead.at-rest"
+                        : "stock.lead." + answer.verdict().word()));
         if (answer.verdict() == StockVerdict.ODD) {
             return sentences.get(0);
         }
