@@ -36,6 +36,11 @@ public record StockAnswer(
         findings = List.copyOf(findings);
     }
 
+    /** Its moisture where what was read fits the block. */
+    public Optional<StockMoisture> told() {
+        return moisture.filter(known -> verdict != StockVerdict.ODD);
+    }
+
     /** The same, resting on these findings. */
     public StockAnswer resting(List<Finding> other) {
         return new StockAnswer(block, store, target, box, verdict, sure, moisture, fill, other);

@@ -19,6 +19,7 @@ public final class CommonLevel {
     private final double precision;
     private final double misfit;
     private final double logLikelihood;
+    private final double offBefore;
 
     /**
      * From readings.
@@ -46,7 +47,7 @@ public final class CommonLevel {
             logs += 2 * Math.log(deviation[i]);
         }
         misfit = squares;
-        double offBefore = (before - level) / beforeDeviation;
+        offBefore = (before - level) / beforeDeviation;
         logLikelihood = -(offBefore * offBefore + squares + Math.log(p * beforeDeviation * beforeDeviation) + logs) / 2;
     }
 
@@ -63,6 +64,11 @@ public final class CommonLevel {
     /** Sum of the squares of what separates readings and level, in their deviations. */
     public double misfit() {
         return misfit;
+    }
+
+    /** How far the level lies from what was expected beforehand, in its deviation; signed, positive below it. */
+    public double offBefore() {
+        return offBefore;
     }
 
     /** Logarithm of the likelihood of the readings, up to a constant. */

@@ -5,6 +5,7 @@ import hafthold.decide.StockAnswer;
 import hafthold.decide.StockMoisture;
 import hafthold.decide.StockVerdict;
 import hafthold.knife.StockBlock.Sealed;
+import hafthold.material.Family;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,6 +17,7 @@ import java.util.List;
  */
 record StockAdvice(BenchStyle style, StockAnswer answer) {
     private static final long MOST_TOGETHER = 12;
+    private static final long HOPELESS = 100;
     private static final double WIDE = 0.03;
     private static final double FEW = 60;
 
@@ -44,7 +46,7 @@ record StockAdvice(BenchStyle style, StockAnswer answer) {
                 .map(salt -> salt(salt, celsius))
                 .orElseGet(() -> style.say(
                         "stock.box.pack", "percent", Long.toString(answer.box().packPercent()))));
-        lines.add(style.say("stock.box.hygrometer", "balance", ""));
+        lines.add(style.say("stock.box.hygrometer"));
         return lines;
     }
 
@@ -66,6 +68,9 @@ record StockAdvice(BenchStyle style, StockAnswer answer) {
         List<String> lines = new ArrayList<>();
         StockMoisture moisture = answer.moisture().orElseThrow();
         StockWords words = words();
+        if (answer.block().sealed() == Sealed.ALL) {
+            return List.of(style.say("stock.balance.waxed", "point", words.grams(moisture.pointKilograms())));
+        }
         lines.add(style.say(
                 "stock.balance.ready",
                 "grams",
@@ -73,7 +78,7 @@ record StockAdvice(BenchStyle style, StockAnswer answer) {
                 "point",
                 words.grams(moisture.pointKilograms())));
         long together = moisture.weighTogether();
-        String step = words.grams(answer.store().balance().kilograms());
+        String step = words.step(answer.store().balance().kilograms());
         if (together <= 1) {
             lines.add(style.say("stock.balance.sees", "step", step));
         } else if (together <= MOST_TOGETHER) {
@@ -85,6 +90,8 @@ record StockAdvice(BenchStyle style, StockAnswer answer) {
                     Long.toString(together),
                     "grams",
                     words.shownGrams(together * moisture.telltaleKilograms())));
+        } else if (together > HOPELESS) {
+            return List.of(style.say("stock.balance.hopeless", "point", words.grams(moisture.pointKilograms())));
         } else {
             lines.add(style.say(
                     "stock.balance.blind",
@@ -107,7 +114,7 @@ record StockAdvice(BenchStyle style, StockAnswer answer) {
         if (answer.verdict() == StockVerdict.ODD) {
             return List.of(style.say("stock.next.odd"));
         }
-        if (!isTold && isWide && answer.block().coupon().isEmpty()) {
+        if (!isTold && isWide && isPlainWood() && answer.block().coupon().isEmpty()) {
             lines.add(style.say("stock.next.slice"));
         }
         if (!isTold && answer.block().weighings() == 0) {
@@ -123,6 +130,11 @@ record StockAdvice(BenchStyle style, StockAnswer answer) {
         }
         lines.add(style.say(isTold ? "stock.next.work" : "stock.next.wait"));
         return lines;
+    }
+
+    /** Resin, oil and horny tissue do not belong into an oven. */
+    private boolean isPlainWood() {
+        return answer.block().material().family() == Family.WOOD;
     }
 
     /** How sure that is, and what decides it. */

@@ -67,12 +67,17 @@ record StockPage(BenchStyle style, List<Finding> cautions, String input, String 
 
     private void moisture(PageFrame frame, StockAnswer answer, int number) {
         Markup page = frame.page();
-        page.open("section");
-        frame.chart(new StockCharts(style).course(answer, number));
-        page.close("section");
+        boolean isTold = answer.told().isPresent();
+        if (isTold) {
+            page.open("section");
+            frame.chart(new StockCharts(style).course(answer, number));
+            page.close("section");
+        }
         StockAdvice advice = new StockAdvice(style, answer);
         list(page, style.say("stock.heading.box"), advice.box());
-        list(page, style.say("stock.heading.balance"), advice.balance());
+        if (isTold) {
+            list(page, style.say("stock.heading.balance"), advice.balance());
+        }
         list(page, style.say("heading.to-do"), advice.next());
         if (!answer.block().readings().isEmpty()) {
             StockTables tables = new StockTables(style);
@@ -81,7 +86,9 @@ record StockPage(BenchStyle style, List<Finding> cautions, String input, String 
                     page, new NumbersTable(style.say("stock.caption.read"), tables.readHead(), tables.read(answer)));
             page.close("section");
         }
-        list(page, style.say("stock.heading.sure"), advice.sure());
+        if (isTold) {
+            list(page, style.say("stock.heading.sure"), advice.sure());
+        }
     }
 
     /** The look of the stamp, from the quietest verdict to the loudest. */

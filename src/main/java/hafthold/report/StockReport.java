@@ -27,7 +27,7 @@ public record StockReport(BenchStyle style, List<Finding> cautions, String input
     public Map<String, String> files(List<StockAnswer> answers) {
         Map<String, String> files = new LinkedHashMap<>();
         for (int i = 0; i < answers.size(); i++) {
-            if (answers.get(i).moisture().isPresent()) {
+            if (answers.get(i).told().isPresent()) {
                 ReportChart chart = new StockCharts(style).course(answers.get(i), i + 1);
                 files.put(chart.id() + ".svg", chart.fileSvg());
             }

@@ -29,19 +29,13 @@ record StockTables(BenchStyle style) {
             StockWords words = new StockWords(style, answer);
             rows.add(List.of(
                     answer.block().name(),
-                    answer.moisture()
-                            .map(StockMoisture::meanNow)
-                            .map(this::range)
-                            .orElse("–"),
-                    answer.moisture()
-                            .map(StockMoisture::coreNow)
-                            .map(this::range)
-                            .orElse("–"),
-                    answer.moisture()
+                    answer.told().map(StockMoisture::meanNow).map(this::range).orElse("–"),
+                    answer.told().map(StockMoisture::coreNow).map(this::range).orElse("–"),
+                    answer.told()
                             .map(StockMoisture::goal)
                             .map(goal -> style.percent(goal.value()))
                             .orElse("–"),
-                    answer.moisture().map(moisture -> ready(words, moisture)).orElse("–"),
+                    answer.told().map(moisture -> ready(words, moisture)).orElse("–"),
                     words.stamp()));
         }
         return rows;
@@ -81,7 +75,7 @@ record StockTables(BenchStyle style) {
                     reading.meter()
                             .map(moisture -> style.percent(moisture.fraction()))
                             .orElse("–"),
-                    answer.moisture()
+                    answer.told()
                             .flatMap(moisture -> moisture.past().stream()
                                     .filter(day -> day.on().equals(reading.on()))
                                     .findFirst())

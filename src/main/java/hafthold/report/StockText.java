@@ -3,6 +3,7 @@ package hafthold.report;
 import hafthold.decide.StockAnswer;
 import hafthold.source.Finding;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -48,14 +49,18 @@ public record StockText(BenchStyle style) {
         if (answer.moisture().isPresent()) {
             StockAdvice advice = new StockAdvice(style, answer);
             list(text, style.say("stock.heading.box"), advice.box());
-            list(text, style.say("stock.heading.balance"), advice.balance());
+            if (answer.told().isPresent()) {
+                list(text, style.say("stock.heading.balance"), advice.balance());
+            }
             list(text, style.say("heading.to-do"), advice.next());
             if (!answer.block().readings().isEmpty()) {
                 text.append(style.say("stock.caption.read")).append('\n');
                 table(text, READ, tables.readHead(), tables.read(answer));
                 text.append('\n');
             }
-            list(text, style.say("stock.heading.sure"), advice.sure());
+            if (answer.told().isPresent()) {
+                list(text, style.say("stock.heading.sure"), advice.sure());
+            }
         }
     }
 
@@ -93,7 +98,7 @@ public record StockText(BenchStyle style) {
 
     /** Names of the materials of the blocks by their ids. */
     static Map<String, String> names(List<StockAnswer> answers) {
-        Map<String, String> names = new java.util.LinkedHashMap<>();
+        Map<String, String> names = new LinkedHashMap<>();
         answers.forEach(answer -> {
             names.put(answer.block().material().id(), answer.block().material().name());
             names.put(answer.block().wood().id(), answer.block().wood().name());

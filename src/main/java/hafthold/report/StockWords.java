@@ -21,6 +21,7 @@ record StockWords(BenchStyle style, StockAnswer answer) {
     private static final double WEEKS_TOLD = 26;
     private static final double DAYS_A_WEEK = 7;
     private static final double DAYS_A_MONTH = 30.4;
+    private static final double GRAMS = 1000;
     private static final double A_TENTH = 0.1;
 
     /** Which block, and how it stands. */
@@ -33,8 +34,16 @@ record StockWords(BenchStyle style, StockAnswer answer) {
         if (answer.verdict() == StockVerdict.FILL_ONLY) {
             return new StockFillWords(style, answer).stamp();
         }
-        String called = style.say("stock.called." + answer.verdict().word());
+        String called = style.say(
+                isOnlyAtRest()
+                        ? "stock.called.at-rest"
+                        : "stock.called." + answer.verdict().word());
         return answer.sure() >= CERTAIN ? style.say("stock.stamp.certain", "verdict", called) : called;
+    }
+
+    /** Nobody said where the knives go: at rest where it lies is all that can be told. */
+    private boolean isOnlyAtRest() {
+        return answer.verdict() == StockVerdict.READY && answer.target().place().isEmpty();
     }
 
     /** What to do about it, and why, a few sentences. */
@@ -44,7 +53,10 @@ record StockWords(BenchStyle style, StockAnswer answer) {
 
     private String lead(StockMoisture moisture) {
         List<String> sentences = new ArrayList<>();
-        sentences.add(style.say("stock.lead." + answer.verdict().word()));
+        sentences.add(style.say(
+                isOnlyAtRest()
+                        ? "stock.lead.at-rest"
+                        : "stock.lead." + answer.verdict().word()));
         if (answer.verdict() == StockVerdict.ODD) {
             return sentences.get(0);
         }
@@ -56,7 +68,7 @@ record StockWords(BenchStyle style, StockAnswer answer) {
                     "wet",
                     hundred(moisture.chanceWet()),
                     "dry",
-                    hundred(1 - moisture.chanceReady() - moisture.chanceWet())));
+                    Long.toString(dryHundred(moisture))));
         }
         sentences.add(style.say(
                 "stock.lead.now",
@@ -82,16 +94,23 @@ record StockWords(BenchStyle style, StockAnswer answer) {
         return String.join(" ", sentences);
     }
 
+    /** What is left of a hundred, so that the three add up. */
+    private static long dryHundred(StockMoisture moisture) {
+        long told = Math.round(100 * moisture.chanceReady()) + Math.round(100 * moisture.chanceWet());
+        return Math.max(0, 100 - told);
+    }
+
     private String boxDate(StockMoisture moisture) {
         Days days = moisture.boxDays();
         if (Double.isInfinite(days.middle())) {
             return style.say("stock.lead.box-never", "humidity", boxHumidity());
         }
         LocalDate on = answer.block().today().plusDays(Math.round(days.middle()));
+        String box = answer.target().place().isPresent() ? "stock.lead.box" : "stock.lead.air";
         return days.middle() == 0
                 ? style.say("stock.lead.box-now", "humidity", boxHumidity(), "high", span(days.high()))
                 : style.say(
-                        "stock.lead.box",
+                        box,
                         "humidity",
                         boxHumidity(),
                         "span",
@@ -145,6 +164,9 @@ record StockWords(BenchStyle style, StockAnswer answer) {
         if (Double.isInfinite(days)) {
             return style.say("stock.span.beyond");
         }
+        if (days < 1) {
+            return style.say("stock.span.now");
+        }
         if (days <= DAYS_TOLD) {
             return style.counted("stock.span.days", Math.round(days));
         }
@@ -167,16 +189,21 @@ record StockWords(BenchStyle style, StockAnswer answer) {
                         Integer.toString(day.getYear()));
     }
 
-    /** A weight: whole grams from a hundred on, two decimals below ten. */
+    /** A step of a balance as it was told. */
+    String step(double kilograms) {
+        return style.say("stock.grams", "grams", style.plain(Math.rint(GRAMS * GRAMS * kilograms) / GRAMS));
+    }
+
+    /** A weight to a digit or two behind the point. */
     String grams(double kilograms) {
-        double grams = 1000 * kilograms;
+        double grams = GRAMS * kilograms;
         int decimals = grams < 0.1 ? 3 : grams < 10 ? 2 : 1;
         return style.say("stock.grams", "grams", style.fixed(grams, decimals));
     }
 
-    /** A weight as a balance would show it, in its steps, not rounded up. */
+    /** A weight to its first digit, never rounded up. */
     String shownGrams(double kilograms) {
-        double grams = 1000 * kilograms;
+        double grams = GRAMS * kilograms;
         double step = Math.pow(10, Math.floor(Math.log10(grams)));
         int decimals = (int) Math.max(0, -Math.round(Math.log10(step)));
         double down = Math.floor(grams / step + 1e-9) * step;

@@ -102,6 +102,11 @@ final class BlockPiece {
                 * water.isotherm().moistureFraction(Math.min(MOST_ACTIVITY, Math.max(0, humidityFraction)), celsius);
     }
 
+    /** Moisture content above which water stands free in it, kg/kg; infinite where it never does. */
+    double saturatedFraction() {
+        return saturated;
+    }
+
     private double diffusivity(double moistureFraction, double celsius) {
         return speed
                 * water.diffusivity().squareMetresPerSecond(Math.min(saturated, moistureFraction / sorption), celsius);

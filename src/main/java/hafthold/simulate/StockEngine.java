@@ -3,6 +3,7 @@ package hafthold.simulate;
 import hafthold.knife.StockBlock;
 import hafthold.knife.StockBlock.Sealed;
 import hafthold.knife.StockBlock.SoldAs;
+import hafthold.material.Family;
 import hafthold.numeric.ImportanceWeights;
 import hafthold.transport.BlockMoisture;
 import java.time.LocalDate;
@@ -104,7 +105,7 @@ public final class StockEngine {
 
     private StockSample sample(StockInputs inputs, boolean withCore) {
         BlockPiece piece = new BlockPiece(block, store, inputs);
-        BlockMoisture moisture = piece.uniform(wetOnce(inputs.of(StockInput.WET_ONCE)));
+        BlockMoisture moisture = piece.uniform(wetOnce(piece));
         dryBefore(piece, moisture);
         List<Double> mean = new ArrayList<>(List.of(moisture.meanFraction()));
         List<Double> core = new ArrayList<>();
@@ -122,12 +123,22 @@ public final class StockEngine {
         return new StockSample(piece, mean, core, readings.under(piece, mean), moisture);
     }
 
-    /** Moisture it had throughout at the beginning, by what the seller says (a judgement), kg/kg. */
-    private double wetOnce(double share) {
-        SoldAs said = block.soldAs() == SoldAs.UNKNOWN && block.sealed() == Sealed.ALL ? SoldAs.GREEN : block.soldAs();
-        double driest = said == SoldAs.KILN_DRIED ? 0.05 : said == SoldAs.GREEN ? 0.12 : 0.08;
-        double wettest = said == SoldAs.KILN_DRIED ? 0.16 : said == SoldAs.GREEN ? 0.70 : 0.30;
-        return driest + share * (wettest - driest);
+    /**
+     * Moisture it had throughout at the beginning, kg/kg, by what the seller says (a judgement): that at rest in air between
+     * two humidities, of green wood up to 70 %. Wood is dried before resin goes into it.
+     */
+    private double wetOnce(BlockPiece piece) {
+        double share = piece.inputs().of(StockInput.WET_ONCE);
+        boolean isDipped = block.soldAs() == SoldAs.UNKNOWN && block.sealed() == Sealed.ALL;
+        Family family = block.material().family();
+        if ((block.soldAs() == SoldAs.GREEN || isDipped) && family == Family.WOOD) {
+            return 0.12 + share * (0.70 - 0.12);
+        }
+        boolean isDried = block.soldAs() == SoldAs.KILN_DRIED;
+        double driest = family == Family.TREATED_WOOD ? 0.1 : isDried ? 0.25 : 0.40;
+        double dampest = family == Family.TREATED_WOOD ? 0.75 : isDried ? 0.80 : DAMPEST;
+        double low = piece.balance(driest, CELSIUS_BEFORE);
+        return low + share * (piece.balance(dampest, CELSIUS_BEFORE) - low);
     }
 
     /** Days it had dried before, a day to three years, green stock to three months (a judgement). */

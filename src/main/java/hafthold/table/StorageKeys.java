@@ -125,7 +125,7 @@ final class StorageKeys {
             Setting lives = setting.orElseGet(() -> {
                 findings.add(new Finding(
                         Finding.Kind.DEFAULT,
-                        "place",
+                        "all",
                         Message.of("note.stock.setting", Map.of("setting", Message.verbatim(usual.id())))));
                 return usual;
             });

@@ -359,6 +359,46 @@ class SecondLanguageTest {
         assertEquals(Bench.run(english).out(), Bench.run(pretend).out());
     }
 
+    /** The example, and blocks of which as little is said as may be, in every state a block can be in. */
+    @Test
+    void stockTellsOfBlocks() throws IOException {
+        Path blocks = folder.resolve("blocks.toml");
+        Files.writeString(blocks, Bench.run("stock", "--example").out());
+        assertNothingBut(
+                run("stock", blocks.toString(), "--samples", "200"),
+                "Walnut from the fair",
+                "Maple, a slice dried in the oven",
+                "Maple, a slice dried in",
+                "the oven",
+                "Stabilised burl",
+                "maple burl, resin in the lumens",
+                "sugar (hard) maple",
+                "maple-sugar",
+                "burl");
+        Files.writeString(blocks, """
+                [storage]
+                place = "oslo"
+                [[block]]
+                material = "walnut-black"
+                length = "120 mm"
+                width = "40 mm"
+                thickness = "30 mm"
+                sealed = "all"
+                reading = { on = 2026-03-01, weight = "95 g", meter = "14 %" }
+                [[block]]
+                material = "teak"
+                length = "120 mm"
+                width = "40 mm"
+                thickness = "30 mm"
+                reading = { on = 2026-03-01, weight = "900 g" }
+                """);
+        assertNothingBut(
+                run("stock", blocks.toString(), "--place", "singapore", "--samples", "200"),
+                "flat",
+                "shed",
+                "table salt (sodium chloride)");
+    }
+
     private Map<String, String> knife(String kind) throws IOException {
         Path knife = folder.resolve(kind + ".toml");
         Files.writeString(knife, Bench.run("fit", "--example", kind).out());

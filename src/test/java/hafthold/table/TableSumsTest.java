@@ -18,6 +18,7 @@ class TableSumsTest {
         "treatments.csv, 48, 3917.2600, 4382.4300, 4945.8100",
         "hybrids.csv, 16, 5.0700, 8.0000, 10.9300",
         "finishes.csv, 23, 126.3000, 378.4500, 580.1300",
+        "salts.csv, 60, 3586.3200, 3601.2600, 3616.2000",
         "events.csv, 21, 389.0, 468.0, 559.0"
     })
     void figuresAddUp(String name, int rows, double low, double value, double high) {
