@@ -225,6 +225,43 @@ class SecondLanguageTest {
     }
 
     @Test
+    void couponsTellOfFiguresAndWarnings() throws IOException {
+        Path strips = folder.resolve("strips.toml");
+        Files.writeString(strips, Bench.run("coupon", "--example").out() + """
+                [[coupon]]
+                name = "short odd"
+                material = "teak"
+                width = "20 mm"
+                thickness = "6 mm"
+                length = "60 mm"
+                balance = "1 g"
+                [[coupon.reading]]
+                humidity = "50 %"
+                weight = "9 g"
+                width = "20 mm"
+                [[coupon.reading]]
+                humidity = "55 %"
+                weight = "8 g"
+                width = "19 mm"
+                """);
+        assertNothingBut(
+                run("coupon", strips.toString(), "--samples", "600"),
+                "walnut strip 1",
+                "burl offcut",
+                "burl-of-the-old-stock",
+                "walnut-black",
+                "short odd",
+                "walnut for Yakutsk, edges in January",
+                "walnut for Yakutsk, edges in",
+                "beech for the boat, edges in August",
+                "beech for the boat, edges in",
+                "January",
+                "August",
+                "--out DIR",
+                "--tables DIR");
+    }
+
+    @Test
     void fitTellsOfAStack() throws IOException {
         assertNothingBut(knife("stack"), "Stack for a dry house", "duluth", "seasonal");
     }
