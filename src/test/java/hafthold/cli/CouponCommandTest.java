@@ -83,16 +83,15 @@ class CouponCommandTest {
 
     /** Flat and quarter strips by other figures than the book's, weighed and dried. */
     private static String bothStrips(String material) {
-        WaterUptake water = MaterialLibrary.read(TableSet.builtIn())
-                .plain(material)
-                .water()
-                .orElseThrow();
+        WaterUptake water =
+                MaterialLibrary.read(TableSet.builtIn()).plain(material).water().orElseThrow();
         double low = water.isotherm().moistureFraction(0.33, 20);
         double high = water.isotherm().moistureFraction(0.75, 20);
         StringBuilder text = new StringBuilder();
         for (String cut : new String[] {"flat", "quarter"}) {
             double strain = 1.1 * water.swelling().strain(cut.equals("flat") ? Axis.ACROSS : Axis.THROUGH, low, high);
-            text.append(String.format(Locale.ROOT, """
+            text.append(String.format(
+                    Locale.ROOT, """
                     [[coupon]]
                     name = "%s strip"
                     material = "%s"
@@ -155,8 +154,8 @@ class CouponCommandTest {
     }
 
     private static Bench compare(String material, String... more) {
-        List<String> words = new ArrayList<>(List.of(
-                "compare", "--place", "phoenix", "--material", material, "--cut", "flat", "--format", "json"));
+        List<String> words = new ArrayList<>(
+                List.of("compare", "--place", "phoenix", "--material", material, "--cut", "flat", "--format", "json"));
         words.addAll(List.of(more));
         return Bench.run(words.toArray(String[]::new));
     }
@@ -165,7 +164,10 @@ class CouponCommandTest {
     @Test
     void rowsGiveBackWhatWasMeasured() throws IOException {
         Path own = folder.resolve("own");
-        assertEquals(ExitCode.DONE, coupon(bothStrips("walnut-black").replace("own_name = \"my plank\"\n", ""), "--out", own.toString()).code());
+        assertEquals(
+                ExitCode.DONE,
+                coupon(bothStrips("walnut-black").replace("own_name = \"my plank\"\n", ""), "--out", own.toString())
+                        .code());
         Material book = MaterialLibrary.read(TableSet.builtIn()).plain("walnut-black");
         Material measured = MaterialLibrary.read(TableSet.with(own)).plain("walnut-black");
         assertEquals(Evidence.MEASURED, measured.evidence());

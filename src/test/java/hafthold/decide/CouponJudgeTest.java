@@ -35,7 +35,9 @@ class CouponJudgeTest {
     }
 
     private static boolean warns(CouponStudy study, String key) {
-        return study.warnings().stream().anyMatch(warning -> warning instanceof Message.Text text && text.key().equals(key));
+        return study.warnings().stream()
+                .anyMatch(warning ->
+                        warning instanceof Message.Text text && text.key().equals(key));
     }
 
     /** A single pair of scales on a kitchen scale of 1 g: a point of moisture is a fifth of a gram. It cannot tell. */
@@ -252,7 +254,15 @@ class CouponJudgeTest {
     void theSameSeedTellsTheSame() {
         double[] book = byTheBook(Axis.ACROSS, 60, 0.33, 0.75);
         Coupon strip = Coupons.strip(
-                Cut.FLAT, 60, 8, Coupons.FINE, 0, Coupons.reading(0, 0.33, 0, 60), Coupons.reading(0, 0.75, 0, book[2]));
-        assertEquals(Coupons.study(WALNUT, strip).figures(), Coupons.study(WALNUT, strip).figures());
+                Cut.FLAT,
+                60,
+                8,
+                Coupons.FINE,
+                0,
+                Coupons.reading(0, 0.33, 0, 60),
+                Coupons.reading(0, 0.75, 0, book[2]));
+        assertEquals(
+                Coupons.study(WALNUT, strip).figures(),
+                Coupons.study(WALNUT, strip).figures());
     }
 }

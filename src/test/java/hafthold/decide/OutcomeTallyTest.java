@@ -14,8 +14,7 @@ import org.junit.jupiter.api.Test;
 
 class OutcomeTallyTest {
     private static StepOutcome outcome(double predicted, double measured) {
-        return new StepOutcome(
-                "step", new Band(predicted - 0.03e-3, predicted, predicted + 0.03e-3), measured);
+        return new StepOutcome("step", new Band(predicted - 0.03e-3, predicted, predicted + 0.03e-3), measured);
     }
 
     private static List<StepOutcome> outcomes(int inside, int outside) {
@@ -35,9 +34,7 @@ class OutcomeTallyTest {
         OutcomeTally tally = OutcomeTally.of(outcomes(8, 2));
         assertEquals(0.8, tally.insideShare().value(), 1e-12);
         assertEquals(
-                0.1,
-                1 - new BinomialDistribution(null, 10, tally.insideShare().low()).cumulativeProbability(7),
-                1e-6);
+                0.1, 1 - new BinomialDistribution(null, 10, tally.insideShare().low()).cumulativeProbability(7), 1e-6);
         assertEquals(
                 0.1, new BinomialDistribution(null, 10, tally.insideShare().high()).cumulativeProbability(8), 1e-6);
     }

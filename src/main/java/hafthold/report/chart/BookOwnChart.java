@@ -66,12 +66,7 @@ public record BookOwnChart(
         for (int i = 0; i < rows.size(); i++) {
             double base = i * (double) ROW + format.fontSize() + 3;
             sheet.text(SIDE, base, Anchor.START, Ink.TEXT, label(rows.get(i), format));
-            sheet.strongText(
-                    format.width() - (double) SIDE,
-                    base,
-                    Anchor.END,
-                    Ink.TEXT,
-                    note(rows.get(i), format));
+            sheet.strongText(format.width() - (double) SIDE, base, Anchor.END, Ink.TEXT, note(rows.get(i), format));
         }
         axis(sheet, format, x, width, height);
         key(sheet, format, height + FOOT - 8.0);
