@@ -36,16 +36,18 @@ public record OutcomeTally(List<StepOutcome> outcomes, int inside, Band insideSh
     /** Counts. */
     public static OutcomeTally of(List<StepOutcome> outcomes) {
         int inside = (int) outcomes.stream().filter(StepOutcome::inside).count();
-        ConfidenceInterval interval = new ClopperPearsonInterval().createInterval(outcomes.size(), inside, CONFIDENCE);
-        double share = (double) inside / outcomes.size();
-        return new OutcomeTally(
-                List.copyOf(outcomes),
-                inside,
-                new Band(
-                        Math.min(share, inside == 0 ? 0 : interval.getLowerBound()),
-                        share,
-                        Math.max(share, inside == outcomes.size() ? 1 : interval.getUpperBound())),
-                factor(outcomes));
+        return new OutcomeTally(List.copyOf(outcomes), inside, share(outcomes.size(), inside), factor(outcomes));
+    }
+
+    /** With none or all inside one end is open, and the other has a closed form. */
+    private static Band share(int count, int inside) {
+        double tail = (1 - CONFIDENCE) / 2;
+        if (inside == 0 || inside == count) {
+            double end = Math.pow(tail, 1.0 / count);
+            return inside == 0 ? new Band(0, 0, 1 - end) : new Band(end, 1, 1);
+        }
+        ConfidenceInterval interval = new ClopperPearsonInterval().createInterval(count, inside, CONFIDENCE);
+        return new Band(interval.getLowerBound(), (double) inside / count, interval.getUpperBound());
     }
 
     private static Optional<Band> factor(List<StepOutcome> outcomes) {

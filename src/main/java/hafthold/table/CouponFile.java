@@ -243,10 +243,7 @@ public record CouponFile(List<Coupon> coupons, List<StepOutcome> outcomes, List<
                 throw section.fault("lay", "the time since the reading before, which was " + days + " days earlier");
             }
         }
-        if (told.isEmpty()) {
-            section.note("lay", Message.of(isFirst ? "taken.at-rest-first" : "taken.at-rest"));
-        }
-        return told;
+        return section.orNone("lay", told, Message.of(isFirst ? "taken.at-rest-first" : "taken.at-rest"));
     }
 
     private static Optional<Length> size(TomlSection section, CouponSide side, Length about) {

@@ -8,6 +8,7 @@ import hafthold.report.PretendLanguage;
 import hafthold.source.Finding;
 import hafthold.table.BuildFile;
 import hafthold.table.ClaimFile;
+import hafthold.table.CouponFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -223,6 +224,44 @@ class SecondLanguageTest {
         assertNothingBut(
                 run("fit", least.toString(), "--place", "singapore", "--samples", "1", "--event", "dishwasher"),
                 typed(BuildFile.read(least).findings()));
+    }
+
+    @Test
+    void couponsTellOfFiguresAndWarnings() throws IOException {
+        Path strips = folder.resolve("strips.toml");
+        Files.writeString(strips, Bench.run("coupon", "--example").out() + """
+                [[coupon]]
+                name = "short odd"
+                material = "teak"
+                width = "20 mm"
+                thickness = "6 mm"
+                length = "60 mm"
+                balance = "1 g"
+                [[coupon.reading]]
+                humidity = "50 %"
+                weight = "9 g"
+                width = "20 mm"
+                [[coupon.reading]]
+                humidity = "55 %"
+                weight = "8 g"
+                width = "19 mm"
+                """);
+        Stream<String> keys = Stream.concat(
+                CouponFile.read(strips).findings().stream().map(Finding::subject),
+                Stream.of(
+                        "coupon.cut",
+                        "walnut strip 1",
+                        "burl offcut",
+                        "burl-of-the-old-stock",
+                        "walnut-black",
+                        "short odd",
+                        "walnut for Yakutsk, edges in January",
+                        "walnut for Yakutsk, edges in",
+                        "beech for the boat, edges in August",
+                        "beech for the boat, edges in",
+                        "January",
+                        "August"));
+        assertNothingBut(run("coupon", strips.toString(), "--samples", "600"), keys.toArray(String[]::new));
     }
 
     @Test

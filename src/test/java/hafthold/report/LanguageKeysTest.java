@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hafthold.air.Setting;
 import hafthold.material.Property;
 import hafthold.source.Evidence;
+import hafthold.source.Finding;
 import hafthold.source.Message;
 import hafthold.table.BuildFile;
 import hafthold.table.CautionTable;
 import hafthold.table.ClaimFile;
+import hafthold.table.CouponFile;
 import hafthold.table.EventTable;
 import hafthold.table.TableSet;
 import java.io.IOException;
@@ -120,13 +122,32 @@ class LanguageKeysTest {
         Path file = folder.resolve("returned.toml");
         Files.writeString(file, scales + "[bench]\nback = 2026-08-01\n" + measured);
         told.addAll(silent(ClaimFile.read(file).build()));
+        Path strip = folder.resolve("coupons.toml");
+        Files.writeString(strip, """
+                [[coupon]]
+                material = "teak"
+                width = "60 mm"
+                thickness = "6 mm"
+                length = "120 mm"
+                [[coupon.reading]]
+                humidity = "33 %"
+                weight = "20 g"
+                [[coupon.reading]]
+                humidity = "75 %"
+                width = "60 mm"
+                """);
+        told.addAll(silent(CouponFile.read(strip).findings()));
         Set<String> texts = new TreeSet<>(KEYS);
         texts.removeIf(key -> !key.startsWith("build-file."));
         assertEquals(texts, told);
     }
 
     private static List<String> silent(BuildFile file) {
-        return file.findings().stream()
+        return silent(file.findings());
+    }
+
+    private static List<String> silent(List<Finding> findings) {
+        return findings.stream()
                 .map(finding -> (Message.Text) finding.message())
                 .map(silence -> ((Message.Text) silence.filling().get("what")).key())
                 .toList();

@@ -66,21 +66,21 @@ public record BookOwnChart(
         for (int i = 0; i < rows.size(); i++) {
             double base = i * (double) ROW + format.fontSize() + 3;
             sheet.text(SIDE, base, Anchor.START, Ink.TEXT, label(rows.get(i), format));
-            sheet.strongText(
-                    format.width() - (double) SIDE,
-                    base,
-                    Anchor.END,
-                    Ink.TEXT,
-                    rows.get(i).note());
+            sheet.strongText(format.width() - (double) SIDE, base, Anchor.END, Ink.TEXT, note(rows.get(i), format));
         }
         axis(sheet, format, x, width, height);
         key(sheet, format, height + FOOT - 8.0);
         return sheet;
     }
 
+    /** A phone has room for the label alone; the numbers stand below the picture. */
+    private static String note(BookOwnRow row, SheetFormat format) {
+        return format == SheetFormat.WIDE ? row.note() : "";
+    }
+
     /** As much of a label as there is room for. */
     private static String label(BookOwnRow row, SheetFormat format) {
-        double room = format.width() - 3.0 * SIDE - format.widthOf(row.note());
+        double room = format.width() - 3.0 * SIDE - format.widthOf(note(row, format));
         int characters = (int) (room / format.widthOf("x"));
         return row.label().length() <= characters
                 ? row.label()
