@@ -25,9 +25,6 @@ import hafthold.table.KnifeFile;
 import hafthold.table.LimitTable;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.TableSet;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -37,7 +34,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Judges a returned knife. */
@@ -54,14 +50,8 @@ final class ClaimCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "FILE",
-            description = "the knife and what was measured, as a TOML file; --example prints one to start from")
-    private Path file;
-
-    @Option(names = "--example", description = "prints a commented file that this command accepts")
-    private boolean example;
+    @Mixin
+    private FileOptions files;
 
     @Mixin
     private WhereOptions where;
@@ -83,14 +73,11 @@ final class ClaimCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (example) {
+        if (files.wantsExample()) {
             spec.commandLine().getOut().print(ClaimFile.example());
             return ExitCode.DONE;
         }
-        if (file == null) {
-            throw new WrongUsageException(
-                    "which knife? Name its file; 'hafthold claim --example' prints one to start from");
-        }
+        Path file = files.file("claim", "knife");
         OutputFormat form = output.form("claim", OutputFormat.TEXT, OutputFormat.JSON, OutputFormat.CSV);
         BenchStyle style = styles.style();
         TableSet set = tables.open();
@@ -111,9 +98,16 @@ final class ClaimCommand implements Callable<Integer> {
                             case TEXT, MARKDOWN -> new ClaimText(style).of(claim);
                         });
         List<Finding> cautions = CautionTable.read(set).with(FitFindings.materials(knife));
-        output.folder()
-                .ifPresent(folder ->
-                        spec.commandLine().getErr().println("report: " + write(folder, claim, style, set, cautions)));
+        output.report(
+                spec.commandLine().getErr(),
+                ClaimReport.PAGE,
+                () -> new ClaimReport(
+                                style,
+                                LimitTable.read(set),
+                                cautions,
+                                FileOptions.text(file),
+                                TypedCommand.of(spec.commandLine().getParseResult(), where.stays()))
+                        .files(claim));
         CautionLines.of(style, cautions, FitFindings.materials(knife))
                 .forEach(spec.commandLine().getErr()::println);
         return check && claim.verdict() != ClaimVerdict.WEATHER ? ExitCode.ADVERSE_VERDICT : ExitCode.DONE;
@@ -161,22 +155,5 @@ final class ClaimCommand implements Callable<Integer> {
                 .filter(event ->
                         event.phases().stream().noneMatch(phase -> phase.around() instanceof EventPhase.ClosedBag))
                 .toList();
-    }
-
-    private String write(Path folder, Claim claim, BenchStyle style, TableSet set, List<Finding> cautions) {
-        try {
-            OutputOptions.write(
-                    folder,
-                    new ClaimReport(
-                                    style,
-                                    LimitTable.read(set),
-                                    cautions,
-                                    Files.readString(file),
-                                    TypedCommand.of(spec.commandLine().getParseResult(), where.stays()))
-                            .files(claim));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return folder.resolve(ClaimReport.PAGE).toString();
     }
 }

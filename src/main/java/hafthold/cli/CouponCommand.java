@@ -22,9 +22,6 @@ import hafthold.table.CouponStock;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.OwnTables;
 import hafthold.table.TableSet;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -38,7 +35,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Weighs the tables by what the shop measured itself. */
@@ -58,14 +54,8 @@ final class CouponCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "FILE",
-            description = "the coupons and what was read, as a TOML file; --example prints one to start from")
-    private Path file;
-
-    @Option(names = "--example", description = "prints a commented file that this command accepts")
-    private boolean example;
+    @Mixin
+    private FileOptions files;
 
     @Mixin
     private SamplingOptions sampling;
@@ -87,14 +77,11 @@ final class CouponCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (example) {
+        if (files.wantsExample()) {
             spec.commandLine().getOut().print(CouponFile.example());
             return ExitCode.DONE;
         }
-        if (file == null) {
-            throw new WrongUsageException(
-                    "which coupons? Name their file; 'hafthold coupon --example' prints one to start from");
-        }
+        Path file = files.file("coupon", "coupons");
         OutputFormat form = output.form("coupon", OutputFormat.TEXT, OutputFormat.JSON, OutputFormat.CSV);
         BenchStyle style = styles.style();
         TableSet set = tables.open();
@@ -115,9 +102,7 @@ final class CouponCommand implements Callable<Integer> {
                             case TEXT, MARKDOWN -> new CouponText(style).of(answer);
                         });
         List<Finding> cautions = cautions(set, stocks);
-        output.folder()
-                .ifPresent(folder ->
-                        spec.commandLine().getErr().println("report: " + write(folder, answer, style, cautions)));
+        output.report(spec.commandLine().getErr(), CouponReport.PAGE, () -> report(answer, file, style, cautions));
         CautionLines.of(
                         style,
                         cautions,
@@ -175,24 +160,19 @@ final class CouponCommand implements Callable<Integer> {
                         .isPresent();
     }
 
-    private String write(Path folder, CouponAnswer answer, BenchStyle style, List<Finding> cautions) {
-        try {
-            Map<String, String> files = new LinkedHashMap<>(new CouponReport(
-                            style,
-                            cautions,
-                            Files.readString(file),
-                            TypedCommand.of(spec.commandLine().getParseResult(), Optional.empty()))
-                    .files(answer));
-            files.putAll(ownTables(answer));
-            OutputOptions.write(folder, files);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return folder.resolve(CouponReport.PAGE).toString();
+    private Map<String, String> report(CouponAnswer answer, Path file, BenchStyle style, List<Finding> cautions) {
+        Map<String, String> written = new LinkedHashMap<>(new CouponReport(
+                        style,
+                        cautions,
+                        FileOptions.text(file),
+                        TypedCommand.of(spec.commandLine().getParseResult(), Optional.empty()))
+                .files(answer));
+        written.putAll(ownTables(answer, file));
+        return written;
     }
 
     /** Tables of the shop's own; none where nothing was told, or where it does not go together. */
-    private Map<String, String> ownTables(CouponAnswer answer) {
+    private static Map<String, String> ownTables(CouponAnswer answer, Path file) {
         OwnTables own = new OwnTables();
         boolean hasAny = false;
         for (CouponStudy study : answer.studies()) {

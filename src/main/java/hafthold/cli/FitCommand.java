@@ -8,7 +8,6 @@ import hafthold.decide.KnifeFit;
 import hafthold.decide.KnifeJudge;
 import hafthold.decide.Offer;
 import hafthold.decide.Verdict;
-import hafthold.knife.FitLimits;
 import hafthold.knife.FullTangKnife;
 import hafthold.knife.Knife;
 import hafthold.knife.TangStackKnife;
@@ -32,9 +31,6 @@ import hafthold.table.LimitTable;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.PlaceTable;
 import hafthold.table.TableSet;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -136,10 +132,16 @@ final class FitCommand implements Callable<Integer> {
                             case TEXT, CSV -> new FitText(style).of(answer);
                         });
         List<Finding> cautions = CautionTable.read(set).with(FitFindings.materials(read.knife()));
-        output.folder()
-                .ifPresent(folder -> spec.commandLine()
-                        .getErr()
-                        .println("report: " + write(folder, answer, style, LimitTable.read(set), cautions)));
+        output.report(
+                spec.commandLine().getErr(),
+                FitReport.PAGE,
+                () -> new FitReport(
+                                style,
+                                LimitTable.read(set),
+                                cautions,
+                                FileOptions.text(file),
+                                TypedCommand.of(spec.commandLine().getParseResult(), where.stays()))
+                        .files(answer));
         List<Finding> minded = new ArrayList<>(EventOptions.cautions(events.schedule(set, destination)));
         minded.addAll(cautions);
         CautionLines.of(style, minded, FitFindings.materials(read.knife()))
@@ -170,18 +172,6 @@ final class FitCommand implements Callable<Integer> {
         } catch (CompletionException e) {
             throw e.getCause() instanceof RuntimeException fault ? fault : e;
         }
-    }
-
-    /** Writes page, pictures, text and figures, whole or not at all; returns the page. */
-    private Path write(Path folder, EventFit fit, BenchStyle style, List<FitLimits> limits, List<Finding> cautions) {
-        String command = TypedCommand.of(spec.commandLine().getParseResult(), where.stays());
-        try {
-            OutputOptions.write(
-                    folder, new FitReport(style, limits, cautions, Files.readString(file), command).files(fit));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return folder.resolve(FitReport.PAGE);
     }
 
     private String exampleText() {

@@ -2,12 +2,14 @@ package hafthold.cli;
 
 import hafthold.report.ReportFolder;
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Option;
 
@@ -45,6 +47,20 @@ final class OutputOptions {
     /** Where a report goes. */
     Optional<Path> folder() {
         return Optional.ofNullable(folder);
+    }
+
+    /**
+     * Writes the report that was asked for, if one was, and says where its page lies.
+     *
+     * @param err takes the word of it
+     * @param page name of the page among the files
+     * @param files by name
+     */
+    void report(PrintWriter err, String page, Supplier<Map<String, String>> files) {
+        folder().ifPresent(into -> {
+            write(into, files.get());
+            err.println("report: " + into.resolve(page));
+        });
     }
 
     /** Writes files into a folder, all of them or none. */

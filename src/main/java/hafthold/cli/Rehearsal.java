@@ -2,6 +2,8 @@ package hafthold.cli;
 
 import hafthold.table.BuildFile;
 import hafthold.table.ClaimFile;
+import hafthold.table.CouponFile;
+import hafthold.table.StockFile;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Writer;
@@ -21,6 +23,8 @@ public final class Rehearsal {
         try {
             Path knife = Files.writeString(folder.resolve("knife.toml"), BuildFile.example());
             Path returned = Files.writeString(folder.resolve("returned.toml"), ClaimFile.example());
+            Path shelf = Files.writeString(folder.resolve("stock.toml"), StockFile.example());
+            Path strips = Files.writeString(folder.resolve("coupons.toml"), CouponFile.example());
             String out = folder.resolve("report").toString();
             PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
             for (List<String> command : List.of(
@@ -29,6 +33,18 @@ public final class Rehearsal {
                     List.of("card", "--place", "singapore", "--material", "walnut-black", "--out", out),
                     List.of("fit", knife.toString()),
                     List.of("claim", returned.toString(), "--samples", "30"),
+                    List.of(
+                            "season",
+                            "--place",
+                            "oslo",
+                            "--shop-place",
+                            "oslo",
+                            "--material",
+                            "walnut-black",
+                            "--samples",
+                            "30"),
+                    List.of("stock", shelf.toString(), "--samples", "100"),
+                    List.of("coupon", strips.toString(), "--samples", "500"),
                     List.of("places"))) {
                 Hafthold.run(nowhere, nowhere, command.toArray(String[]::new));
             }

@@ -23,7 +23,6 @@ import hafthold.table.PlaceTable;
 import hafthold.table.SeasonTable;
 import hafthold.table.TableSet;
 import hafthold.table.UnknownIdException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -124,10 +123,16 @@ final class SeasonCommand implements Callable<Integer> {
         CautionTable table = CautionTable.read(set);
         List<Finding> cautions = new ArrayList<>(table.with(materials));
         cautions.addAll(table.taken(OrderOptions.USUAL_PIN));
-        output.folder()
-                .ifPresent(folder -> spec.commandLine()
-                        .getErr()
-                        .println("report: " + write(folder, season, style, classes, cautions)));
+        output.report(
+                spec.commandLine().getErr(),
+                SeasonReport.PAGE,
+                () -> new SeasonReport(
+                                style,
+                                classes,
+                                work,
+                                cautions,
+                                TypedCommand.of(spec.commandLine().getParseResult()))
+                        .files(season));
         CautionLines.of(style, cautions, materials).forEach(spec.commandLine().getErr()::println);
         return check && !season.isGo() ? ExitCode.ADVERSE_VERDICT : ExitCode.DONE;
     }
@@ -161,19 +166,5 @@ final class SeasonCommand implements Callable<Integer> {
                         today == null ? LocalDate.now(ZoneId.systemDefault()) : today,
                         candidates,
                         findings);
-    }
-
-    private String write(
-            Path folder, Season season, BenchStyle style, List<FitLimits> classes, List<Finding> cautions) {
-        OutputOptions.write(
-                folder,
-                new SeasonReport(
-                                style,
-                                classes,
-                                work,
-                                cautions,
-                                TypedCommand.of(spec.commandLine().getParseResult()))
-                        .files(season));
-        return folder.resolve(SeasonReport.PAGE).toString();
     }
 }

@@ -26,9 +26,6 @@ import hafthold.table.PlaceTable;
 import hafthold.table.SaltTable;
 import hafthold.table.StockFile;
 import hafthold.table.TableSet;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,7 +36,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Judges blocks on the shelf. */
@@ -58,14 +54,8 @@ final class StockCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "FILE",
-            description = "the blocks, as a TOML file; --example prints one to start from")
-    private Path file;
-
-    @Option(names = "--example", description = "prints a commented file that this command accepts")
-    private boolean example;
+    @Mixin
+    private FileOptions files;
 
     @Mixin
     private WhereOptions where;
@@ -87,14 +77,11 @@ final class StockCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (example) {
+        if (files.wantsExample()) {
             spec.commandLine().getOut().print(StockFile.example());
             return ExitCode.DONE;
         }
-        if (file == null) {
-            throw new WrongUsageException(
-                    "which blocks? Name their file; 'hafthold stock --example' prints one to start from");
-        }
+        Path file = files.file("stock", "blocks");
         OutputFormat form = output.form("stock", OutputFormat.TEXT, OutputFormat.JSON, OutputFormat.CSV);
         BenchStyle style = styles.style();
         TableSet set = tables.open();
@@ -113,9 +100,15 @@ final class StockCommand implements Callable<Integer> {
                 .distinct()
                 .toList();
         List<Finding> cautions = CautionTable.read(set).with(materials);
-        output.folder()
-                .ifPresent(folder ->
-                        spec.commandLine().getErr().println("report: " + write(folder, answers, style, cautions)));
+        output.report(
+                spec.commandLine().getErr(),
+                StockReport.PAGE,
+                () -> new StockReport(
+                                style,
+                                cautions,
+                                FileOptions.text(file),
+                                TypedCommand.of(spec.commandLine().getParseResult(), where.stays()))
+                        .files(answers));
         CautionLines.of(style, cautions, materials).forEach(spec.commandLine().getErr()::println);
         boolean isReady = answers.stream().allMatch(answer -> answer.verdict() == StockVerdict.READY);
         return check && !isReady ? ExitCode.ADVERSE_VERDICT : ExitCode.DONE;
@@ -173,21 +166,5 @@ final class StockCommand implements Callable<Integer> {
                 named.or(() -> told.goesTo().map(goal -> Destination.of(goal.place(), where.lives(goal::setting))));
         goesTo.ifPresent(destination -> findings.add(destination.setting().finding()));
         return goesTo;
-    }
-
-    private String write(Path folder, List<StockAnswer> answers, BenchStyle style, List<Finding> cautions) {
-        try {
-            OutputOptions.write(
-                    folder,
-                    new StockReport(
-                                    style,
-                                    cautions,
-                                    Files.readString(file),
-                                    TypedCommand.of(spec.commandLine().getParseResult(), where.stays()))
-                            .files(answers));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return folder.resolve(StockReport.PAGE).toString();
     }
 }

@@ -59,7 +59,7 @@ record CouponCharts(BenchStyle style, CouponStudy study, int number) {
                 rows,
                 PERCENT,
                 "",
-                new NumbersTable(style.say("coupon.caption.figures"), tables.figuresHead(), tables.figures()));
+                new NumbersTable(tables.figuresCaption(), tables.figuresHead(), tables.figures()));
     }
 
     private static Band share(Band band, double of) {
@@ -100,7 +100,7 @@ record CouponCharts(BenchStyle style, CouponStudy study, int number) {
                 rows,
                 0,
                 style.say("coupon.key.measured"),
-                new NumbersTable(style.say("coupon.caption.readings"), tables.readingsHead(), tables.readings())));
+                new NumbersTable(tables.readingsCaption(), tables.readingsHead(), tables.readings())));
     }
 
     private static Band change(Band band, double from) {

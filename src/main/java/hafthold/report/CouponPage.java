@@ -39,8 +39,7 @@ record CouponPage(BenchStyle style, List<Finding> cautions, String input, String
         page.open("section").element("h2", words.title());
         page.element("p", words.verdict(), "class", "lead");
         list(page, style.say("coupon.heading.warnings"), words.warnings());
-        PageFrame.numbers(
-                page, new NumbersTable(style.say("coupon.caption.figures"), tables.figuresHead(), tables.figures()));
+        PageFrame.numbers(page, new NumbersTable(tables.figuresCaption(), tables.figuresHead(), tables.figures()));
         list(page, style.say("coupon.heading.settling"), words.settling());
         list(page, style.say("coupon.heading.plans"), words.plans());
         list(page, style.say("coupon.heading.use"), words.use().stream().toList());

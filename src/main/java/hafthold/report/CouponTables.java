@@ -16,6 +16,16 @@ record CouponTables(BenchStyle style, CouponStudy study) {
     private static final int WEIGHT_DECIMALS = 3;
     private static final double GRAMS = 1000;
 
+    /** What the figures are of; each material has a table of its own. */
+    String figuresCaption() {
+        return style.say("coupon.caption.figures", "material", study.material().name());
+    }
+
+    /** Likewise of the readings. */
+    String readingsCaption() {
+        return style.say("coupon.caption.readings", "material", study.material().name());
+    }
+
     /** Headings of the figures. */
     List<String> figuresHead() {
         return style.heads("figure", "unit", "book", "own", "as-sure");

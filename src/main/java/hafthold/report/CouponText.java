@@ -42,12 +42,12 @@ public record CouponText(BenchStyle style) {
         text.append(words.title()).append("\n\n");
         text.append(Paragraph.hanging("", words.verdict(), WIDTH)).append('\n');
         list(text, style.say("coupon.heading.warnings"), words.warnings());
-        text.append(style.say("coupon.caption.figures")).append('\n');
+        text.append(tables.figuresCaption()).append('\n');
         table(text, FIGURES, tables.figuresHead(), tables.figures());
         list(text, style.say("coupon.heading.settling"), words.settling());
         list(text, style.say("coupon.heading.plans"), words.plans());
         list(text, style.say("coupon.heading.use"), words.use().stream().toList());
-        text.append(style.say("coupon.caption.readings")).append('\n');
+        text.append(tables.readingsCaption()).append('\n');
         table(text, READINGS, tables.readingsHead(), tables.readings());
     }
 

@@ -166,7 +166,8 @@ record SeasonCharts(BenchStyle style, Season season, List<FitLimits> limits, Str
             rows.add(List.of(style.month(month), style.percent(mean.of(month)), style.percent(surface.of(month))));
         }
         return new NumbersTable(
-                style.say("season.chart.bench.caption"),
+                style.say(
+                        "season.chart.bench.caption", "material", answer.scale().name()),
                 List.of(style.say("head.month"), style.say("season.chart.mean"), style.say("season.chart.surface")),
                 rows);
     }
@@ -174,6 +175,8 @@ record SeasonCharts(BenchStyle style, Season season, List<FitLimits> limits, Str
     private NumbersTable stepNumbers(SeasonAnswer answer) {
         SeasonTables tables = new SeasonTables(style, season);
         return new NumbersTable(
-                style.say("season.caption.year", "unit", style.unit()), tables.yearHead(), tables.weeks(answer));
+                style.say("season.caption.year", "material", answer.scale().name(), "unit", style.unit()),
+                tables.yearHead(),
+                tables.weeks(answer));
     }
 }

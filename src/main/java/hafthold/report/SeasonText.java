@@ -36,7 +36,7 @@ public record SeasonText(BenchStyle style) {
             SeasonAnswer only = season.answers().get(0);
             table(
                     text,
-                    style.say("season.caption.year", "unit", style.unit()),
+                    style.say("season.caption.year", "material", only.scale().name(), "unit", style.unit()),
                     YEAR,
                     tables.yearHead(),
                     tables.months(only));

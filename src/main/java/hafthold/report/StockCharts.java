@@ -109,7 +109,8 @@ record StockCharts(BenchStyle style) {
                     style.percent(day.core().high())));
         }
         return new NumbersTable(
-                style.say("stock.course.caption"),
+                style.say(
+                        "stock.course.caption", "block", words.answer().block().name()),
                 Stream.of("day", "mean", "mean-low", "mean-high", "core", "core-low", "core-high")
                         .map(key -> style.say("stock.head." + key))
                         .toList(),

@@ -83,7 +83,14 @@ record StockPage(BenchStyle style, List<Finding> cautions, String input, String 
             StockTables tables = new StockTables(style);
             page.open("section").element("h2", style.say("stock.heading.read"));
             PageFrame.numbers(
-                    page, new NumbersTable(style.say("stock.caption.read"), tables.readHead(), tables.read(answer)));
+                    page,
+                    new NumbersTable(
+                            style.say(
+                                    "stock.caption.read",
+                                    "block",
+                                    answer.block().name()),
+                            tables.readHead(),
+                            tables.read(answer)));
             page.close("section");
         }
         if (isTold) {

@@ -54,7 +54,9 @@ public record StockText(BenchStyle style) {
             }
             list(text, style.say("heading.to-do"), advice.next());
             if (!answer.block().readings().isEmpty()) {
-                text.append(style.say("stock.caption.read")).append('\n');
+                text.append(style.say(
+                                "stock.caption.read", "block", answer.block().name()))
+                        .append('\n');
                 table(text, READ, tables.readHead(), tables.read(answer));
                 text.append('\n');
             }

@@ -109,7 +109,7 @@ class StockCommandTest {
             delimiter = '|',
             value = {
                 "weight = 97 | block[1].reading[1].weight | write \"97 g\"",
-                "weight = \"97 mm\" | block[1].reading[1].weight | a number and a unit (g, kg, oz)",
+                "weight = \"97 mm\" | block[1].reading[1].weight | a number and a unit (g, kg, oz, gr)",
                 "weigth = \"97 g\" | block[1].reading[1].weigth | did you mean weight?",
                 "humidity = \"40 %\" | block[1].reading[1].on | nothing was read on that day",
                 "meter = \"400 %\" | block[1].reading[1].meter | a moisture content",

@@ -100,6 +100,7 @@ public record BookOwnChart(
         Span y = new Span(BigDecimal.valueOf(-height), BigDecimal.ZERO, BigDecimal.ONE);
         XYChart chart = HouseStyle.barePlot(width, height, x, y);
         List<double[]> grid = new ArrayList<>();
+        List<double[]> levels = new ArrayList<>();
         List<double[]> book = new ArrayList<>();
         List<double[]> own = new ArrayList<>();
         List<double[]> ends = new ArrayList<>();
@@ -111,6 +112,7 @@ public record BookOwnChart(
             for (BigDecimal tick : x.ticks()) {
                 grid.add(new double[] {tick.doubleValue(), at + BAR, tick.doubleValue(), at - BAR});
             }
+            levels.add(new double[] {level, at + BAR, level, at - BAR}); // in pieces, so that it crosses no label
             book.add(new double[] {row.book().low(), at, row.book().high(), at});
             row.own().ifPresent(band -> {
                 own.add(new double[] {band.low(), at, band.high(), at});
@@ -123,9 +125,7 @@ public record BookOwnChart(
         BasicStroke fine = HouseStyle.solid(1);
         HouseStyle.strokes(chart, "grid", Ink.GRID, fine, grid);
         HouseStyle.strokes(chart, "book", Ink.SCALE, HouseStyle.solid(BAR), book);
-        HouseStyle.strokes(
-                chart, "level", Ink.STEEL, HouseStyle.dashed(1.4, 5, 3), List.of(new double[] {level, 0, level, -height
-                }));
+        HouseStyle.strokes(chart, "level", Ink.STEEL, HouseStyle.solid(1.4), levels);
         HouseStyle.strokes(chart, "own", Ink.FIRST, HouseStyle.solid(2.4), own);
         HouseStyle.marks(chart, "ends", Ink.FIRST, EndMark.upright(), ends);
         if (words.measured().isEmpty()) {
