@@ -64,11 +64,11 @@ record StockWords(BenchStyle style, StockAnswer answer) {
             sentences.add(style.say(
                     "stock.lead.chances",
                     "ready",
-                    hundred(moisture.chanceReady()),
+                    Long.toString(readyHundred(moisture)),
                     "wet",
-                    hundred(moisture.chanceWet()),
+                    Long.toString(wetHundred(moisture)),
                     "dry",
-                    Long.toString(dryHundred(moisture))));
+                    Long.toString(100 - readyHundred(moisture) - wetHundred(moisture))));
         }
         sentences.add(style.say(
                 "stock.lead.now",
@@ -95,9 +95,13 @@ record StockWords(BenchStyle style, StockAnswer answer) {
     }
 
     /** What is left of a hundred, so that the three add up. */
-    private static long dryHundred(StockMoisture moisture) {
-        long told = Math.round(100 * moisture.chanceReady()) + Math.round(100 * moisture.chanceWet());
-        return Math.max(0, 100 - told);
+    private static long readyHundred(StockMoisture moisture) {
+        return Math.round(100 * moisture.chanceReady());
+    }
+
+    /** Halves are not rounded up twice: the three make a hundred. */
+    private static long wetHundred(StockMoisture moisture) {
+        return Math.min(Math.round(100 * moisture.chanceWet()), 100 - readyHundred(moisture));
     }
 
     private String boxDate(StockMoisture moisture) {
