@@ -2,8 +2,6 @@ package hafthold.report;
 
 import hafthold.decide.CouponAnswer;
 import hafthold.decide.CouponStudy;
-import hafthold.source.Finding;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -14,7 +12,6 @@ import java.util.stream.Collectors;
  * @param style language and units
  */
 public record CouponText(BenchStyle style) {
-    private static final int WIDTH = 100;
     private static final Integer[] FIGURES = {36, 14, 20, 20, 10};
     private static final Integer[] READINGS = {26, 14, 9, 18, 18};
     private static final Integer[] OUTCOMES = {32, 24, 9, 7};
@@ -22,63 +19,38 @@ public record CouponText(BenchStyle style) {
     /** The whole note, ending in a line feed. */
     public String of(CouponAnswer answer) {
         StringBuilder text = new StringBuilder();
-        answer.studies().forEach(study -> study(text, study));
+        BenchNote note = new BenchNote(style, text);
+        answer.studies().forEach(study -> study(note, study));
         answer.outcomes().ifPresent(tally -> {
             OutcomeWords words = new OutcomeWords(style, tally);
             text.append(style.say("coupon.heading.outcomes")).append("\n\n");
-            words.sentences().forEach(sentence -> text.append(Paragraph.hanging("", sentence, WIDTH)));
+            words.sentences().forEach(sentence -> text.append(Paragraph.hanging("", sentence, BenchNote.WIDTH)));
             text.append('\n');
             text.append(style.say("coupon.caption.outcomes", "unit", style.unit()))
                     .append('\n');
-            table(text, OUTCOMES, words.head(), words.rows());
+            note.table("  ", OUTCOMES, words.head(), words.rows());
+            text.append('\n');
         });
-        foundations(text, answer);
+        note.restsOn(FindingDigest.of(style, answer.findings(), names(answer)));
         return text.toString();
     }
 
-    private void study(StringBuilder text, CouponStudy study) {
+    private void study(BenchNote note, CouponStudy study) {
+        StringBuilder text = note.text();
         CouponWords words = new CouponWords(style, study);
         CouponTables tables = new CouponTables(style, study);
         text.append(words.title()).append("\n\n");
-        text.append(Paragraph.hanging("", words.verdict(), WIDTH)).append('\n');
-        list(text, style.say("coupon.heading.warnings"), words.warnings());
+        text.append(Paragraph.hanging("", words.verdict(), BenchNote.WIDTH)).append('\n');
+        note.list(style.say("coupon.heading.warnings"), words.warnings());
         text.append(tables.figuresCaption()).append('\n');
-        table(text, FIGURES, tables.figuresHead(), tables.figures());
-        list(text, style.say("coupon.heading.settling"), words.settling());
-        list(text, style.say("coupon.heading.plans"), words.plans());
-        list(text, style.say("coupon.heading.use"), words.use().stream().toList());
-        text.append(tables.readingsCaption()).append('\n');
-        table(text, READINGS, tables.readingsHead(), tables.readings());
-    }
-
-    private static void table(StringBuilder text, Integer[] widths, List<String> head, List<List<String>> rows) {
-        TextColumns columns = new TextColumns(widths);
-        columns.row(head.toArray(new String[0]));
-        rows.forEach(row -> columns.row(row.toArray(new String[0])));
-        columns.text().lines().forEach(line -> text.append("  ").append(line).append('\n'));
+        note.table("  ", FIGURES, tables.figuresHead(), tables.figures());
         text.append('\n');
-    }
-
-    private static void list(StringBuilder text, String heading, List<String> sentences) {
-        if (!sentences.isEmpty()) {
-            text.append(heading).append('\n');
-            sentences.forEach(sentence -> text.append(Paragraph.hanging("  - ", sentence, WIDTH)));
-            text.append('\n');
-        }
-    }
-
-    private void foundations(StringBuilder text, CouponAnswer answer) {
-        text.append(style.say("heading.rests-on")).append('\n');
-        List<FindingDigest> digests = FindingDigest.of(style, answer.findings(), names(answer));
-        for (Finding.Kind kind : Finding.Kind.values()) {
-            List<FindingDigest> some =
-                    digests.stream().filter(digest -> digest.kind() == kind).toList();
-            if (!some.isEmpty()) {
-                text.append("  ").append(FindingDigest.headingOf(style, kind)).append(":\n");
-                some.forEach(
-                        digest -> text.append(Paragraph.hanging("  - ", digest.lead(style) + digest.text(), WIDTH)));
-            }
-        }
+        note.list(style.say("coupon.heading.settling"), words.settling());
+        note.list(style.say("coupon.heading.plans"), words.plans());
+        note.list(style.say("coupon.heading.use"), words.use().stream().toList());
+        text.append(tables.readingsCaption()).append('\n');
+        note.table("  ", READINGS, tables.readingsHead(), tables.readings());
+        text.append('\n');
     }
 
     /** Names for people by the ids that findings speak of. */

@@ -47,7 +47,10 @@ public record SeasonText(BenchStyle style) {
         TextColumns columns = new TextColumns(9, WIDTH - 11);
         situation.of(season).forEach(columns::row);
         text.append(columns.text()).append('\n');
-        foundations(text, season);
+        new BenchNote(style, text)
+                .restsOn(FindingDigest.of(style, season.findings(), names(season)).stream()
+                        .filter(digest -> digest.kind() != Finding.Kind.CAUTION)
+                        .toList());
         return text.toString();
     }
 
@@ -103,31 +106,11 @@ public record SeasonText(BenchStyle style) {
         });
     }
 
-    private static void table(
+    private void table(
             StringBuilder text, String caption, Integer[] widths, List<String> head, List<List<String>> rows) {
-        TextColumns columns = new TextColumns(widths);
-        columns.row(head.toArray(new String[0]));
-        rows.forEach(row -> columns.row(row.toArray(new String[0])));
         text.append(caption).append('\n');
-        columns.text().lines().forEach(line -> text.append("  ").append(line).append('\n'));
+        new BenchNote(style, text).table("  ", widths, head, rows);
         text.append('\n');
-    }
-
-    private void foundations(StringBuilder text, Season season) {
-        text.append(style.say("heading.rests-on")).append('\n');
-        Finding.Kind last = null;
-        for (FindingDigest digest : FindingDigest.of(style, season.findings(), names(season))) {
-            if (digest.kind() == Finding.Kind.CAUTION) {
-                continue;
-            }
-            if (digest.kind() != last) {
-                text.append("  ")
-                        .append(FindingDigest.headingOf(style, digest.kind()))
-                        .append(":\n");
-                last = digest.kind();
-            }
-            text.append(Paragraph.hanging("  - ", digest.lead(style) + digest.text(), WIDTH));
-        }
     }
 
     /** Names for people by the ids that findings speak of. */
