@@ -152,22 +152,13 @@ public record ComparisonText(BenchStyle style, Optional<String> namedMaterial) {
     }
 
     private String foundations(Comparison comparison) {
-        StringBuilder text = new StringBuilder(style.say("heading.rests-on")).append('\n');
+        StringBuilder text = new StringBuilder();
         List<FindingDigest> all = withoutCautions(FindingDigest.of(style, comparison));
         List<FindingDigest> told = all.size() <= MOST_FINDINGS
                 ? all
                 : withoutCautions(
                         FindingDigest.of(style, comparison, ChosenAnswers.spokenOf(comparison, namedMaterial)));
-        Finding.Kind last = null;
-        for (FindingDigest digest : told) {
-            if (digest.kind() != last) {
-                text.append("  ")
-                        .append(FindingDigest.headingOf(style, digest.kind()))
-                        .append(":\n");
-                last = digest.kind();
-            }
-            text.append(Paragraph.hanging("  - ", digest.lead(style) + digest.text(), WIDTH));
-        }
+        new BenchNote(style, text).restsOn(told);
         if (told.size() < all.size()) {
             text.append("  ")
                     .append(style.say("compare.more", "count", Integer.toString(all.size() - told.size())))

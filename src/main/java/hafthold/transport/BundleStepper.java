@@ -198,7 +198,7 @@ final class BundleStepper {
         double nextHigh = lanes.next.high[lane];
         double surface = lanes.next.moisture[lanes.bundle.points - 1][lane];
         double activity = lanes.next.activity.value[lane];
-        boolean isDriedByAir = nextLow == surface && activity > to.humidity + SURE_DIFFERENCE;
+        boolean isDriedByAir = nextLow == surface && surface >= 0 && activity > to.humidity + SURE_DIFFERENCE;
         boolean isWettedByAir = nextHigh == surface && activity < to.humidity - SURE_DIFFERENCE;
         if ((nextLow >= low || isDriedByAir) && (nextHigh <= high || isWettedByAir)) {
             return true;
