@@ -53,7 +53,9 @@ public final class SeasonPlanner {
      * A planner.
      *
      * @param classes four classes of work, strictest first
-     * @param workClass what the work is judged for; the class after it must hold
+     * @param workClass what the work is judged for, the name of one of them; the class after it must hold
+     * @param limits when stock is fit to be glued and sanded
+     * @param sampling how often the customer's year is run with other figures
      */
     public SeasonPlanner(List<FitLimits> classes, String workClass, SeasonLimits limits, Sampling sampling) {
         this.judgement = Judgement.forWork(classes, workClass);
@@ -71,8 +73,12 @@ public final class SeasonPlanner {
      * The plan for some materials.
      *
      * @param conditions handle, finish, destination; the air it says it is made in is not looked at
+     * @param shop air that the stock lies in, a year that is followed by itself
+     * @param blank the stock as it is kept
      * @param today the day that is asked about
+     * @param candidates materials in the cuts they are asked for, one answer each, in their order
      * @param findings choices already made
+     * @throws hafthold.simulate.OutsideModelsException when the moisture of a blank does not come round within the year
      */
     public Season plan(
             Conditions conditions,
@@ -176,6 +182,7 @@ public final class SeasonPlanner {
 
     private Conditioning conditioning(
             Setup setup, Candidate candidate, ConditioningRule.Air air, HandleYear year, BlankYear.Week today) {
+        double celsius = roomCelsius(today.celsius());
         double scale = setup.conditions().handle().scaleThickness().metres();
         Blank sawn = new Blank(
                 new Length(Math.max(LEAST_BLANK_METRES, scale)),
@@ -183,11 +190,11 @@ public final class SeasonPlanner {
                 setup.blank().length(),
                 new Blank.Open(true, true, true));
         return new Conditioning(
-                roomCelsius(today.celsius()),
+                celsius,
                 air.humidityFraction(),
                 air.moistureFraction(),
-                days(candidate, setup.blank(), air, today),
-                days(candidate, sawn, air, today),
+                days(candidate, setup.blank(), air, today, celsius),
+                days(candidate, sawn, air, today, celsius),
                 judgement.verdict(year),
                 judgement.asksForNoChange(year),
                 year.brief());
@@ -206,10 +213,11 @@ public final class SeasonPlanner {
     }
 
     /** Days until a blank is nearly as dry as the air makes it; its last and slowest wave counts alone. */
-    private static Band days(Candidate candidate, Blank blank, ConditioningRule.Air air, BlankYear.Week today) {
+    private static Band days(
+            Candidate candidate, Blank blank, ConditioningRule.Air air, BlankYear.Week today, double celsius) {
         double off = Math.abs(today.meanFraction() - air.moistureFraction());
         double foldings = Math.max(0, Math.log(off / SETTLED_FRACTION));
-        return Settling.of(candidate.material(), candidate.cut(), blank, today.celsius(), air.humidityFraction())
+        return Settling.of(candidate.material(), candidate.cut(), blank, celsius, air.humidityFraction())
                 .map(settling -> settling.foldingDays().times(foldings))
                 .orElse(Band.exact(0));
     }

@@ -66,47 +66,25 @@ public record Coupon(
 
     /** The same measured with other tools. */
     public Coupon with(CouponTools others) {
-        return new Coupon(
-                name,
-                material,
-                ownName,
-                cut,
-                endGrainSeen,
-                width,
-                thickness,
-                length,
-                pieces,
-                others,
-                ovenDry,
-                readings);
+        return changed(endGrainSeen, others, ovenDry, readings);
     }
 
     /** The same with other readings. */
     public Coupon with(List<CouponReading> others) {
-        return new Coupon(
-                name, material, ownName, cut, endGrainSeen, width, thickness, length, pieces, tools, ovenDry, others);
+        return changed(endGrainSeen, tools, ovenDry, others);
     }
 
     /** The same with a weight from the oven. */
     public Coupon driedTo(Mass dry) {
-        return new Coupon(
-                name,
-                material,
-                ownName,
-                cut,
-                endGrainSeen,
-                width,
-                thickness,
-                length,
-                pieces,
-                tools,
-                Optional.of(dry),
-                readings);
+        return changed(endGrainSeen, tools, Optional.of(dry), readings);
     }
 
     /** The same with its rings looked at. */
     public Coupon withRingsSeen() {
-        return new Coupon(
-                name, material, ownName, cut, true, width, thickness, length, pieces, tools, ovenDry, readings);
+        return changed(true, tools, ovenDry, readings);
+    }
+
+    private Coupon changed(boolean seen, CouponTools with, Optional<Mass> dry, List<CouponReading> read) {
+        return new Coupon(name, material, ownName, cut, seen, width, thickness, length, pieces, with, dry, read);
     }
 }

@@ -37,7 +37,7 @@ public record StockBlock(
         SoldAs soldAs,
         List<StockReading> readings,
         Optional<StockCoupon> coupon,
-        Optional<StabilisedTest> stabilised) {
+        Optional<FillTrial> stabilised) {
     private static final long MOST_DAYS = 3653;
 
     /** Puts readings in order, and rejects those from before it was bought or ten years later. */

@@ -1,6 +1,6 @@
 package hafthold.simulate;
 
-import hafthold.knife.StabilisedTest;
+import hafthold.knife.FillTrial;
 import hafthold.knife.StockBlock;
 import hafthold.material.Axis;
 import hafthold.material.FillScale;
@@ -54,7 +54,7 @@ public final class FillEngine {
     private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
     private final StockBlock block;
-    private final StabilisedTest test;
+    private final FillTrial test;
     private final FillScale scale;
     private final Material wood;
 
@@ -150,7 +150,7 @@ public final class FillEngine {
         return -2 * Math.log(Math.max(1e-12, chance));
     }
 
-    private double soak(StabilisedTest.Soak soak, FillDraw draw) {
+    private double soak(FillTrial.Soak soak, FillDraw draw) {
         Optional<Double> plain = plainSoakKilograms(soak);
         if (plain.isEmpty()) {
             return 0;
@@ -162,7 +162,7 @@ public final class FillEngine {
     }
 
     /** What plain wood of that surface drinks, at most what its lumens hold. */
-    private Optional<Double> plainSoakKilograms(StabilisedTest.Soak soak) {
+    private Optional<Double> plainSoakKilograms(FillTrial.Soak soak) {
         Optional<Figure> absorption = wood.sheet()
                 .figure(Property.WATER_ABSORPTION, Axis.ACROSS)
                 .or(() -> wood.sheet().figure(Property.WATER_ABSORPTION));

@@ -1,7 +1,7 @@
 package hafthold.table;
 
+import hafthold.knife.FillTrial;
 import hafthold.knife.RoomAir;
-import hafthold.knife.StabilisedTest;
 import hafthold.knife.StockBlock;
 import hafthold.knife.StockBlock.Sealed;
 import hafthold.knife.StockBlock.SoldAs;
@@ -77,7 +77,7 @@ final class BlockKeys {
         }
         Optional<StockCoupon> coupon =
                 block.has(COUPON) ? Optional.of(coupon(block.section(COUPON))) : Optional.empty();
-        Optional<StabilisedTest> tests =
+        Optional<FillTrial> tests =
                 block.has(STABILISED) ? Optional.of(StabilisedKeys.read(block.section(STABILISED))) : Optional.empty();
         Optional<LocalDate> first = Stream.concat(
                         readings.stream().map(StockReading::on), coupon.stream().map(StockCoupon::on))

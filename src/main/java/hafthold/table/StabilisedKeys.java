@@ -1,7 +1,7 @@
 package hafthold.table;
 
-import hafthold.knife.StabilisedTest;
-import hafthold.knife.StabilisedTest.Soak;
+import hafthold.knife.FillTrial;
+import hafthold.knife.FillTrial.Soak;
 import hafthold.quantity.Mass;
 import hafthold.quantity.TimeSpan;
 import java.util.List;
@@ -17,12 +17,12 @@ final class StabilisedKeys {
 
     private StabilisedKeys() {}
 
-    static StabilisedTest read(TomlSection tests) {
+    static FillTrial read(TomlSection tests) {
         tests.allows(List.of("before", "after", "block", "middle", SOAKED, SOAK_BEFORE, SOAK_AFTER));
         Optional<Mass> before = BlockKeys.weight(tests, "before");
         Optional<Mass> after = BlockKeys.weight(tests, "after");
-        StabilisedTest read = tests.build(
-                () -> new StabilisedTest(before, after, floats(tests, "block"), floats(tests, "middle"), soak(tests)));
+        FillTrial read = tests.build(
+                () -> new FillTrial(before, after, floats(tests, "block"), floats(tests, "middle"), soak(tests)));
         if (before.isPresent() && after.isEmpty()) {
             throw tests.problem("before", "the weight before says nothing without the one after: add after = \"...\"");
         }

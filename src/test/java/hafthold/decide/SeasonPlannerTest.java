@@ -244,6 +244,23 @@ class SeasonPlannerTest {
                 "the same seed gives the same answer");
     }
 
+    /** Stock from a cold shed is sent into a living room, and takes as long there as stock from a warm one. */
+    @Test
+    void stockFromTheColdSettlesAtTheWarmthItIsSentTo() {
+        Band cold = asKept(2);
+        Band warm = asKept(20);
+        assertEquals(warm.value(), cold.value(), 0.15 * warm.value());
+    }
+
+    private static Band asKept(double celsius) {
+        SeasonAnswer answer = season(
+                        PLAINS, shop(new SeasonalSine(celsius, 0.35, 0.72)), JULY, Sampling.VALUE_ONLY, Cut.FLAT)
+                .answers()
+                .get(0);
+        assertEquals(20, answer.conditioning().orElseThrow().celsius());
+        return answer.conditioning().orElseThrow().blankDays();
+    }
+
     private static boolean isBest(SeasonAnswer answer, LocalDate day) {
         return answer.best().stream().anyMatch(span -> span.has(day.getDayOfYear() - 1));
     }

@@ -3,8 +3,8 @@ package hafthold.simulate;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hafthold.knife.StabilisedTest;
-import hafthold.knife.StabilisedTest.Soak;
+import hafthold.knife.FillTrial;
+import hafthold.knife.FillTrial.Soak;
 import hafthold.knife.StockBlock.Sealed;
 import hafthold.material.FillScale;
 import hafthold.material.HalpinTsaiFilling;
@@ -101,8 +101,7 @@ class FillEngineTest {
     private static FillPosterior told(
             String id, Optional<Double> before, Optional<Double> after, Optional<Boolean> middle, Optional<Soak> soak) {
         Material wood = StockBlocks.LIBRARY.plain(id);
-        StabilisedTest test =
-                new StabilisedTest(before.map(Mass::new), after.map(Mass::new), Optional.empty(), middle, soak);
+        FillTrial test = new FillTrial(before.map(Mass::new), after.map(Mass::new), Optional.empty(), middle, soak);
         return new FillEngine(
                         StockBlocks.block(
                                 wood, Sealed.NONE, StockBlocks.size(150, 45, 32), List.of(), Optional.of(test)),

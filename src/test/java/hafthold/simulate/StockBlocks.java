@@ -1,7 +1,7 @@
 package hafthold.simulate;
 
+import hafthold.knife.FillTrial;
 import hafthold.knife.RoomAir;
-import hafthold.knife.StabilisedTest;
 import hafthold.knife.StockBlock;
 import hafthold.knife.StockBlock.Sealed;
 import hafthold.knife.StockBlock.SoldAs;
@@ -53,7 +53,7 @@ final class StockBlocks {
             Sealed sealed,
             StockBlock.Size size,
             List<StockReading> readings,
-            Optional<StabilisedTest> tests) {
+            Optional<FillTrial> tests) {
         return new StockBlock(
                 "invented",
                 material,

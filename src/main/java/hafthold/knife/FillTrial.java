@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param coreFloats whether a piece sawn from its middle floats
  * @param soak what it took up under water
  */
-public record StabilisedTest(
+public record FillTrial(
         Optional<Mass> before,
         Optional<Mass> after,
         Optional<Boolean> floats,
@@ -20,7 +20,7 @@ public record StabilisedTest(
         Optional<Soak> soak) {
 
     /** Rejects a treatment that took away more than the water in the wood. */
-    public StabilisedTest {
+    public FillTrial {
         if (before.isPresent() && after.isPresent()) {
             double ratio = after.get().kilograms() / before.get().kilograms();
             if (!(ratio >= LEAST_RATIO && ratio <= MOST_RATIO)) {
