@@ -54,7 +54,7 @@ record StockAdvice(BenchStyle style, StockAnswer answer) {
         return style.say(
                 "stock.box.salt",
                 "salt",
-                salt.name(),
+                BenchStyle.capital(salt.name()),
                 "humidity",
                 style.percent(answer.box().saltHumidity().orElseThrow().value()),
                 "celsius",
