@@ -63,7 +63,7 @@ class StockCommandTest {
                 "stock", still, "--samples", "300", "--check", "--place", "phoenix", "--setting", "air-conditioned");
         assertEquals(ExitCode.ADVERSE_VERDICT, desert.code(), desert.out());
         assertTrue(desert.out().contains("still too wet"), desert.out());
-        assertTrue(desert.out().contains("magnesium chloride"), desert.out());
+        assertTrue(desert.out().contains("Magnesium chloride"), desert.out());
     }
 
     @Test
