@@ -1,5 +1,6 @@
 package hafthold.transport;
 
+import java.util.Arrays;
 import java.util.List;
 
 /** Slabs of equally many points led side by side through a series of air. */
@@ -43,6 +44,17 @@ final class BundleRun {
         track.sample(sample, from);
         stepper.state().setProfile(slab, profile);
         stepper.state().refreshLane(stepper.bundle(), slab, from.temperatureCelsius);
+    }
+
+    /**
+     * Puts a slab level, which it is to forget again, and lets it go through one safe step of the air of a sample: out of
+     * balance with the air at a sharp edge, it would need steps of seconds that nobody asks for.
+     */
+    void startLevel(int slab, double moisture, int sample) {
+        double[] level = new double[layouts.get(slab).points()];
+        Arrays.fill(level, moisture);
+        start(slab, level, sample);
+        stepper.ease(slab, from, track.stepSeconds());
     }
 
     /** Leads the slabs from one sample to a later one; samples count on into the repeated series. */

@@ -65,6 +65,18 @@ final class BundleStepper {
         group[0].state.refresh(bundle(), width, air.temperatureCelsius);
     }
 
+    /** Moves a single slab through air that stands still by one safe step, off the ledger. */
+    void ease(int slab, AirInstant air, double seconds) {
+        LaneGroup all = group[0];
+        double[] profile = all.state.profile(slab);
+        double rest = all.bundle.equilibrium(slab, air);
+        double low = Math.min(all.state.low[slab], rest);
+        double high = Math.max(all.state.high[slab], rest);
+        safeStep.take(slab, profile, air, seconds, low, high);
+        all.state.setProfile(slab, profile);
+        all.state.refreshLane(all.bundle, slab, air.temperatureCelsius);
+    }
+
     /** Moves the state from one instant to the next along straight-line air. */
     void advance(AirInstant from, AirInstant to, double seconds) {
         advance(from, to, seconds, 0);

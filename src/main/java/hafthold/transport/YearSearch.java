@@ -43,7 +43,7 @@ final class YearSearch {
             for (int slab = 0; slab < start.length; slab++) {
                 int own = samples - leadIn[slab];
                 if (own >= first) { // not under way yet: it starts now, or at a later turn anew
-                    run.start(slab, level(layouts.get(slab), start[slab]), first);
+                    run.startLevel(slab, start[slab], first);
                 }
                 next = own > first ? Math.min(next, own) : next;
             }
@@ -62,15 +62,9 @@ final class YearSearch {
     List<PeriodicMoisture> slow(List<SlabLayout> layouts, double[] start) {
         BundleRun run = new BundleRun(layouts, track);
         for (int slab = 0; slab < start.length; slab++) {
-            run.start(slab, level(layouts.get(slab), start[slab]), 0);
+            run.startLevel(slab, start[slab], 0);
         }
         return settle(run, new double[start.length], new BundleMemory(run));
-    }
-
-    private static double[] level(SlabLayout layout, double moisture) {
-        double[] profile = new double[layout.points()];
-        Arrays.fill(profile, moisture);
-        return profile;
     }
 
     /**
