@@ -1,6 +1,7 @@
 package hafthold.material;
 
 import hafthold.source.Figure;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -17,16 +18,20 @@ public final class PropertySheet {
     public record Entry(Property property, Axis axis) {}
 
     private final Map<Entry, Figure> figures;
+    private final Map<Property, Map<Axis, Figure>> byAxis = new EnumMap<>(Property.class);
 
     /** Copies the figures, keeping their order. */
     public PropertySheet(Map<Entry, Figure> figures) {
         this.figures = new LinkedHashMap<>(figures);
+        figures.forEach((entry, figure) -> byAxis.computeIfAbsent(entry.property(), any -> new EnumMap<>(Axis.class))
+                .put(entry.axis(), figure));
     }
 
     /** The figure of an axis; where only one figure for any direction is stated, that one. */
     public Optional<Figure> figure(Property property, Axis axis) {
-        Figure exact = figures.get(new Entry(property, axis));
-        return Optional.ofNullable(exact != null ? exact : figures.get(new Entry(property, Axis.ANY)));
+        Map<Axis, Figure> stated = byAxis.getOrDefault(property, Map.of());
+        Figure exact = stated.get(axis);
+        return Optional.ofNullable(exact != null ? exact : stated.get(Axis.ANY));
     }
 
     /** The figure that is the same in every direction. */

@@ -2,10 +2,10 @@ package hafthold.report;
 
 import hafthold.decide.Comparison;
 import hafthold.decide.Comparison.Ranked;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** Picks the answers that get a sentence or a line of their own. */
 final class ChosenAnswers {
@@ -30,23 +30,25 @@ final class ChosenAnswers {
     /** Answers that get a sentence: the best, the worst that can be judged, the named material; each once. */
     static List<Ranked> spokenOf(Comparison comparison, Optional<String> materialId) {
         List<Ranked> judged = judged(comparison);
-        Set<Ranked> spoken = new LinkedHashSet<>();
+        Picked spoken = new Picked();
         if (!judged.isEmpty()) {
             spoken.add(judged.get(0));
             spoken.add(judged.get(judged.size() - 1));
         }
-        spoken.addAll(named(comparison, materialId));
-        return List.copyOf(spoken);
+        named(comparison, materialId).forEach(spoken::add);
+        return spoken.inOrder();
     }
 
     /** Answers of a short list that get no sentence: each gets a line with what decides. */
     static List<Ranked> inBrief(Comparison comparison, Optional<String> materialId) {
-        List<Ranked> spoken = spokenOf(comparison, materialId);
-        return comparison.ranked().size() > SHORT_LIST
-                ? List.of()
-                : comparison.ranked().stream()
-                        .filter(answer -> !spoken.contains(answer))
-                        .toList();
+        if (comparison.ranked().size() > SHORT_LIST) {
+            return List.of();
+        }
+        Picked spoken = new Picked();
+        spokenOf(comparison, materialId).forEach(spoken::add);
+        return comparison.ranked().stream()
+                .filter(answer -> !spoken.has(answer))
+                .toList();
     }
 
     /**
@@ -55,7 +57,7 @@ final class ChosenAnswers {
      */
     static List<Ranked> drawn(Comparison comparison, Optional<String> materialId, int most) {
         List<Ranked> judged = judged(comparison);
-        Set<Ranked> drawn = new LinkedHashSet<>();
+        Picked drawn = new Picked();
         named(comparison, materialId).stream().limit(NAMED_LINES).forEach(drawn::add);
         if (judged.isEmpty()) {
             comparison.ranked().forEach(drawn::add);
@@ -67,7 +69,7 @@ final class ChosenAnswers {
                 drawn.add(judged.get(i * (judged.size() - 1) / parts));
             }
         }
-        return drawn.stream().limit(most).toList();
+        return drawn.inOrder().stream().limit(most).toList();
     }
 
     /** All answers where there are no more than so many; else the named material and others evenly down the ranking. */
@@ -76,12 +78,33 @@ final class ChosenAnswers {
         if (all.size() <= most) {
             return all;
         }
-        Set<Ranked> shown = new LinkedHashSet<>(
-                named(comparison, materialId).stream().limit(most / 2).toList());
+        Picked shown = new Picked();
+        named(comparison, materialId).stream().limit(most / 2).forEach(shown::add);
         int steps = most - shown.size() - 1;
         for (int i = 0; i <= steps; i++) {
             shown.add(all.get((int) ((long) i * (all.size() - 1) / steps)));
         }
-        return all.stream().filter(shown::contains).toList();
+        return all.stream().filter(shown::has).toList();
+    }
+
+    /** Answers of one comparison, each once: two are the same where they have the same rank. */
+    private static final class Picked {
+        private final Map<Integer, Ranked> byRank = new LinkedHashMap<>();
+
+        void add(Ranked answer) {
+            byRank.putIfAbsent(answer.rank(), answer);
+        }
+
+        boolean has(Ranked answer) {
+            return byRank.containsKey(answer.rank());
+        }
+
+        int size() {
+            return byRank.size();
+        }
+
+        List<Ranked> inOrder() {
+            return List.copyOf(byRank.values());
+        }
     }
 }

@@ -6,6 +6,7 @@ import hafthold.decide.EventComparison;
 import hafthold.knife.FitLimits;
 import hafthold.report.chart.EdgeSketch;
 import hafthold.simulate.HandleYear;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -63,16 +64,16 @@ public record ComparisonPage(BenchStyle style, Optional<String> namedMaterial, L
 
     private void answer(Markup page, Comparison comparison) {
         page.open("section", "class", "answer").element("h2", style.say("heading.answer"));
-        Map<Ranked, String> spoken = spoken(comparison);
-        double tallest = spoken.keySet().stream()
-                .mapToDouble(
-                        answer -> 1000 * EdgeStep.worst(answer.year()).size().value())
+        List<Spoken> spoken = spoken(comparison);
+        double tallest = spoken.stream()
+                .mapToDouble(said ->
+                        1000 * EdgeStep.worst(said.answer().year()).size().value())
                 .max()
                 .orElse(0);
         double unitsPerMillimetre = EdgeSketch.TALLEST_STEP / Math.max(tallest, 0.05);
         page.open("div", "class", "spoken");
-        for (Map.Entry<Ranked, String> entry : spoken.entrySet()) {
-            spokenAnswer(page, entry.getValue(), entry.getKey(), unitsPerMillimetre);
+        for (Spoken said : spoken) {
+            spokenAnswer(page, said.label(), said.answer(), unitsPerMillimetre);
         }
         page.close("div");
         page.element(
@@ -115,24 +116,34 @@ public record ComparisonPage(BenchStyle style, Optional<String> namedMaterial, L
         page.element("p", new AnswerWords(style).sentence(answer)).close("article");
     }
 
-    /** What is spoken of: the material asked for first, then the best and the worst. */
-    private Map<Ranked, String> spoken(Comparison comparison) {
-        Map<Ranked, String> spoken = new LinkedHashMap<>();
-        ChosenAnswers.named(comparison, namedMaterial).forEach(answer -> spoken.put(answer, style.say("spoken.asked")));
+    /** An answer that is spoken of, and why. */
+    private record Spoken(Ranked answer, String label) {}
+
+    /** What is spoken of: the material asked for first, then the best and the worst; each once. */
+    private List<Spoken> spoken(Comparison comparison) {
+        List<Spoken> spoken = new ArrayList<>();
+        for (Ranked named : ChosenAnswers.named(comparison, namedMaterial)) {
+            spoken.add(new Spoken(named, style.say("spoken.asked")));
+        }
         List<Ranked> judged = ChosenAnswers.judged(comparison);
         if (!judged.isEmpty()) {
-            spoken.merge(
-                    judged.get(0),
-                    style.say("spoken.best"),
-                    (before, word) -> style.say("spoken.and-best", "before", before));
-            if (judged.size() > 1) {
-                spoken.merge(
-                        judged.get(judged.size() - 1),
-                        style.say("spoken.worst"),
-                        (before, word) -> style.say("spoken.and-worst", "before", before));
-            }
+            speak(judged.get(0), "spoken.best", "spoken.and-best", spoken);
+        }
+        if (judged.size() > 1) {
+            speak(judged.get(judged.size() - 1), "spoken.worst", "spoken.and-worst", spoken);
         }
         return spoken;
+    }
+
+    private void speak(Ranked answer, String alone, String together, List<Spoken> spoken) {
+        for (int i = 0; i < spoken.size(); i++) {
+            Spoken before = spoken.get(i);
+            if (before.answer().rank() == answer.rank()) {
+                spoken.set(i, new Spoken(answer, style.say(together, "before", before.label())));
+                return;
+            }
+        }
+        spoken.add(new Spoken(answer, style.say(alone)));
     }
 
     private void situation(Markup page, Comparison comparison) {

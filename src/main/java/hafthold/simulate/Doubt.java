@@ -52,6 +52,11 @@ record Doubt(ToDoubleFunction<Input> ofOrder, ToDoubleBiFunction<Input, Material
      */
     private static final Band LASTING_SHARE = new Band(0.25, 0.5, 1);
 
+    /** True of {@link #NONE}. */
+    boolean isNone() {
+        return ofOrder == NONE.ofOrder;
+    }
+
     /**
      * One input away from its value, in every material.
      *
@@ -66,7 +71,7 @@ record Doubt(ToDoubleFunction<Input> ofOrder, ToDoubleBiFunction<Input, Material
      * no household's habits nor seasons of the customer's are about it.
      */
     Doubt ofShop() {
-        if (equals(NONE)) {
+        if (isNone()) {
             return NONE;
         }
         return new Doubt(

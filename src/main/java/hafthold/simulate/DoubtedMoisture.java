@@ -11,7 +11,8 @@ import java.util.function.IntFunction;
 final class DoubtedMoisture {
     private final int size;
     private final int value;
-    private final IntFunction<LayeredCourse> computed;
+    private final IntFunction<LayeredCourse> compute;
+    private final LayeredCourse[] computed;
     private final Reading reading;
 
     /** How a course is put together. */
@@ -28,12 +29,13 @@ final class DoubtedMoisture {
      *
      * @param size how many there are
      * @param value number of the one with everything at its value
-     * @param computed the course of a number from 0; the same answer each time, at no cost when asked again
+     * @param compute the course of a number from 0; the same answer each time
      */
-    DoubtedMoisture(int size, int value, IntFunction<LayeredCourse> computed, Reading reading) {
+    DoubtedMoisture(int size, int value, IntFunction<LayeredCourse> compute, Reading reading) {
         this.size = size;
         this.value = value;
-        this.computed = computed;
+        this.compute = compute;
+        this.computed = new LayeredCourse[size];
         this.reading = reading;
     }
 
@@ -59,17 +61,22 @@ final class DoubtedMoisture {
 
     /** A computed course. */
     LayeredCourse computed(int number) {
-        return computed.apply(number);
+        LayeredCourse known = computed[number];
+        if (known == null) {
+            known = compute.apply(number);
+            computed[number] = known;
+        }
+        return known;
     }
 
     /** The course with everything at its value. */
     LayeredCourse value() {
-        return computed.apply(value);
+        return computed(value);
     }
 
     /** The course under a doubt. */
     LayeredCourse course(Doubt doubt) {
-        if (doubt.equals(Doubt.NONE)) {
+        if (doubt.isNone()) {
             return value();
         }
         double[] weights = reading.weights(doubt);

@@ -69,7 +69,7 @@ public final class EventEngine {
         Optional<GluedSections.Readings> sections = sectionsUnder(parts);
         List<ScalePassage> passages = new ArrayList<>();
         for (Doubt doubt : SPEEDS) {
-            if (doubt.equals(Doubt.NONE)
+            if (doubt.isNone()
                     || parts.stream().anyMatch(part -> part.material().water().isPresent())) {
                 passages.add(passage(parts, sections, doubt));
             }

@@ -73,9 +73,10 @@ final class ScaleElasticity {
     static List<Finding> findings(List<Hybrid.Part> parts) {
         return parts.stream()
                 .map(Hybrid.Part::material)
-                .distinct()
                 .filter(material -> !isKnown(material))
-                .map(material -> new Finding(Finding.Kind.ESTIMATE, material.id(), Message.of("note.no-stiffness")))
+                .map(Material::id)
+                .distinct()
+                .map(id -> new Finding(Finding.Kind.ESTIMATE, id, Message.of("note.no-stiffness")))
                 .toList();
     }
 

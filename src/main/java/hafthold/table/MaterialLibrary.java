@@ -150,7 +150,15 @@ public final class MaterialLibrary {
         if (rows.containsKey(typed) || rows.containsKey(lower)) {
             return rows.containsKey(typed) ? typed : lower;
         }
-        return spokenNames.only(typed).map(MaterialRow::id).orElse(typed);
+        return isTreated(lower)
+                ? typed
+                : spokenNames.only(typed).map(MaterialRow::id).orElse(typed);
+    }
+
+    /** True of SPECIES+TREATMENT, whatever the species. */
+    private boolean isTreated(String id) {
+        int plus = id.indexOf(TREATED);
+        return plus >= 0 && treatments.containsKey(id.substring(plus + 1));
     }
 
     /** The row of an id; empty where it is made up of others or no table has it. */

@@ -3,10 +3,8 @@ package hafthold.table;
 import hafthold.material.Family;
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -24,9 +22,15 @@ final class SpokenNames {
 
     private static final int MOST_NAMED = 4;
 
-    private final Map<MaterialRow, Spoken> spoken = new LinkedHashMap<>();
+    private final Collection<MaterialRow> rows;
+    private List<Spoken> spoken = List.of();
 
-    private record Spoken(Set<String> name, Set<String> detail) {
+    private record Spoken(MaterialRow row, Set<String> name, Set<String> detail) {
+        static Spoken of(MaterialRow row) {
+            return new Spoken(
+                    row, words(row.id() + " " + row.name() + " " + row.family().word()), words(row.detail()));
+        }
+
         boolean isNamed(Set<String> said) {
             return name.containsAll(said);
         }
@@ -36,15 +40,9 @@ final class SpokenNames {
         }
     }
 
+    /** Reads the rows when it is first asked. */
     SpokenNames(Collection<MaterialRow> rows) {
-        rows.stream()
-                .filter(row -> !OTHER_RULES.contains(row.family()))
-                .forEach(row -> spoken.put(
-                        row,
-                        new Spoken(
-                                words(row.id() + " " + row.name() + " "
-                                        + row.family().word()),
-                                words(row.detail()))));
+        this.rows = rows;
     }
 
     /** The one scale material that is named by all the words typed; empty where others may be meant. */
@@ -69,12 +67,24 @@ final class SpokenNames {
         if (said.stream().noneMatch(SpokenNames::isTelling)) {
             return List.of();
         }
-        List<MaterialRow> found = spoken.keySet().stream()
-                .filter(row -> spoken.get(row).isMeant(said))
-                .toList();
-        List<MaterialRow> named =
-                found.stream().filter(row -> spoken.get(row).isNamed(said)).toList();
-        return named.isEmpty() || !named.stream().allMatch(row -> SCALES.contains(row.role())) ? List.of() : found;
+        List<Spoken> found =
+                spoken().stream().filter(words -> words.isMeant(said)).toList();
+        List<Spoken> named = found.stream().filter(words -> words.isNamed(said)).toList();
+        return named.isEmpty()
+                        || !named.stream()
+                                .allMatch(words -> SCALES.contains(words.row().role()))
+                ? List.of()
+                : found.stream().map(Spoken::row).toList();
+    }
+
+    private synchronized List<Spoken> spoken() {
+        if (spoken.isEmpty()) {
+            spoken = rows.stream()
+                    .filter(row -> !OTHER_RULES.contains(row.family()))
+                    .map(Spoken::of)
+                    .toList();
+        }
+        return spoken;
     }
 
     private static boolean isTelling(String word) {

@@ -5,9 +5,7 @@ import hafthold.air.SaturationPressure;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 
 /** Sorts slabs in the same air by how long they remember and sends them through the year in bundles. */
@@ -20,8 +18,6 @@ final class SlabSorter {
     private final List<SlabLayout> layouts;
     private final int[] leadIn;
     private final double[] deepMoisture;
-
-    private record Kind(int points, boolean slow) {}
 
     SlabSorter(List<Slab> slabs, AirSeries air, SaturationPressure saturation, Resolution resolution) {
         this.slabs = slabs;
@@ -66,16 +62,26 @@ final class SlabSorter {
 
     /** Slabs of equally many points, slow and quick ones apart, those of like lead-in together. */
     private List<List<Integer>> bundles() {
-        Map<Kind, List<Integer>> kinds = new LinkedHashMap<>();
-        IntStream.range(0, slabs.size())
+        List<Integer> places = IntStream.range(0, slabs.size())
                 .boxed()
-                .sorted(Comparator.comparingInt(place -> leadIn[place]))
-                .forEach(place -> kinds.computeIfAbsent(
-                                new Kind(layouts.get(place).points(), isSlow(place)), any -> new ArrayList<>())
-                        .add(place));
+                .sorted(Comparator.comparing(this::isSlow)
+                        .thenComparing(place -> layouts.get(place).points())
+                        .thenComparing(place -> leadIn[place]))
+                .toList();
         List<List<Integer>> bundles = new ArrayList<>();
-        kinds.values().forEach(places -> addPieces(places, bundles));
+        int first = 0;
+        for (int i = 1; i <= places.size(); i++) {
+            if (i == places.size() || !isAlike(places.get(first), places.get(i))) {
+                addPieces(places.subList(first, i), bundles);
+                first = i;
+            }
+        }
         return bundles;
+    }
+
+    private boolean isAlike(int place, int other) {
+        return isSlow(place) == isSlow(other)
+                && layouts.get(place).points() == layouts.get(other).points();
     }
 
     private static void addPieces(List<Integer> places, List<List<Integer>> bundles) {
