@@ -79,7 +79,9 @@ public final class Hafthold {
     private static CommandLine commandLine(String... args) {
         CommandLine commandLine = new CommandLine(new Hafthold());
         List<Class<?>> called = called(args);
-        (called.isEmpty() ? COMMANDS : called).forEach(commandLine::addSubcommand);
+        for (Class<?> command : called.isEmpty() ? COMMANDS : called) {
+            commandLine.addSubcommand(command);
+        }
         return commandLine;
     }
 

@@ -19,6 +19,7 @@ public final class Rehearsal {
 
     /** Runs them; takes no arguments. */
     public static void main(String[] args) throws IOException {
+        HeadStart.begin();
         Path folder = Files.createTempDirectory("hafthold");
         try {
             Path knife = Files.writeString(folder.resolve("knife.toml"), BuildFile.example());

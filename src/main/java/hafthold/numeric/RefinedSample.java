@@ -99,7 +99,7 @@ public record RefinedSample(double[][] points, ImportanceWeights weights, int ro
     /** Standard normal points of a Latin hypercube. */
     public static List<double[]> standard(int unknowns, int count, SplittableRandom random) {
         double[][] columns = LatinHypercube.of(unknowns, count, random)
-                .mapped(NORMAL::inverseCumulativeProbability)
+                .mapped(probability -> NORMAL.inverseCumulativeProbability(probability))
                 .columns();
         return IntStream.range(0, count)
                 .mapToObj(point -> IntStream.range(0, unknowns)

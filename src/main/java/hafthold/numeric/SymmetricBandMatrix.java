@@ -12,6 +12,9 @@ public final class SymmetricBandMatrix {
     private final int halfBandwidth;
     private final int stride;
     private final double[] band;
+    /** How far below the diagonal each column of the factor goes. */
+    private final int[] below;
+
     private boolean factored;
 
     /**
@@ -29,6 +32,7 @@ public final class SymmetricBandMatrix {
         this.halfBandwidth = halfBandwidth;
         this.stride = halfBandwidth + 1;
         this.band = new double[size * stride];
+        this.below = new int[size];
     }
 
     /** Number of rows. */
@@ -67,7 +71,8 @@ public final class SymmetricBandMatrix {
             if (!(pivot > 0)) {
                 throw new ArithmeticException("not positive definite at row " + k + ": pivot " + pivot);
             }
-            int reach = Math.min(halfBandwidth, size - 1 - k);
+            int reach = furthest(k);
+            below[k] = reach;
             double root = Math.sqrt(pivot);
             double inverse = 1 / root;
             band[top] = root;
@@ -84,6 +89,16 @@ public final class SymmetricBandMatrix {
         }
         factored = true;
         return this;
+    }
+
+    /** Distance from the diagonal of the last entry of a column that is not zero: meshes seldom fill the band. */
+    private int furthest(int column) {
+        int top = column * stride;
+        int distance = Math.min(halfBandwidth, size - 1 - column);
+        while (distance > 0 && band[top + distance] == 0) {
+            distance--;
+        }
+        return distance;
     }
 
     /**
@@ -104,8 +119,7 @@ public final class SymmetricBandMatrix {
         for (int k = 0; k < size; k++) {
             int top = k * stride;
             scale(rightHandSides, k * columns, columns, 1 / band[top]);
-            int reach = Math.min(halfBandwidth, size - 1 - k);
-            for (int d = 1; d <= reach; d++) {
+            for (int d = 1; d <= below[k]; d++) {
                 double multiplier = band[top + d];
                 if (multiplier != 0) {
                     subtract(rightHandSides, k * columns, (k + d) * columns, columns, multiplier);
@@ -114,8 +128,7 @@ public final class SymmetricBandMatrix {
         }
         for (int k = size - 1; k >= 0; k--) {
             int top = k * stride;
-            int reach = Math.min(halfBandwidth, size - 1 - k);
-            for (int d = 1; d <= reach; d++) {
+            for (int d = 1; d <= below[k]; d++) {
                 double multiplier = band[top + d];
                 if (multiplier != 0) {
                     subtract(rightHandSides, (k + d) * columns, k * columns, columns, multiplier);

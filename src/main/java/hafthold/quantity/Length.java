@@ -45,4 +45,10 @@ public record Length(double metres) {
     public double millimetres() {
         return metres * 1000.0;
     }
+
+    /** For messages: the number with its unit, not rounded. */
+    @Override
+    public String toString() {
+        return millimetres() + " mm";
+    }
 }

@@ -36,4 +36,10 @@ public record RelativeHumidity(double fraction) {
     public double percent() {
         return fraction * 100.0;
     }
+
+    /** For messages: the number with its unit, not rounded. */
+    @Override
+    public String toString() {
+        return 100 * fraction + " %";
+    }
 }

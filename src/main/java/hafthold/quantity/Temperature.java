@@ -40,4 +40,10 @@ public record Temperature(double celsius) {
     public double kelvin() {
         return celsius + ZERO_CELSIUS_KELVIN;
     }
+
+    /** For messages: the number with its unit, not rounded. */
+    @Override
+    public String toString() {
+        return celsius + " C";
+    }
 }

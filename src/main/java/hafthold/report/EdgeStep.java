@@ -46,7 +46,13 @@ record EdgeStep(Side side, Band size) {
 
     /** Whether the handle counts as glued: its edges differ from those of the scale unglued. */
     static boolean isBonded(HandleYear year) {
-        return !year.edge().bonded().equals(year.edge().free());
+        Step bonded = year.edge().bonded();
+        Step free = year.edge().free();
+        return !isAlike(bonded.shy(), free.shy()) || !isAlike(bonded.proud(), free.proud());
+    }
+
+    private static boolean isAlike(Band one, Band other) {
+        return one.low() == other.low() && one.value() == other.value() && one.high() == other.high();
     }
 
     BenchLength length() {

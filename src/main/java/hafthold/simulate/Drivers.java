@@ -3,6 +3,7 @@ package hafthold.simulate;
 import hafthold.material.Hybrid;
 import hafthold.material.Material;
 import hafthold.numeric.PlischkeCosineSensitivity;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -10,7 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.apache.commons.math3.stat.correlation.SpearmansCorrelation;
+import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
+import org.apache.commons.math3.stat.ranking.NaturalRanking;
 
 /**
  * Which inputs make an answer doubtful: how much of its variance would be gone on average if one of them were known, and
@@ -44,19 +46,20 @@ final class Drivers {
         if (answers.length == 0) {
             return List.of();
         }
+        double[] ranks = new NaturalRanking().rank(answers);
         Map<String, Driver> byWord = new HashMap<>();
         for (Input input : Input.OF_ORDER) {
             parts.stream()
                     .filter(part -> input.matters(part.material(), part.cut()))
                     .findFirst()
-                    .ifPresent(part -> take(input, part.material(), answers, byWord));
+                    .ifPresent(part -> take(input, part.material(), answers, ranks, byWord));
         }
         Set<String> seen = new HashSet<>();
         parts.stream().filter(part -> seen.add(part.material().id())).forEach(part -> {
             Map<String, Driver> own = new HashMap<>();
             for (Input input : Input.OF_MATERIAL) {
                 if (input.matters(part.material(), part.cut())) {
-                    take(input, part.material(), answers, own);
+                    take(input, part.material(), answers, ranks, own);
                 }
             }
             own.values().forEach(driver -> byWord.merge(driver.input(), driver, Drivers::together));
@@ -67,10 +70,13 @@ final class Drivers {
     }
 
     /** Adds an input unless chance might have made its share. */
-    private void take(Input input, Material material, double[] answers, Map<String, Driver> byWord) {
-        double share = Math.min(1, sensitivity.orElseThrow().share(draws.ranks(input, material), answers));
+    private void take(
+            Input input, Material material, double[] answers, double[] answerRanks, Map<String, Driver> byWord) {
+        int[] ranks = draws.ranks(input, material);
+        double share = Math.min(1, sensitivity.orElseThrow().share(ranks, answers));
         if (share > OVER_CHANCE * PlischkeCosineSensitivity.chance(answers.length, WAVES)) {
-            double correlation = new SpearmansCorrelation().correlation(draws.of(input, material), answers);
+            double correlation = new PearsonsCorrelation()
+                    .correlation(Arrays.stream(ranks).asDoubleStream().toArray(), answerRanks);
             byWord.merge(input.word(), new Driver(input.word(), share, correlation), Drivers::larger);
         }
     }

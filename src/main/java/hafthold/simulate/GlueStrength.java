@@ -38,7 +38,9 @@ record GlueStrength(double shearPascals, double peelPascals, double softensCelsi
 
     /** Use of strength by a shear and a pull together (root of the sum of squares; pressure does no harm). */
     double use(double shear, double peel, double celsius) {
-        return Math.hypot(shear / shearPascals, Math.max(0, peel) / peelPascals) / left(celsius);
+        double sheared = shear / shearPascals;
+        double pulled = Math.max(0, peel) / peelPascals;
+        return Math.sqrt(sheared * sheared + pulled * pulled) / left(celsius);
     }
 
     private double left(double celsius) {

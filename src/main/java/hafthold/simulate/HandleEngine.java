@@ -14,6 +14,7 @@ import hafthold.source.Finding;
 import hafthold.source.Message;
 import hafthold.transport.Resolution;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,13 +37,11 @@ public final class HandleEngine {
     private final LayerMoisture moisture;
     private final YearMean mean;
     private final Optional<GluedSections> glued;
-    private final Map<Lay, Double> cracks;
+    /** By cut and material. */
+    private final Map<Cut, Map<String, Double>> cracks;
 
     /** A section narrower than that has no two edges apart from each other, m. */
     private static final double TOO_NARROW = 5e-3;
-
-    /** A material as it lies. */
-    private record Lay(String material, Cut cut) {}
 
     /** An engine for one order; moisture once computed is kept for further cuts of the same material. */
     public HandleEngine(Conditions order) {
@@ -62,11 +61,15 @@ public final class HandleEngine {
                 order.bond()
                         .filter(bond -> isWideEnough(order.handle()))
                         .map(bond -> new GluedSections(order.handle(), bond)),
-                new ConcurrentHashMap<>());
+                byCut());
     }
 
     private HandleEngine(
-            Conditions order, Sampling sampling, Draws draws, Optional<GluedSections> glued, Map<Lay, Double> cracks) {
+            Conditions order,
+            Sampling sampling,
+            Draws draws,
+            Optional<GluedSections> glued,
+            Map<Cut, Map<String, Double>> cracks) {
         this.order = order;
         this.sampling = sampling;
         this.draws = draws;
@@ -170,9 +173,17 @@ public final class HandleEngine {
     }
 
     private double crackPerStrain(Material material, Cut cut) {
-        return cracks.computeIfAbsent(
-                new Lay(material.id(), cut),
-                lay -> PinCrack.perStrain(material, cut).orElse(0.0));
+        return cracks.get(cut)
+                .computeIfAbsent(
+                        material.id(), id -> PinCrack.perStrain(material, cut).orElse(0.0));
+    }
+
+    private static Map<Cut, Map<String, Double>> byCut() {
+        Map<Cut, Map<String, Double>> byCut = new EnumMap<>(Cut.class);
+        for (Cut cut : Cut.values()) {
+            byCut.put(cut, new ConcurrentHashMap<>());
+        }
+        return byCut;
     }
 
     /** What a scale consists of; a plain material is its own only part. */

@@ -17,6 +17,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -232,7 +233,7 @@ public final class MaterialLibrary {
             own.keySet().stream()
                     .filter(entry -> entry.axis() == Axis.ANY)
                     .forEach(entry -> figures.keySet().removeIf(old -> old.property() == entry.property()));
-            boolean borrowed = !ancestor.equals(row);
+            boolean borrowed = !ancestor.id().equals(row.id());
             own.forEach((entry, figure) -> figures.put(entry, borrowed ? inherited(figure, ancestor) : figure));
             sorption = ancestor.sorption().isEmpty() ? sorption : ancestor.sorption();
             swelling = ancestor.swelling().isEmpty() ? swelling : ancestor.swelling();
@@ -246,8 +247,9 @@ public final class MaterialLibrary {
     /** The chain of classes, most general first, the material itself last. */
     private List<MaterialRow> lineage(MaterialRow row) {
         Deque<MaterialRow> chain = new ArrayDeque<>();
+        Set<String> seen = new HashSet<>();
         for (MaterialRow next = row; next != null; next = rows.get(next.basedOn())) {
-            if (chain.contains(next)) {
+            if (!seen.add(next.id())) {
                 throw new InvalidTableException("materials.csv", "material " + row.id() + " is based on itself");
             }
             chain.addFirst(next);
