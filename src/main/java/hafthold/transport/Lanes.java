@@ -64,11 +64,28 @@ final class Lanes {
         }
     }
 
-    /** Change a + b + c, and what it makes of a start. */
-    static void change(double[] start, double[] a, double[] b, double[] c, double[] change, double[] end, int lanes) {
+    /** arriving - leaving + u a + v b + w c. */
+    static void gainAndWeighted(
+            double[] arriving,
+            double[] leaving,
+            double[] u,
+            double[] a,
+            double[] v,
+            double[] b,
+            double[] w,
+            double[] c,
+            double[] sum,
+            int lanes) {
+        for (int s = 0; s < lanes; s++) {
+            sum[s] = arriving[s] - leaving[s] + (u[s] * a[s] + v[s] * b[s] + w[s] * c[s]);
+        }
+    }
+
+    /** What a change a + b + c makes of a start; raises the largest change to its size. */
+    static void change(double[] start, double[] a, double[] b, double[] c, double[] largest, double[] end, int lanes) {
         for (int s = 0; s < lanes; s++) {
             double sum = a[s] + b[s] + c[s];
-            change[s] = sum;
+            largest[s] = Math.max(largest[s], Math.abs(sum));
             end[s] = start[s] + sum;
         }
     }
@@ -82,11 +99,10 @@ final class Lanes {
         }
     }
 
-    /** Raises each largest to the size of its quantity. */
-    static void largest(double[] a, double[] largestA, double[] b, double[] largestB, int lanes) {
+    /** Raises the largest to the size of a. */
+    static void largest(double[] a, double[] largest, int lanes) {
         for (int s = 0; s < lanes; s++) {
-            largestA[s] = Math.max(largestA[s], Math.abs(a[s]));
-            largestB[s] = Math.max(largestB[s], Math.abs(b[s]));
+            largest[s] = Math.max(largest[s], Math.abs(a[s]));
         }
     }
 

@@ -31,6 +31,7 @@ final class RosenbrockStep {
     private final double[][] k3;
     private final double[][] k4;
     private final double[][] flow;
+    private final double[] still;
     private final double[][] carried;
     private final double[][] stagePotential;
     private final StepMatrix matrix;
@@ -52,6 +53,7 @@ final class RosenbrockStep {
         k3 = new double[points][width];
         k4 = new double[points][width];
         flow = new double[last][width];
+        still = new double[width];
         carried = new double[points][width];
         stagePotential = new double[points][width];
         matrix = new StepMatrix(points, width);
@@ -171,8 +173,19 @@ final class RosenbrockStep {
         for (int i = 0; i < last; i++) {
             Lanes.flow(bundle.conductance[i], air.endSpeed, stagePotential[i], stagePotential[i + 1], flow[i], lanes);
         }
-        gains(k, lanes);
-        addStored(bundle, carried, k, lanes);
+        for (int i = 0; i <= last; i++) {
+            Lanes.gainAndWeighted(
+                    i == 0 ? still : flow[i - 1],
+                    i == last ? still : flow[i],
+                    bundle.before[i],
+                    carried[Math.max(0, i - 1)],
+                    bundle.here[i],
+                    carried[i],
+                    bundle.after[i],
+                    carried[Math.min(last, i + 1)],
+                    k[i],
+                    lanes);
+        }
         for (int s = 0; s < lanes; s++) {
             gainLoss[s] = air.endExchange[s] * (activity.value[s] - to.humidity);
             k[last][s] -= gainLoss[s];
@@ -187,8 +200,8 @@ final class RosenbrockStep {
         Arrays.fill(next.high, 0, lanes, Double.NEGATIVE_INFINITY);
         for (int i = 0; i <= last; i++) {
             Lanes.potentialAfter(stagePotential[i], bundle.exponent, k4[i], next.potential[i], lanes);
-            Lanes.change(state.moisture[i], k1Twice[i], k3[i], k4[i], carried[i], next.moisture[i], lanes);
-            Lanes.largest(k4[i], error, carried[i], largestChange, lanes);
+            Lanes.change(state.moisture[i], k1Twice[i], k3[i], k4[i], largestChange, next.moisture[i], lanes);
+            Lanes.largest(k4[i], error, lanes);
             Lanes.range(next.moisture[i], next.low, next.high, lanes);
         }
         for (int s = 0; s < lanes; s++) {
@@ -210,14 +223,6 @@ final class RosenbrockStep {
             Lanes.difference(factor, flow[i - 1], flow[i], gain[i], lanes);
         }
         Lanes.product(1, factor, flow[last - 1], gain[last], lanes);
-    }
-
-    private void gains(double[][] gain, int lanes) {
-        Lanes.combine(-1, flow[0], 0, flow[0], gain[0], lanes);
-        for (int i = 1; i < last; i++) {
-            Lanes.combine(1, flow[i - 1], -1, flow[i], gain[i], lanes);
-        }
-        Lanes.combine(1, flow[last - 1], 0, flow[last - 1], gain[last], lanes);
     }
 
     /** Adds B times a quantity. */
