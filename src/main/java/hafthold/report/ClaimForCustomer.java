@@ -51,6 +51,7 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
             case WEATHER -> say(weather(), "town", town);
             case FINISH -> say("finish");
             case PLACE -> say(words.drierPlace() ? "place.drier" : "place.damper", "town", town);
+            case FINISH_AND_PLACE -> say("both", "town", town);
             case USE -> say(isLikely(HOT) ? "use.hot" : isLikely(WET) ? "use.wet" : "use.other");
             case OPEN -> say("open");
             case NOT_EXPLAINED -> say("not-explained");

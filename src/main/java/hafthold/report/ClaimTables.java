@@ -46,6 +46,22 @@ record ClaimTables(BenchStyle style, Claim claim) {
         return rows;
     }
 
+    /** Headings of the same where there is little room: when, where and what in one column. */
+    List<String> readingsHead() {
+        return style.heads("reading", "measured", "expected-of-ten", "as-far-out");
+    }
+
+    /** One row a measured step, likewise. */
+    List<List<String>> readings() {
+        return measured().stream()
+                .map(row -> List.of(
+                        style.joined("comma", row.subList(0, 3)),
+                        row.get(3),
+                        say("expected.cell", "value", row.get(4), "from-to", row.get(5)),
+                        row.get(6)))
+                .toList();
+    }
+
     /** Rows whose step is worth sharing out: a ring that is none is not. */
     List<ClaimRow> sharedOut() {
         return claim.rows().stream()

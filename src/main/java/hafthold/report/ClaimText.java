@@ -19,7 +19,7 @@ public record ClaimText(BenchStyle style) {
         ClaimAdvice advice = new ClaimAdvice(style, claim);
         StringBuilder text = new StringBuilder();
         BenchNote note = new BenchNote(style, text);
-        text.append(words.title()).append("\n\n");
+        text.append(Paragraph.hanging("", words.title(), BenchNote.WIDTH)).append('\n');
         text.append(Paragraph.hanging("", words.verdict(), BenchNote.WIDTH)).append('\n');
         text.append(style.say("claim.caption.measured", "unit", style.unit())).append('\n');
         note.table("    ", MEASURED, tables.measuredHead(), tables.measured());
@@ -28,14 +28,7 @@ public record ClaimText(BenchStyle style) {
         text.append(style.say("claim.heading.shares")).append('\n');
         tables.sharedOut().forEach(row -> {
             text.append("  ")
-                    .append(Paragraph.plain(style.say(
-                            "claim.shares",
-                            "step",
-                            words.step(row.measured()),
-                            "point",
-                            words.point(row.measured().point()),
-                            "day",
-                            words.day(row.measured().on()))))
+                    .append(Paragraph.plain(words.shared(row)))
                     .append('\n');
             note.table("    ", SHARES, tables.sharesHead(), tables.shares(row));
         });
