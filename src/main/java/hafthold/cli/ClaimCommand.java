@@ -87,8 +87,8 @@ final class ClaimCommand implements Callable<Integer> {
             return ExitCode.DONE;
         }
         Path file = files.file("claim", "knife");
-        OutputFormat form = output.form(
-                "claim", OutputFormat.TEXT, OutputFormat.MARKDOWN, OutputFormat.JSON, OutputFormat.CSV);
+        OutputFormat form =
+                output.form("claim", OutputFormat.TEXT, OutputFormat.MARKDOWN, OutputFormat.JSON, OutputFormat.CSV);
         BenchStyle style = styles.style();
         TableSet set = tables.open();
         ClaimFile told = ClaimFile.read(file);
@@ -132,7 +132,8 @@ final class ClaimCommand implements Callable<Integer> {
         if (draws.samples() == 1) {
             throw new WrongUsageException("--samples: a claim is judged by draws; give 30 to 10000, or leave it out");
         }
-        KnifeHistory asked = suspected.isEmpty() ? told.history() : told.history().suspecting(suspected);
+        KnifeHistory asked =
+                suspected.isEmpty() ? told.history() : told.history().suspecting(suspected);
         List<Event> events = events(asked, set);
         KnifeHistory history = destination
                 .stays()

@@ -16,6 +16,9 @@ final class ClaimRule {
     /** From there on the weather is what it is, where it is consistent too. */
     private static final double RATHER = 0.5;
 
+    /** Or from there on, where what was measured spoke for it: events that are suspected and leave no trace do not count. */
+    private static final double LIKELIEST = 0.4;
+
     /** Readings that the causes leave further off than that, in errors of measuring, do not go together. */
     private static final double APART = 1.6;
 
@@ -46,7 +49,13 @@ final class ClaimRule {
             return ClaimVerdict.NOT_EXPLAINED;
         }
         double weather = chance(chances, Cause.Kind.WEATHER);
-        if (rows.stream().allMatch(ClaimRow::consistent) && weather >= RATHER) {
+        boolean spokeForIt = weather >= LIKELIEST
+                && weather
+                        >= chances.stream()
+                                .filter(chance -> chance.cause().kind() == Cause.Kind.WEATHER)
+                                .mapToDouble(CauseChance::before)
+                                .sum();
+        if (rows.stream().allMatch(ClaimRow::consistent) && (weather >= RATHER || spokeForIt)) {
             return ClaimVerdict.WEATHER;
         }
         double finish = chance(chances, Cause.Kind.FINISH);
@@ -73,7 +82,8 @@ final class ClaimRule {
     /** Whether a cause is likely enough, so much likelier than the next, and explains what was measured. */
     private static boolean isNamed(List<CauseChance> chances, Cause.Kind kind, double chance, double next) {
         boolean fits = chances.stream()
-                .filter(one -> one.cause().kind() == kind || (ALIKE.contains(kind) && one.cause().kind() == BOTH))
+                .filter(one -> one.cause().kind() == kind
+                        || (ALIKE.contains(kind) && one.cause().kind() == BOTH))
                 .anyMatch(CauseChance::fits);
         return fits && chance >= NAMED && chance >= TIMES_THE_NEXT * next;
     }

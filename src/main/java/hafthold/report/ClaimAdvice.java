@@ -68,7 +68,8 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
         }
         worked(said, "back.glue", claim.year().glueUse().value());
         claim.year().crackUse().ifPresent(use -> worked(said, "back.crack", use.value()));
-        if (claim.leading().stream().anyMatch(chance -> chance.cause().kind() == Cause.Kind.USE)) {
+        if (explained
+                && claim.leading().stream().anyMatch(chance -> chance.cause().kind() == Cause.Kind.USE)) {
             said.add(say("back.heat"));
         }
         said.add(say("back.left-out"));
@@ -202,7 +203,8 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
         if (claim.effectiveSamples() < FEW) {
             said.add(say("sure.few"));
         }
-        if (claim.history().isOnlyAtHome()) {
+        if (claim.history().isOnlyAtHome()
+                && claim.chances().stream().anyMatch(chance -> chance.cause().kind() == Cause.Kind.FINISH)) {
             said.add(say("sure.one"));
         }
         longAgo().ifPresent(said::add);
@@ -245,6 +247,7 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
     /** Whether a set from long ago could be told from wood that was too wet by a reading that is not there. */
     private boolean asksForHeads() {
         return claim.verdict() != ClaimVerdict.WEATHER
+                && claim.verdict() != ClaimVerdict.NOT_EXPLAINED
                 && claim.history().isLongInUse()
                 && !claim.knife().build().pins().isEmpty()
                 && claim.chances().stream().anyMatch(chance -> chance.cause().longAgo())

@@ -22,7 +22,7 @@ public final class ClaimMarkdown {
                 .heading(2, style.say("claim.heading.shares"));
         tables.sharedOut()
                 .forEach(row -> text.paragraph(words.shared(row)).table(tables.sharesHead(), tables.shares(row)));
-        return text.paragraph(style.say("claim.shares.note"))
+        return text.paragraph(tables.sharesNote())
                         .heading(2, style.say("claim.heading.back"))
                         .points(advice.back())
                         .heading(2, style.say("heading.to-do"))

@@ -55,9 +55,7 @@ record ClaimPage(BenchStyle style, List<FitLimits> limits, List<Finding> caution
                                         words.day(row.measured().on())),
                                 tables.sharesHead(),
                                 tables.shares(row))));
-        page.close("div")
-                .element("p", style.say("claim.shares.note"), "class", "note")
-                .close("section");
+        page.close("div").element("p", tables.sharesNote(), "class", "note").close("section");
         list(page, style.say("claim.heading.back"), advice.back());
         list(page, style.say("heading.to-do"), advice.toDo());
         list(page, style.say("claim.heading.sure"), advice.sure());

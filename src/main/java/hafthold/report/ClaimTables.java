@@ -2,6 +2,7 @@ package hafthold.report;
 
 import hafthold.decide.Claim;
 import hafthold.decide.ClaimRow;
+import hafthold.decide.ClaimVerdict;
 import hafthold.knife.MeasuringPoint;
 import hafthold.quantity.Band;
 import java.util.ArrayList;
@@ -62,12 +63,20 @@ record ClaimTables(BenchStyle style, Claim claim) {
                 .toList();
     }
 
-    /** Rows whose step is worth sharing out: a ring that is none is not. */
+    /** Rows whose step is worth sharing out: a ring that is none is not, nor what no cause comes near. */
     List<ClaimRow> sharedOut() {
+        if (claim.verdict() == ClaimVerdict.NOT_EXPLAINED) {
+            return List.of();
+        }
         return claim.rows().stream()
                 .filter(row -> row.measured().point().isSigned()
                         || row.measured().step().metres() > SMALLEST)
                 .toList();
+    }
+
+    /** What is to be known about the shares. */
+    String sharesNote() {
+        return say(claim.verdict() == ClaimVerdict.NOT_EXPLAINED ? "shares.none" : "shares.note");
     }
 
     /** Headings of the shares. */

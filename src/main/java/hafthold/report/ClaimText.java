@@ -27,12 +27,10 @@ public record ClaimText(BenchStyle style) {
                 .append('\n');
         text.append(style.say("claim.heading.shares")).append('\n');
         tables.sharedOut().forEach(row -> {
-            text.append("  ")
-                    .append(Paragraph.plain(words.shared(row)))
-                    .append('\n');
+            text.append("  ").append(Paragraph.plain(words.shared(row))).append('\n');
             note.table("    ", SHARES, tables.sharesHead(), tables.shares(row));
         });
-        text.append(Paragraph.hanging("  ", style.say("claim.shares.note"), BenchNote.WIDTH))
+        text.append(Paragraph.hanging("  ", tables.sharesNote(), BenchNote.WIDTH))
                 .append('\n');
         note.list(style.say("claim.heading.back"), advice.back());
         note.list(style.say("heading.to-do"), advice.toDo());

@@ -24,10 +24,12 @@ import java.util.Set;
  * @param claim the knife, judged
  */
 record ClaimWords(BenchStyle style, Claim claim) {
-    private static final List<Cause.Kind> ALIKE = List.of(Cause.Kind.FINISH, Cause.Kind.PLACE, Cause.Kind.FINISH_AND_PLACE);
+    private static final List<Cause.Kind> ALIKE =
+            List.of(Cause.Kind.FINISH, Cause.Kind.PLACE, Cause.Kind.FINISH_AND_PLACE);
     private static final double CERTAIN = 0.95;
     private static final double VERY_LIKELY = 0.8;
     private static final double LIKELY = 0.6;
+    private static final double RATHER = 0.5;
     private static final double FLUSH = 0.005e-3;
 
     /** Which knife, from where, whose affair. */
@@ -59,7 +61,9 @@ record ClaimWords(BenchStyle style, Claim claim) {
     private String sure(double chance) {
         String key = chance >= CERTAIN
                 ? "certain"
-                : chance >= VERY_LIKELY ? "very-likely" : chance >= LIKELY ? "likely" : "rather";
+                : chance >= VERY_LIKELY
+                        ? "very-likely"
+                        : chance >= LIKELY ? "likely" : chance >= RATHER ? "rather" : "likeliest";
         return say("sure." + key);
     }
 

@@ -26,7 +26,8 @@ record DatedMoisture(List<DoubtedMoisture> days) {
 
     /** The days under a doubt. */
     LayeredCourse course(Doubt doubt) {
-        List<LayeredCourse> courses = days.stream().map(day -> day.course(doubt)).toList();
+        List<LayeredCourse> courses =
+                days.stream().map(day -> day.course(doubt)).toList();
         double[][] layer = IntStream.range(0, courses.get(0).layer().length)
                 .mapToObj(k -> joined(courses, course -> course.layer()[k]))
                 .toArray(double[][]::new);

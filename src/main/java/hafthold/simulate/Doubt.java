@@ -183,9 +183,7 @@ record Doubt(
     }
 
     private double seasonShift(Input season, int year) {
-        return ofSeason.applyAsDouble(season, year)
-                * END_OVER_DEVIATION
-                * SeasonalWeather.humiditySpreadFraction();
+        return ofSeason.applyAsDouble(season, year) * END_OVER_DEVIATION * SeasonalWeather.humiditySpreadFraction();
     }
 
     /** Habits of the household, from dry at -1 to damp at +1. */

@@ -54,8 +54,7 @@ final class UseTraces {
                     measured.stream().map(MeasuredStep::point).distinct().toList();
             UseTrace same = new UseTrace(setup, event, first, points);
             return new Seasons(
-                    same,
-                    whole > lately ? new UseTrace(setup, event, first.minusDays(HALF_A_YEAR), points) : same);
+                    same, whole > lately ? new UseTrace(setup, event, first.minusDays(HALF_A_YEAR), points) : same);
         });
     }
 
@@ -74,9 +73,8 @@ final class UseTraces {
 
     /** What an event takes off for good, m, one a measured step. */
     double[] set(Cause cause, int number) {
-        double set = traces.get(cause.event())
-                .before(since + daysAgo(cause, number))
-                .set();
+        double set =
+                traces.get(cause.event()).before(since + daysAgo(cause, number)).set();
         return measured.stream()
                 .mapToDouble(step -> UseTrace.showsWidth(step.point()) ? set : 0)
                 .toArray();

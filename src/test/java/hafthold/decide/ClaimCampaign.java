@@ -86,8 +86,7 @@ class ClaimCampaign {
             for (int home : new int[] {-8, -12, -16, -20}) {
                 for (ReturnSample knife : ClaimOrders.bothOff(made, home, ERROR, BOTH_OFF)) {
                     Claim claim = judged(knife, true);
-                    counts.merge(
-                            claim.verdict() + (claim.mayBeInPart() ? " in part" : ""), 1, Integer::sum);
+                    counts.merge(claim.verdict() + (claim.mayBeInPart() ? " in part" : ""), 1, Integer::sum);
                 }
             }
         }

@@ -84,8 +84,8 @@ class ClaimScenariosTest {
     void neitherOfTwoAtOnceIsBlamedAlone() {
         for (int[] off : new int[][] {{66, -12}, {70, -17}, {75, -20}}) {
             for (ReturnSample knife : ClaimOrders.bothOff(off[0], off[1], ERROR, 4)) {
-                Claim claim = claim(
-                        new double[] {1000 * knife.steps()[0], 1000 * knife.steps()[1]}, 50 + knife.number());
+                Claim claim =
+                        claim(new double[] {1000 * knife.steps()[0], 1000 * knife.steps()[1]}, 50 + knife.number());
                 boolean alone = claim.verdict() == ClaimVerdict.FINISH || claim.verdict() == ClaimVerdict.PLACE;
                 assertTrue(
                         !alone || claim.mayBeInPart(),

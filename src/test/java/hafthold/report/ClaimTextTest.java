@@ -39,8 +39,8 @@ class ClaimTextTest {
         assertTrue(note.startsWith("# "), note);
         ClaimAdvice advice = new ClaimAdvice(BenchStyle.ENGLISH, claim);
         List.of(advice.back(), advice.toDo(), advice.sure())
-                .forEach(said -> said.forEach(sentence ->
-                        assertTrue(note.contains("- " + MarkdownText.escape(sentence) + "\n"), sentence)));
+                .forEach(said -> said.forEach(
+                        sentence -> assertTrue(note.contains("- " + MarkdownText.escape(sentence) + "\n"), sentence)));
         assertTrue(note.contains("| 8 Feb 2026 | home | edges | 0.20 shy |"), note);
         assertTrue(note.contains(MarkdownText.escape(new ClaimForCustomer(BenchStyle.ENGLISH, claim).words())));
     }
