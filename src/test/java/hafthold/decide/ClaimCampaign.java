@@ -96,7 +96,7 @@ class ClaimCampaign {
         assertEquals(0, counts.getOrDefault("USE", 0), counts::toString);
     }
 
-    /** Knives of which one cause is off; of use, each event in turn. */
+    /** Knives of which one cause is off; of use, each event in turn, lately and long ago by turns. */
     private static List<ReturnSample> knives(Cause.Kind kind, boolean alsoAtBench) {
         double[] any = alsoAtBench ? new double[2] : new double[1];
         ReturnEngine engine = new ReturnEngine(
@@ -110,7 +110,7 @@ class ClaimCampaign {
         List<ReturnSample> knives = new ArrayList<>();
         for (int i = 0; i < EVENTS.size(); i++) {
             Event event = EVENTS.get(i);
-            List<ReturnSample> drawn = engine.samples(new Cause(kind, event.id()), Optional.of(event));
+            List<ReturnSample> drawn = engine.samples(new Cause(kind, event.id(), i % 2 == 1), Optional.of(event));
             for (int knife = i; knife < KNIVES; knife += EVENTS.size()) {
                 knives.add(drawn.get(knife));
             }
