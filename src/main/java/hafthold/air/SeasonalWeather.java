@@ -13,7 +13,8 @@ import hafthold.source.PublishedModel;
         locator = "spread and lag-1 correlation of daily means, summed over a season",
         validity = "temperate places; many more days than the weather remembers")
 public final class SeasonalWeather {
-    private static final int SEASON_DAYS = 90;
+    /** Days of a season. */
+    public static final int SEASON_DAYS = 90;
 
     private SeasonalWeather() {}
 

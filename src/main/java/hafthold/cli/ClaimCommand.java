@@ -13,6 +13,7 @@ import hafthold.report.BenchStyle;
 import hafthold.report.CautionLines;
 import hafthold.report.ClaimCsv;
 import hafthold.report.ClaimJson;
+import hafthold.report.ClaimMarkdown;
 import hafthold.report.ClaimReport;
 import hafthold.report.ClaimText;
 import hafthold.simulate.Destination;
@@ -68,6 +69,14 @@ final class ClaimCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions output;
 
+    @Option(
+            names = "--event",
+            paramLabel = "ID",
+            split = ",",
+            description = "what may have happened to it, in place of what the file suspects; the day is not asked for."
+                    + " 'hafthold materials --events' lists ids")
+    private List<String> suspected = List.of();
+
     @Option(names = "--check", description = "exit with 4 unless the weather explains what was measured")
     private boolean check;
 
@@ -78,7 +87,8 @@ final class ClaimCommand implements Callable<Integer> {
             return ExitCode.DONE;
         }
         Path file = files.file("claim", "knife");
-        OutputFormat form = output.form("claim", OutputFormat.TEXT, OutputFormat.JSON, OutputFormat.CSV);
+        OutputFormat form =
+                output.form("claim", OutputFormat.TEXT, OutputFormat.MARKDOWN, OutputFormat.JSON, OutputFormat.CSV);
         BenchStyle style = styles.style();
         TableSet set = tables.open();
         ClaimFile told = ClaimFile.read(file);
@@ -95,7 +105,8 @@ final class ClaimCommand implements Callable<Integer> {
                         switch (form) {
                             case JSON -> ClaimJson.of(claim);
                             case CSV -> ClaimCsv.of(claim);
-                            case TEXT, MARKDOWN -> new ClaimText(style).of(claim);
+                            case MARKDOWN -> ClaimMarkdown.of(claim, style);
+                            case TEXT -> new ClaimText(style).of(claim);
                         });
         List<Finding> cautions = CautionTable.read(set).with(FitFindings.materials(knife));
         output.report(
@@ -121,11 +132,13 @@ final class ClaimCommand implements Callable<Integer> {
         if (draws.samples() == 1) {
             throw new WrongUsageException("--samples: a claim is judged by draws; give 30 to 10000, or leave it out");
         }
-        List<Event> events = events(told, set);
+        KnifeHistory asked =
+                suspected.isEmpty() ? told.history() : told.history().suspecting(suspected);
+        List<Event> events = events(asked, set);
         KnifeHistory history = destination
                 .stays()
-                .map(chain -> through(chain, told.history(), findings))
-                .orElse(told.history());
+                .map(chain -> through(chain, asked, findings))
+                .orElse(asked);
         return new ClaimJudge(LimitTable.read(set), events, draws).judge(knife, destination, history, findings);
     }
 
@@ -146,10 +159,10 @@ final class ClaimCommand implements Callable<Integer> {
     }
 
     /** The suspected events; of all others those that may happen to a knife in use, which parcels are not. */
-    private static List<Event> events(ClaimFile told, TableSet set) {
+    private static List<Event> events(KnifeHistory history, TableSet set) {
         EventTable table = EventTable.read(set);
-        if (!told.history().suspected().isEmpty()) {
-            return told.history().suspected().stream().map(table::find).toList();
+        if (!history.suspected().isEmpty()) {
+            return history.suspected().stream().distinct().map(table::find).toList();
         }
         return table.all().stream()
                 .filter(event ->

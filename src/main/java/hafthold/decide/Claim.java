@@ -3,6 +3,7 @@ package hafthold.decide;
 import hafthold.knife.FullTangKnife;
 import hafthold.knife.KnifeHistory;
 import hafthold.quantity.Band;
+import hafthold.simulate.Cause;
 import hafthold.simulate.Destination;
 import hafthold.simulate.FitYear;
 import hafthold.source.Finding;
@@ -21,6 +22,7 @@ import java.util.List;
  * @param retrue how to true it up
  * @param year what the knife does in that place with everything at its value: for what may have let go
  * @param course the edge through the year where it lives: lowest, usual and highest of nine in ten samples as usual
+ * @param thinsOverFree how far the glued scale thins over what the free movement of its thickness makes
  * @param samples how many draws were made for each cause
  * @param effectiveSamples how many of all draws the answer rests on
  * @param findings choices that it rests on
@@ -36,9 +38,13 @@ public record Claim(
         ReTrue retrue,
         FitYear year,
         List<Band> course,
+        double thinsOverFree,
         int samples,
         double effectiveSamples,
         List<Finding> findings) {
+
+    /** A second cause less likely than that is not said to add to the one that is named (a judgement). */
+    private static final double MAY_ADD = 0.05;
 
     /** Causes less likely than that are not named. */
     public static final double WORTH_NAMING = 0.15;
@@ -59,6 +65,19 @@ public record Claim(
     /** True where the verdict says what it was. */
     public boolean namesACause() {
         return verdict != ClaimVerdict.OPEN && verdict != ClaimVerdict.NOT_EXPLAINED;
+    }
+
+    /** Chance that stock and home were off at once. */
+    public double bothAtOnce() {
+        return chances.stream()
+                .filter(chance -> chance.cause().kind() == Cause.Kind.FINISH_AND_PLACE)
+                .mapToDouble(CauseChance::after)
+                .sum();
+    }
+
+    /** Whether what the verdict names may be part of the truth only, the other of stock and home being off too. */
+    public boolean mayBeInPart() {
+        return (verdict == ClaimVerdict.FINISH || verdict == ClaimVerdict.PLACE) && bothAtOnce() >= MAY_ADD;
     }
 
     /** Whether what was measured lies at the edge of what the weather does, not far beyond. */

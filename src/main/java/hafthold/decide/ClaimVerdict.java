@@ -12,6 +12,8 @@ public enum ClaimVerdict {
     PLACE,
     /** Something that happened to it. */
     USE,
+    /** Both the wood at final sanding and the air where it lives. */
+    FINISH_AND_PLACE,
     /** More than one of these would do, and what was measured does not tell them apart. */
     OPEN,
     /** None of these explains it. */

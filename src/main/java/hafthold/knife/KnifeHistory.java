@@ -3,6 +3,7 @@ package hafthold.knife;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,6 +27,9 @@ public record KnifeHistory(
 
     /** Before that a handle on the bench still holds much of the air it came from (a judgement). */
     private static final int REST_DAYS = 7;
+
+    /** Lately is within so many days (a judgement). */
+    public static final int LATELY_DAYS = 28;
 
     /** Keeps its own copies; rejects days out of order. */
     public KnifeHistory {
@@ -74,6 +78,21 @@ public record KnifeHistory(
                 .noneMatch(step -> bench.filter(
                                 rest -> !step.on().isBefore(rest.since().plusDays(REST_DAYS)))
                         .isPresent());
+    }
+
+    /** The day on which the customer's had it last before anything was measured: that day, or that of coming back. */
+    public LocalDate lastUse() {
+        return bench.map(BenchRest::since).filter(firstMeasured()::isAfter).orElse(firstMeasured());
+    }
+
+    /** Whether the customer had it so long that what happened to it need not have happened lately. */
+    public boolean isLongInUse() {
+        return ChronoUnit.DAYS.between(delivered, lastUse()) > LATELY_DAYS;
+    }
+
+    /** The same with other events suspected. */
+    public KnifeHistory suspecting(List<String> events) {
+        return new KnifeHistory(finished, delivered, bench, measured, events);
     }
 
     /**

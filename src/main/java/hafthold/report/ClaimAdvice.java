@@ -1,5 +1,6 @@
 package hafthold.report;
 
+import hafthold.decide.CauseChance;
 import hafthold.decide.Claim;
 import hafthold.decide.ClaimRow;
 import hafthold.decide.ClaimVerdict;
@@ -10,6 +11,7 @@ import hafthold.quantity.Band;
 import hafthold.simulate.Cause;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
@@ -31,6 +33,9 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
 
     /** Draws by their weight below which shares are rough (a judgement). */
     private static final double FEW = 30;
+
+    /** From so many times the free movement of the thickness on, that is told. */
+    private static final double THINS_MORE = 1.05;
 
     private static final int ALL_MONTHS = 12;
 
@@ -63,7 +68,8 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
         }
         worked(said, "back.glue", claim.year().glueUse().value());
         claim.year().crackUse().ifPresent(use -> worked(said, "back.crack", use.value()));
-        if (claim.leading().stream().anyMatch(chance -> chance.cause().kind() == Cause.Kind.USE)) {
+        if (explained
+                && claim.leading().stream().anyMatch(chance -> chance.cause().kind() == Cause.Kind.USE)) {
             said.add(say("back.heat"));
         }
         said.add(say("back.left-out"));
@@ -105,6 +111,9 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
         List<String> said = new ArrayList<>(List.of(say("do.loose")));
         if (asksForMore()) {
             said.add(say("do.measure", "air", air()));
+        }
+        if (asksForHeads()) {
+            said.add(say("do.heads"));
         }
         if (claim.verdict() == ClaimVerdict.NOT_EXPLAINED) {
             said.add(say("do.cause-first"));
@@ -194,12 +203,61 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
         if (claim.effectiveSamples() < FEW) {
             said.add(say("sure.few"));
         }
-        if (claim.history().isOnlyAtHome()) {
+        if (claim.history().isOnlyAtHome()
+                && claim.chances().stream().anyMatch(chance -> chance.cause().kind() == Cause.Kind.FINISH)) {
             said.add(say("sure.one"));
+        }
+        longAgo().ifPresent(said::add);
+        if (measures(MeasuringPoint.PIN_HEADS, false) && claim.thinsOverFree() >= THINS_MORE) {
+            said.add(say("sure.heads", "percent", Long.toString(Math.round(100 * (claim.thinsOverFree() - 1)))));
         }
         said.add(say("sure.taken"));
         said.add(say("sure.proof"));
         return said;
+    }
+
+    /** What an event of long ago may have to do with it, wherever stock or home or such an event may be behind it. */
+    private Optional<String> longAgo() {
+        boolean asks = claim.verdict() != ClaimVerdict.WEATHER && claim.verdict() != ClaimVerdict.NOT_EXPLAINED;
+        if (!asks || !claim.history().isLongInUse()) {
+            return Optional.empty();
+        }
+        List<CauseChance> left = claim.chances().stream()
+                .filter(chance -> chance.cause().longAgo())
+                .toList();
+        return Optional.of(
+                left.isEmpty()
+                        ? say("sure.long-ago.none")
+                        : say(
+                                "sure.long-ago.set",
+                                "events",
+                                style.joined(
+                                        "claim.or",
+                                        left.stream()
+                                                .map(chance -> style.named(
+                                                        "event", chance.cause().event()))
+                                                .toList()),
+                                "count",
+                                new ClaimWords(style, claim)
+                                        .count(left.stream()
+                                                .mapToDouble(CauseChance::after)
+                                                .sum())));
+    }
+
+    /** Whether a set from long ago could be told from wood that was too wet by a reading that is not there. */
+    private boolean asksForHeads() {
+        return claim.verdict() != ClaimVerdict.WEATHER
+                && claim.verdict() != ClaimVerdict.NOT_EXPLAINED
+                && claim.history().isLongInUse()
+                && !claim.knife().build().pins().isEmpty()
+                && claim.chances().stream().anyMatch(chance -> chance.cause().longAgo())
+                && !measures(MeasuringPoint.PIN_HEADS, true);
+    }
+
+    private boolean measures(MeasuringPoint point, boolean atBench) {
+        return claim.history().measured().stream()
+                .anyMatch(step ->
+                        step.point() == point && (!atBench || claim.history().isAtBench(step)));
     }
 
     private String say(String key, String... filling) {

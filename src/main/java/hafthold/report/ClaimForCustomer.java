@@ -51,10 +51,16 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
             case WEATHER -> say(weather(), "town", town);
             case FINISH -> say("finish");
             case PLACE -> say(words.drierPlace() ? "place.drier" : "place.damper", "town", town);
+            case FINISH_AND_PLACE -> say("both", "town", town);
             case USE -> say(isLikely(HOT) ? "use.hot" : isLikely(WET) ? "use.wet" : "use.other");
-            case OPEN -> say("open");
-            case NOT_EXPLAINED -> say("not-explained");
+            case OPEN -> say(isHere() ? "open.here" : "open");
+            case NOT_EXPLAINED -> say(isHere() ? "not-explained.here" : "not-explained");
         };
+    }
+
+    /** Whether the knife is back already. */
+    private boolean isHere() {
+        return claim.history().measured().stream().anyMatch(claim.history()::isAtBench);
     }
 
     /** Air that is dry or damp all year round leaves the edge where it is; else it comes and goes. */

@@ -32,6 +32,7 @@ public final class ClaimJson {
             } else {
                 json.writeNullField("sure");
             }
+            json.writeBooleanField("in_part", claim.mayBeInPart());
             json.writeBooleanField("consistent", claim.consistent());
             json.writeArrayFieldStart("measured");
             for (ClaimRow row : claim.rows()) {
@@ -49,6 +50,7 @@ public final class ClaimJson {
             }
             json.writeEndArray();
             retrue(json, claim.retrue());
+            JsonFigures.number(json, "thins_over_free", claim.thinsOverFree());
             JsonFigures.band(json, "glue_use", claim.year().glueUse());
             JsonFigures.band(json, "crack_use", claim.year().crackUse());
             json.writeNumberField("samples", claim.samples());

@@ -25,6 +25,7 @@ record ClaimPage(BenchStyle style, List<FitLimits> limits, List<Finding> caution
         ClaimAdvice advice = new ClaimAdvice(style, claim);
         PageFrame frame = new PageFrame(style, words.pageTitle());
         Markup page = frame.page();
+        page.open("div", "class", "brief");
         page.open("p", "class", "lead verdict")
                 .element("span", words.verdictAndSure(), "class", "stamp " + stamp(claim.verdict()))
                 .text(" " + words.verdict())
@@ -34,12 +35,12 @@ record ClaimPage(BenchStyle style, List<FitLimits> limits, List<Finding> caution
                 page,
                 new NumbersTable(
                         style.say("claim.caption.measured", "unit", style.unit()),
-                        tables.measuredHead(),
-                        tables.measured()));
+                        tables.readingsHead(),
+                        tables.readings()));
         page.element("p", style.say("claim.signs"), "class", "note");
         frame.chart(new ClaimCharts(style, limits).course(claim));
         page.close("section");
-        page.open("section").element("h2", style.say("claim.heading.shares"));
+        page.open("section").element("h2", style.say("claim.heading.shares")).open("div", "class", "abreast");
         tables.sharedOut()
                 .forEach(row -> PageFrame.numbers(
                         page,
@@ -54,7 +55,7 @@ record ClaimPage(BenchStyle style, List<FitLimits> limits, List<Finding> caution
                                         words.day(row.measured().on())),
                                 tables.sharesHead(),
                                 tables.shares(row))));
-        page.element("p", style.say("claim.shares.note"), "class", "note").close("section");
+        page.close("div").element("p", tables.sharesNote(), "class", "note").close("section");
         list(page, style.say("claim.heading.back"), advice.back());
         list(page, style.say("heading.to-do"), advice.toDo());
         list(page, style.say("claim.heading.sure"), advice.sure());
@@ -64,9 +65,11 @@ record ClaimPage(BenchStyle style, List<FitLimits> limits, List<Finding> caution
                 .close("section");
         List<Finding> findings = new ArrayList<>(claim.findings());
         findings.addAll(cautions);
+        page.open("div", "class", "small-print");
         new Foundations(style, List.of())
                 .write(page, FindingDigest.of(style, findings, FitInputs.names(claim.knife())));
         inputs(page, claim);
+        page.close("div").close("div");
         return frame.html();
     }
 
@@ -75,7 +78,7 @@ record ClaimPage(BenchStyle style, List<FitLimits> limits, List<Finding> caution
         return switch (verdict) {
             case WEATHER -> "stamp-stays";
             case PLACE, USE -> "stamp-care";
-            case FINISH -> "stamp-change";
+            case FINISH, FINISH_AND_PLACE -> "stamp-change";
             case NOT_EXPLAINED -> "stamp-refuse";
             case OPEN -> "stamp-unknown";
         };

@@ -2,6 +2,7 @@ package hafthold.report;
 
 import hafthold.decide.Claim;
 import hafthold.decide.ClaimRow;
+import hafthold.decide.ClaimVerdict;
 import hafthold.knife.MeasuringPoint;
 import hafthold.quantity.Band;
 import java.util.ArrayList;
@@ -46,12 +47,36 @@ record ClaimTables(BenchStyle style, Claim claim) {
         return rows;
     }
 
-    /** Rows whose step is worth sharing out: a ring that is none is not. */
+    /** Headings of the same where there is little room: when, where and what in one column. */
+    List<String> readingsHead() {
+        return style.heads("reading", "measured", "expected-of-ten", "as-far-out");
+    }
+
+    /** One row a measured step, likewise. */
+    List<List<String>> readings() {
+        return measured().stream()
+                .map(row -> List.of(
+                        style.joined("comma", row.subList(0, 3)),
+                        row.get(3),
+                        say("expected.cell", "value", row.get(4), "from-to", row.get(5)),
+                        row.get(6)))
+                .toList();
+    }
+
+    /** Rows whose step is worth sharing out: a ring that is none is not, nor what no cause comes near. */
     List<ClaimRow> sharedOut() {
+        if (claim.verdict() == ClaimVerdict.NOT_EXPLAINED) {
+            return List.of();
+        }
         return claim.rows().stream()
                 .filter(row -> row.measured().point().isSigned()
                         || row.measured().step().metres() > SMALLEST)
                 .toList();
+    }
+
+    /** What is to be known about the shares. */
+    String sharesNote() {
+        return say(claim.verdict() == ClaimVerdict.NOT_EXPLAINED ? "shares.none" : "shares.note");
     }
 
     /** Headings of the shares. */

@@ -19,7 +19,7 @@ public record ClaimText(BenchStyle style) {
         ClaimAdvice advice = new ClaimAdvice(style, claim);
         StringBuilder text = new StringBuilder();
         BenchNote note = new BenchNote(style, text);
-        text.append(words.title()).append("\n\n");
+        text.append(Paragraph.hanging("", words.title(), BenchNote.WIDTH)).append('\n');
         text.append(Paragraph.hanging("", words.verdict(), BenchNote.WIDTH)).append('\n');
         text.append(style.say("claim.caption.measured", "unit", style.unit())).append('\n');
         note.table("    ", MEASURED, tables.measuredHead(), tables.measured());
@@ -27,19 +27,10 @@ public record ClaimText(BenchStyle style) {
                 .append('\n');
         text.append(style.say("claim.heading.shares")).append('\n');
         tables.sharedOut().forEach(row -> {
-            text.append("  ")
-                    .append(Paragraph.plain(style.say(
-                            "claim.shares",
-                            "step",
-                            words.step(row.measured()),
-                            "point",
-                            words.point(row.measured().point()),
-                            "day",
-                            words.day(row.measured().on()))))
-                    .append('\n');
+            text.append("  ").append(Paragraph.plain(words.shared(row))).append('\n');
             note.table("    ", SHARES, tables.sharesHead(), tables.shares(row));
         });
-        text.append(Paragraph.hanging("  ", style.say("claim.shares.note"), BenchNote.WIDTH))
+        text.append(Paragraph.hanging("  ", tables.sharesNote(), BenchNote.WIDTH))
                 .append('\n');
         note.list(style.say("claim.heading.back"), advice.back());
         note.list(style.say("heading.to-do"), advice.toDo());

@@ -24,10 +24,12 @@ import java.util.Set;
  * @param claim the knife, judged
  */
 record ClaimWords(BenchStyle style, Claim claim) {
-    private static final List<Cause.Kind> ALIKE = List.of(Cause.Kind.FINISH, Cause.Kind.PLACE);
+    private static final List<Cause.Kind> ALIKE =
+            List.of(Cause.Kind.FINISH, Cause.Kind.PLACE, Cause.Kind.FINISH_AND_PLACE);
     private static final double CERTAIN = 0.95;
     private static final double VERY_LIKELY = 0.8;
     private static final double LIKELY = 0.6;
+    private static final double RATHER = 0.5;
     private static final double FLUSH = 0.005e-3;
 
     /** Which knife, from where, whose affair. */
@@ -49,7 +51,7 @@ record ClaimWords(BenchStyle style, Claim claim) {
     String verdictAndSure() {
         return claim.verdict() == ClaimVerdict.OPEN || claim.verdict() == ClaimVerdict.NOT_EXPLAINED
                 ? called()
-                : say("stamp", "verdict", called(), "sure", sure(claim.sure()));
+                : say(claim.mayBeInPart() ? "stamp.in-part" : "stamp", "verdict", called(), "sure", sure(claim.sure()));
     }
 
     private String called() {
@@ -59,13 +61,21 @@ record ClaimWords(BenchStyle style, Claim claim) {
     private String sure(double chance) {
         String key = chance >= CERTAIN
                 ? "certain"
-                : chance >= VERY_LIKELY ? "very-likely" : chance >= LIKELY ? "likely" : "rather";
+                : chance >= VERY_LIKELY
+                        ? "very-likely"
+                        : chance >= LIKELY ? "likely" : chance >= RATHER ? "rather" : "likeliest";
         return say("sure." + key);
     }
 
     /** The verdict and what it rests on, a few sentences. */
     String verdict() {
         List<String> sentences = new ArrayList<>(List.of(lead()));
+        if (claim.mayBeInPart()) {
+            sentences.add(say(
+                    claim.verdict() == ClaimVerdict.FINISH ? "lead.in-part.finish" : "lead.in-part.place",
+                    "percent",
+                    Long.toString(Math.round(100 * claim.bothAtOnce()))));
+        }
         String more = claim.rows().stream()
                 .filter(row -> !row.consistent() && !row.equals(claim.main()))
                 .min(Comparator.comparingDouble(ClaimRow::asFarOut))
@@ -88,23 +98,30 @@ record ClaimWords(BenchStyle style, Claim claim) {
             case FINISH -> say(wetterAtFinish() ? "lead.finish.wetter" : "lead.finish.drier");
             case PLACE -> say(drierPlace() ? "lead.place.drier" : "lead.place.damper");
             case USE -> say("lead.use", "event", events());
+            case FINISH_AND_PLACE ->
+                say("lead.both." + (wetterAtFinish() ? "wetter" : "drier") + "." + (drierPlace() ? "drier" : "damper"));
             case OPEN -> say("lead.open", "causes", joinedCauses());
             case NOT_EXPLAINED -> say("lead.not-explained");
         };
     }
 
+    /** The likeliest event and any other that is worth naming. */
     private String events() {
+        List<CauseChance> all = claim.chances().stream()
+                .filter(chance -> chance.cause().kind() == Cause.Kind.USE)
+                .toList();
         return style.joined(
                 "claim.or",
-                claim.leading().stream()
-                        .filter(chance -> chance.cause().kind() == Cause.Kind.USE)
+                all.stream()
+                        .filter(chance -> chance.equals(all.get(0)) || chance.after() >= Claim.WORTH_NAMING)
                         .map(this::eventName)
                         .toList());
     }
 
-    /** An event by its name. */
+    /** An event by its name, and whether that was longer ago. */
     String eventName(CauseChance chance) {
-        return style.named("event", chance.cause().event());
+        String event = style.named("event", chance.cause().event());
+        return chance.cause().longAgo() ? say("event.long-ago", "event", event) : event;
     }
 
     /** Those worth naming; stock and home are named together where nothing could tell them apart. */
@@ -163,6 +180,12 @@ record ClaimWords(BenchStyle style, Claim claim) {
                 step(measured),
                 "day",
                 day(measured.on()));
+    }
+
+    /** Which step is shared out. */
+    String shared(ClaimRow row) {
+        MeasuredStep measured = row.measured();
+        return say("shares", "step", step(measured), "point", point(measured.point()), "day", day(measured.on()));
     }
 
     /** Of a hundred. */

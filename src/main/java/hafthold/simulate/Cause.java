@@ -10,8 +10,9 @@ import java.util.Set;
  *
  * @param kind whose affair it is
  * @param event id of the event for {@link Kind#USE}; empty else
+ * @param longAgo whether that was longer ago than the weeks before the first measuring
  */
-public record Cause(Kind kind, String event) {
+public record Cause(Kind kind, String event, boolean longAgo) {
     /** Whose affair it is. */
     public enum Kind {
         /** The weather of the place; everything else as usual, within its ranges. */
@@ -21,7 +22,9 @@ public record Cause(Kind kind, String event) {
         /** Air far drier or damper, where the knife lives, than the tables have it. */
         PLACE,
         /** Something that happened to the knife. */
-        USE
+        USE,
+        /** The finish and the place at once. */
+        FINISH_AND_PLACE
     }
 
     /** Everything as usual. */
@@ -33,14 +36,34 @@ public record Cause(Kind kind, String event) {
     /** The place alone is far off. */
     public static final Cause PLACE = new Cause(Kind.PLACE, "");
 
+    /** Both are far off. */
+    public static final Cause FINISH_AND_PLACE = new Cause(Kind.FINISH_AND_PLACE, "");
+
     /** How many times its usual range the input that is suspected may be off (assumed). */
     private static final double FAR_OFF = 4;
 
     private static final Set<Input> COMMON = EnumSet.of(Input.HABITS, Input.DRY_SEASON, Input.DAMP_SEASON);
 
+    /** A cause; an event in the weeks before the first measuring. */
+    public Cause(Kind kind, String event) {
+        this(kind, event, false);
+    }
+
+    /** An event in the weeks before the first measuring. */
+    public static Cause lately(String event) {
+        return new Cause(Kind.USE, event, false);
+    }
+
+    /** The same longer ago. */
+    public static Cause longAgo(String event) {
+        return new Cause(Kind.USE, event, true);
+    }
+
     /** The key in answers. */
     public String word() {
-        return kind == Kind.USE ? "use:" + event : kind.name().toLowerCase(Locale.ROOT);
+        return kind == Kind.USE
+                ? (longAgo ? "use-long-ago:" : "use:") + event
+                : kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** What the bench calls it. */
@@ -52,16 +75,26 @@ public record Cause(Kind kind, String event) {
 
     /** A doubt with the inputs of this cause further out; weather and habits stay as they are of any year and home. */
     Doubt widened(Doubt usual) {
-        if (kind != Kind.FINISH && kind != Kind.PLACE) {
+        Set<InputGroup> off = off();
+        if (off.isEmpty()) {
             return usual;
         }
-        InputGroup group = kind == Kind.FINISH ? InputGroup.FINISH : InputGroup.PLACE;
         return new Doubt(
-                input -> factor(group, input) * usual.ofOrder().applyAsDouble(input),
-                (input, material) -> factor(group, input) * usual.ofMaterial().applyAsDouble(input, material));
+                input -> factor(off, input) * usual.ofOrder().applyAsDouble(input),
+                (input, material) -> factor(off, input) * usual.ofMaterial().applyAsDouble(input, material),
+                usual.ofSeason());
     }
 
-    private static double factor(InputGroup group, Input input) {
-        return InputGroup.of(input) == group && !COMMON.contains(input) ? FAR_OFF : 1;
+    private Set<InputGroup> off() {
+        return switch (kind) {
+            case WEATHER, USE -> EnumSet.noneOf(InputGroup.class);
+            case FINISH -> EnumSet.of(InputGroup.FINISH);
+            case PLACE -> EnumSet.of(InputGroup.PLACE);
+            case FINISH_AND_PLACE -> EnumSet.of(InputGroup.FINISH, InputGroup.PLACE);
+        };
+    }
+
+    private static double factor(Set<InputGroup> off, Input input) {
+        return off.contains(InputGroup.of(input)) && !COMMON.contains(input) ? FAR_OFF : 1;
     }
 }

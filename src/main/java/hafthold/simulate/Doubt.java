@@ -23,8 +23,12 @@ import java.util.function.ToDoubleFunction;
  *
  * @param ofOrder position of each input of the order
  * @param ofMaterial position of each input of a material
+ * @param ofSeason position of the seasons of a year, 0 the year that {@code ofOrder} is about, and of other years
  */
-record Doubt(ToDoubleFunction<Input> ofOrder, ToDoubleBiFunction<Input, Material> ofMaterial) {
+record Doubt(
+        ToDoubleFunction<Input> ofOrder,
+        ToDoubleBiFunction<Input, Material> ofMaterial,
+        ToDoubleBiFunction<Input, Integer> ofSeason) {
     /** Everything at its value. */
     static final Doubt NONE = new Doubt(input -> 0, (input, material) -> 0);
 
@@ -51,6 +55,11 @@ record Doubt(ToDoubleFunction<Input> ofOrder, ToDoubleBiFunction<Input, Material
      * moisture changes).
      */
     private static final Band LASTING_SHARE = new Band(0.25, 0.5, 1);
+
+    /** A doubt for which every year is the same. */
+    Doubt(ToDoubleFunction<Input> ofOrder, ToDoubleBiFunction<Input, Material> ofMaterial) {
+        this(ofOrder, ofMaterial, (input, year) -> ofOrder.applyAsDouble(input));
+    }
 
     /** True of {@link #NONE}. */
     boolean isNone() {
@@ -160,12 +169,26 @@ record Doubt(ToDoubleFunction<Input> ofOrder, ToDoubleBiFunction<Input, Material
 
     /** Shift of the relative humidity in the driest season of a year against the normal one, fraction. */
     double drySeasonShift() {
-        return position(Input.DRY_SEASON) * END_OVER_DEVIATION * SeasonalWeather.humiditySpreadFraction();
+        return drySeasonShift(0);
     }
 
     /** Shift of the relative humidity in the dampest season of a year against the normal one, fraction. */
     double dampSeasonShift() {
-        return position(Input.DAMP_SEASON) * END_OVER_DEVIATION * SeasonalWeather.humiditySpreadFraction();
+        return dampSeasonShift(0);
+    }
+
+    /** The same of one of several years that have nothing to do with each other. */
+    double drySeasonShift(int year) {
+        return seasonShift(Input.DRY_SEASON, year);
+    }
+
+    /** The same of one of several years that have nothing to do with each other. */
+    double dampSeasonShift(int year) {
+        return seasonShift(Input.DAMP_SEASON, year);
+    }
+
+    private double seasonShift(Input season, int year) {
+        return ofSeason.applyAsDouble(season, year) * END_OVER_DEVIATION * SeasonalWeather.humiditySpreadFraction();
     }
 
     /** Habits of the household, from dry at -1 to damp at +1. */

@@ -52,6 +52,9 @@ final class Draws {
             Input.STIFFNESS, 0.7,
             Input.STRENGTH, 0.7);
 
+    /** Steps of the golden section come back to none of their places soon. */
+    private static final double GOLDEN = 0.6180339887498949;
+
     private static final String ORDER = "order";
 
     private final Sampling sampling;
@@ -96,10 +99,18 @@ final class Draws {
     List<Doubt> doubts() {
         return sampling.hasBands()
                 ? IntStream.range(0, sampling.samples())
-                        .mapToObj(sample ->
-                                new Doubt(input -> of(input)[sample], (input, material) -> of(input, material)[sample]))
+                        .mapToObj(sample -> new Doubt(
+                                input -> of(input)[sample],
+                                (input, material) -> of(input, material)[sample],
+                                (input, year) -> of(input)[inYear(sample, year)]))
                         .toList()
                 : List.of();
+    }
+
+    /** The sample whose seasons stand for another year of a sample: samples are drawn without regard to each other. */
+    private int inYear(int sample, int year) {
+        int stride = Math.max(1, (int) (sampling.samples() * GOLDEN));
+        return Math.floorMod(sample + year * stride, sampling.samples());
     }
 
     /** Positions of an input of the order, by sample. */

@@ -18,6 +18,9 @@ import java.util.function.Function;
 final class PointSteps {
     private static final Length BOLSTER = new Length(0);
 
+    /** Less than that is no movement, m. */
+    private static final double LEAST = 1e-6;
+
     private final BondedEngine.Setup setup;
     private final FullTangKnife knife;
     private final Doubt doubt;
@@ -96,6 +99,17 @@ final class PointSteps {
 
     private static double[] year(Side side, StiffnessNodes section, SectionOutput output) {
         return side.strains().on(section).year(output, side.strains().series());
+    }
+
+    /** How far the faces of the first scale move over how far they would if nothing held them in width, by moment. */
+    double[] faceOverFree() {
+        Side side = sides.get(0);
+        StiffnessNodes section = widest(side);
+        double[] face = year(side, section, SectionOutput.FACE_CENTRE);
+        double[] free = year(side, section, SectionOutput.FREE_FACE);
+        double[] ratio = new double[face.length];
+        Arrays.setAll(ratio, i -> Math.abs(free[i]) < LEAST ? 1 : face[i] / free[i]);
+        return ratio;
     }
 
     /** One answer of one pin in one scale. */

@@ -28,6 +28,9 @@ import java.util.stream.IntStream;
  * back in the air of final sanding, and how the edge would stand through the customer's year.
  */
 public final class ReturnEngine {
+    private static final double DRY_CELSIUS = 20;
+    private static final double DRY_FRACTION = 0.2;
+
     private final FullTangKnife knife;
     private final KnifeHistory history;
     private final BondedEngine.Setup setup;
@@ -35,8 +38,8 @@ public final class ReturnEngine {
     private final Handle handle;
     private final List<Doubt> doubts;
     private final List<LocalDate> days;
-    private final List<List<DoubtedMoisture>> scales;
-    private final List<DoubtedMoisture> liners;
+    private final List<List<DatedMoisture>> scales;
+    private final List<DatedMoisture> liners;
     private final double[] celsius;
     private final UseTraces traces;
 
@@ -130,15 +133,26 @@ public final class ReturnEngine {
 
     /** What would have been measured if a cause lay behind: one draw after another. */
     public List<ReturnSample> samples(Cause cause, Optional<Event> event) {
-        double[] none = new double[history.measured().size()];
-        event.ifPresent(traces::follow);
-        return IntStream.range(0, doubts.size())
+        List<ReturnSample> draws = IntStream.range(0, doubts.size())
                 .parallel()
-                .mapToObj(number -> {
-                    double[] steps = steps(cause.widened(doubts.get(number)));
-                    double[] use = event.isPresent() ? traces.left(cause.event(), number) : none;
+                .mapToObj(number -> new ReturnSample(
+                        cause,
+                        number,
+                        steps(cause.widened(doubts.get(number))),
+                        new double[history.measured().size()]))
+                .toList();
+        return event.map(happened -> samples(cause, happened, draws)).orElse(draws);
+    }
+
+    /** The same of an event from draws with everything as usual, which it adds to. */
+    public List<ReturnSample> samples(Cause cause, Event event, List<ReturnSample> usual) {
+        traces.follow(event);
+        return usual.stream()
+                .map(draw -> {
+                    double[] steps = draw.steps().clone();
+                    double[] use = traces.left(cause, draw.number());
                     Arrays.setAll(steps, i -> steps[i] + use[i]);
-                    return new ReturnSample(cause, number, steps, use);
+                    return new ReturnSample(cause, draw.number(), steps, use);
                 })
                 .toList();
     }
@@ -176,7 +190,8 @@ public final class ReturnEngine {
     private static Doubt only(Doubt drawn, int set) {
         return new Doubt(
                 input -> isIn(set, input) ? drawn.ofOrder().applyAsDouble(input) : 0,
-                (input, material) -> isIn(set, input) ? drawn.ofMaterial().applyAsDouble(input, material) : 0);
+                (input, material) -> isIn(set, input) ? drawn.ofMaterial().applyAsDouble(input, material) : 0,
+                (input, year) -> isIn(set, input) ? drawn.ofSeason().applyAsDouble(input, year) : 0);
     }
 
     private static boolean isIn(int set, Input input) {
@@ -195,10 +210,19 @@ public final class ReturnEngine {
         PointSteps steps = new PointSteps(setup, doubt, PointSteps.settled(knife, doubt, held));
         double[] left = read(steps, step -> 0);
         if (sample.cause().kind() == Cause.Kind.USE) {
-            double[] set = traces.set(sample.cause().event());
+            double[] set = traces.set(sample.cause(), sample.number());
             Arrays.setAll(left, i -> left[i] - set[i]);
         }
         return left;
+    }
+
+    /**
+     * How far the glued scale thins in dry air, at rest and with everything at its value, over what the free movement of its
+     * thickness makes: held in width, it gives way in thickness.
+     */
+    public double thinsOverFree() {
+        HeldAir dry = new HeldAir(DRY_CELSIUS, DRY_FRACTION);
+        return new PointSteps(setup, Doubt.NONE, PointSteps.settled(knife, Doubt.NONE, dry)).faceOverFree()[0];
     }
 
     /** The year that repeats where the knife lives, for one draw. */

@@ -11,7 +11,6 @@ import hafthold.transport.Resolution;
 import hafthold.transport.Slab;
 import hafthold.transport.TransientMoisture;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
@@ -24,13 +23,11 @@ import java.util.stream.IntStream;
  *
  * <p>Computed are the way with everything at its value, for the few diffusivities of {@link DiffusivityNodes}, each also
  * from a wetter start, and the way in other air: drier and damper at the customer's, other habits there, a damper bench.
- * All else is read on straight lines between these.
+ * All else is read on straight lines between these, for each day by the season that it had behind it.
  */
 final class WayMoisture {
     /** Added to the moisture at finish to see what is left of it, kg/kg. */
     private static final double WETTER_START = 0.01;
-
-    private static final int MONTH_HOURS = 30 * CommonYear.HOURS_A_DAY;
 
     private final KnifeWay way;
     private final LayerMoisture stock;
@@ -38,7 +35,7 @@ final class WayMoisture {
     private final List<LocalDate> days;
     private final Map<Other, AirSeries> airs = new EnumMap<>(Other.class);
     private final double humidityDoubt;
-    private final double season;
+    private final SeasonStrays seasons;
     private final boolean checked;
 
     /**
@@ -64,7 +61,8 @@ final class WayMoisture {
                 airs.put(other, way.air(other));
             }
         }
-        season = season(destination.repeatingYear(), way.lastAtHome(days.get(0)));
+        seasons = new SeasonStrays(
+                destination.repeatingYear(), days.stream().map(way::lastAtHome).toList());
         checked = history.bench().map(KnifeHistory.BenchRest::checked).orElse(false);
     }
 
@@ -77,18 +75,18 @@ final class WayMoisture {
     }
 
     /** A scale in layers, a liner in one; still for what takes up no water. */
-    DoubtedMoisture of(Material material, Optional<Slab> slab, int layers) {
+    DatedMoisture of(Material material, Optional<Slab> slab, int layers) {
         return slab.map(open -> moving(material, open, layers)).orElseGet(() -> still(layers));
     }
 
-    private DoubtedMoisture still(int layers) {
+    private DatedMoisture still(int layers) {
         double[] dry = new double[days.size()];
         double[][] layer = new double[layers][];
         Arrays.fill(layer, dry);
-        return DoubtedMoisture.certain(new LayeredCourse(layer, new MoistureCourse(dry, dry)));
+        return DatedMoisture.certain(new LayeredCourse(layer, new MoistureCourse(dry, dry)));
     }
 
-    private DoubtedMoisture moving(Material material, Slab slab, int layers) {
+    private DatedMoisture moving(Material material, Slab slab, int layers) {
         DiffusivityNodes nodes = new DiffusivityNodes(material.water().orElseThrow());
         double start = start(material, Doubt.NONE);
         int wetter = nodes.size();
@@ -105,40 +103,68 @@ final class WayMoisture {
                     layers,
                     number == nodes.value() ? Resolution.STANDARD : Resolution.SAMPLED);
         });
-        return new DoubtedMoisture(
-                computed.length, nodes.value(), number -> computed[number], new DoubtedMoisture.Reading() {
-                    @Override
-                    public double[] weights(Doubt doubt) {
-                        double[] weights = nodes.weights(doubt.diffusivityFactor(material), computed.length);
-                        double startsWetter = (start(material, doubt) - start) / WETTER_START;
-                        for (int node = 0; node < wetter; node++) {
-                            weights[wetter + node] = weights[node] * startsWetter;
-                            weights[node] *= 1 - startsWetter;
-                        }
-                        positions(doubt).forEach((other, position) -> {
-                            if (others.contains(other)) {
-                                weights[2 * wetter + others.indexOf(other)] += position;
-                                weights[nodes.value()] -= position;
-                            }
-                        });
-                        return weights;
-                    }
+        return new DatedMoisture(IntStream.range(0, days.size())
+                .mapToObj(day -> {
+                    List<LayeredCourse> then = Arrays.stream(computed)
+                            .map(course -> DatedMoisture.day(course, day))
+                            .toList();
+                    return new DoubtedMoisture(
+                            computed.length,
+                            nodes.value(),
+                            then::get,
+                            new OnDay(material, nodes, others, start, way.lastAtHome(days.get(day))));
+                })
+                .toList());
+    }
 
-                    @Override
-                    public CourseChange change(Doubt doubt) {
-                        return CourseChange.stretch(doubt.sorptionFactor(material));
-                    }
-                });
+    /**
+     * How the moisture of a day is put together from what was computed: the ways of all nodes, the same from a wetter start,
+     * the ways in other air.
+     */
+    private final class OnDay implements DoubtedMoisture.Reading {
+        private final Material material;
+        private final DiffusivityNodes nodes;
+        private final List<Other> others;
+        private final double start;
+        private final LocalDate atHome;
+
+        OnDay(Material material, DiffusivityNodes nodes, List<Other> others, double start, LocalDate atHome) {
+            this.material = material;
+            this.nodes = nodes;
+            this.others = others;
+            this.start = start;
+            this.atHome = atHome;
+        }
+
+        @Override
+        public double[] weights(Doubt doubt) {
+            int wetter = nodes.size();
+            double[] weights = nodes.weights(doubt.diffusivityFactor(material), 2 * wetter + others.size());
+            double startsWetter = (start(material, doubt) - start) / WETTER_START;
+            for (int node = 0; node < wetter; node++) {
+                weights[wetter + node] = weights[node] * startsWetter;
+                weights[node] *= 1 - startsWetter;
+            }
+            positions(doubt, atHome).forEach((other, position) -> {
+                if (others.contains(other)) {
+                    weights[2 * wetter + others.indexOf(other)] += position;
+                    weights[nodes.value()] -= position;
+                }
+            });
+            return weights;
+        }
+
+        @Override
+        public CourseChange change(Doubt doubt) {
+            return CourseChange.stretch(doubt.sorptionFactor(material));
+        }
     }
 
     /** How far the air goes towards each other air. */
-    private Map<Other, Double> positions(Doubt doubt) {
+    private Map<Other, Double> positions(Doubt doubt, LocalDate atHome) {
         Map<Other, Double> positions = new EnumMap<>(Other.class);
         double place = humidityDoubt > 0
-                ? (doubt.airHumidityShift(humidityDoubt)
-                                + (1 - season) * doubt.drySeasonShift()
-                                + season * doubt.dampSeasonShift())
-                        / humidityDoubt
+                ? (doubt.airHumidityShift(humidityDoubt) + seasons.shiftFraction(doubt, atHome)) / humidityDoubt
                 : 0;
         positions.put(place < 0 ? Other.DRIER_PLACE : Other.DAMPER_PLACE, Math.abs(place));
         double habits = doubt.habits();
@@ -173,27 +199,5 @@ final class WayMoisture {
     /** Moisture content at finish before the factor on the isotherm. */
     private double start(Material material, Doubt doubt) {
         return stock.stockFraction(material, made, doubt) / doubt.sorptionFactor(material);
-    }
-
-    /** Where the month before a day lies between the driest month of the year, 0, and the dampest, 1. */
-    private static double season(AirSeries year, LocalDate day) {
-        int hour = (Math.min(day.getDayOfYear(), CommonYear.DAYS) - 1) * CommonYear.HOURS_A_DAY;
-        List<Double> months = new ArrayList<>();
-        int stride = Math.max(1, year.size() / CommonYear.HOURS);
-        for (int from = 0; from < CommonYear.DAYS; from++) {
-            months.add(monthBefore(year, from * CommonYear.HOURS_A_DAY, stride));
-        }
-        double driest = months.stream().min(Double::compare).orElseThrow();
-        double dampest = months.stream().max(Double::compare).orElseThrow();
-        double here = monthBefore(year, hour, stride);
-        return dampest > driest ? (here - driest) / (dampest - driest) : 0.5;
-    }
-
-    private static double monthBefore(AirSeries year, int hour, int stride) {
-        double sum = 0;
-        for (int back = 1; back <= MONTH_HOURS; back++) {
-            sum += year.relativeHumidityFraction(Math.floorMod((hour - back) * stride, year.size()));
-        }
-        return sum / MONTH_HOURS;
     }
 }

@@ -97,6 +97,12 @@ final class HistoryKeys {
     private static List<MeasuredStep> measured(TomlSection file) {
         List<MeasuredStep> steps = new ArrayList<>();
         for (TomlSection one : file.oneOrMore("measured")) {
+            if (one.has("weight")) {
+                throw one.problem(
+                        "weight",
+                        "a claim is judged by steps; beside the steel, what a scale takes up is too little to weigh."
+                                + " Take it out, and measure an edge or the pin heads");
+            }
             one.allows(Stream.concat(Stream.of(ON, "error"), POINTS.stream()).toList());
             LocalDate on = one.required(ON, one.day(ON), "the day it was measured, such as 2026-08-10");
             Length error = one.or("error", SizeRange.MEASURING_ERROR, USUAL_ERROR);

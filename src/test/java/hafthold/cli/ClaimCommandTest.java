@@ -116,6 +116,18 @@ class ClaimCommandTest {
                 Bench.run("claim", file, "--samples", "50", "--format", "csv").out());
     }
 
+    @Test
+    void anEventOnTheCommandLineWinsOverTheFileAndNotesTakeMarkdown() throws IOException {
+        String file = file(LEAST.formatted("0.12 mm shy"));
+        Bench claim = Bench.run("claim", file, "--samples", "50", "--event", "dishwasher,hot-car", "--format", "json");
+        assertEquals(ExitCode.DONE, claim.code(), claim.err());
+        assertTrue(claim.out().contains("use:dishwasher") && !claim.out().contains("soak"), claim.out());
+        Bench note = Bench.run("claim", file, "--samples", "50", "--format", "markdown");
+        assertTrue(note.out().startsWith("# This knife back from Duluth"), note.out());
+        Bench unknown = Bench.run("claim", file, "--event", "dishwaser");
+        assertTrue(unknown.err().contains("dishwasher"), unknown.err());
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -123,6 +135,7 @@ class ClaimCommandTest {
                 "edges = \"0.2 mm\" | measured[1].edges | a step and its side",
                 "edges = \"9 mm shy\" | measured[1].edges | 5 mm at most",
                 "edge = \"0.2 mm shy\" | measured[1].edge | did you mean edges?",
+                "weight = \"182 g\" | measured[1].weight | measure an edge",
                 "bolster = \"0.2 mm shy\" | bolster | it has no bolster",
                 "error = \"0.05 mm\" | measured[1].on | nothing was measured on that day",
             })

@@ -9,8 +9,10 @@ import hafthold.knife.MeasuringPoint;
 import hafthold.quantity.Length;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
+import hafthold.simulate.Cause;
 import hafthold.simulate.Destination;
 import hafthold.simulate.ReturnEngine;
+import hafthold.simulate.ReturnSample;
 import hafthold.simulate.Sampling;
 import hafthold.table.LimitTable;
 import java.time.LocalDate;
@@ -67,6 +69,17 @@ final class ClaimOrders {
             steps[i] *= 1000;
         }
         return steps;
+    }
+
+    /** Knives of which both the stock and the home are off, each drawn with other figures, measured at home and bench. */
+    static List<ReturnSample> bothOff(int madePercent, int homePoints, double errorMillimetres, int knives) {
+        return new ReturnEngine(
+                        walnut(madePercent),
+                        home(homePoints),
+                        history(errorMillimetres, true, 0, 0),
+                        new Sampling(30, 7))
+                .samples(Cause.WEATHER, Optional.empty())
+                .subList(0, knives);
     }
 
     static Claim judge(KnifeHistory history, int samples, List<Event> events) {

@@ -76,6 +76,25 @@ class ClaimScenariosTest {
         });
     }
 
+    /**
+     * Stock that was too wet and a home that is too dry at once, each piece drawn with other figures: never is one of them
+     * said to be all of it. The long count is {@link ClaimCampaign}.
+     */
+    @Test
+    void neitherOfTwoAtOnceIsBlamedAlone() {
+        for (int[] off : new int[][] {{66, -12}, {70, -17}, {75, -20}}) {
+            for (ReturnSample knife : ClaimOrders.bothOff(off[0], off[1], ERROR, 4)) {
+                Claim claim =
+                        claim(new double[] {1000 * knife.steps()[0], 1000 * knife.steps()[1]}, 50 + knife.number());
+                boolean alone = claim.verdict() == ClaimVerdict.FINISH || claim.verdict() == ClaimVerdict.PLACE;
+                assertTrue(
+                        !alone || claim.mayBeInPart(),
+                        () -> claim.verdict() + " " + claim.chances().toString());
+                assertNotEquals(ClaimVerdict.USE, claim.verdict());
+            }
+        }
+    }
+
     /** Measured at the customer's only, both look alike: that is said, and neither is blamed. */
     @Test
     void oneReadingDoesNotTellTheFinishFromTheHome() {
@@ -134,6 +153,22 @@ class ClaimScenariosTest {
         assertTrue(chance(wet, use) > chance(quiet, use), () -> wet.chances() + " " + quiet.chances());
         assertNotEquals(ClaimVerdict.WEATHER, wet.verdict());
         assertTrue(wet.rows().get(0).of(Part.USE).value() > 0);
+    }
+
+    /**
+     * A wet sheath two seasons ago leaves a set, and the edge stays lower as that of wood that was too wet does: from edges
+     * alone the stock is not blamed. The pin heads, which a set does not move, tell the two apart.
+     */
+    @Test
+    void aSetOfLongAgoIsNotBlamedOnTheStockForSure() {
+        Event sheath = EventTable.read(FitOrders.TABLES).find("wet-sheath");
+        double[] usual = ClaimOrders.steps(ClaimOrders.walnut(50), ClaimOrders.home(0), true);
+        Claim claim = ClaimOrders.judge(
+                ClaimOrders.history(ERROR, true, usual[0] - 0.06, usual[1] - 0.06), SAMPLES, List.of(sheath));
+        assertEquals(ClaimVerdict.OPEN, claim.verdict(), () -> claim.chances().toString());
+        assertTrue(
+                chance(claim, Cause.longAgo("wet-sheath")) > 0.05,
+                () -> claim.chances().toString());
     }
 
     /** A laminate of glass hardly moves whatever the air was: readings cannot accuse bench or home, and do not try. */

@@ -89,6 +89,7 @@ class BenchLanguageTest {
         new ClaimReport(style, InventedKnives.LIMITS, List.of(), "", COMMAND)
                 .files(claim)
                 .forEach((name, text) -> data.assertNoWord(name, text));
+        data.assertNoWord("claim.md", ClaimMarkdown.of(claim, style));
     }
 
     @ParameterizedTest

@@ -30,6 +30,31 @@ class ClaimTextTest {
         assertEquals(Golden.text("claim.txt", fresh), fresh);
     }
 
+    /** Everything the text says is in the note for notes too, each table as one. */
+    @ParameterizedTest
+    @EnumSource(ClaimVerdict.class)
+    void markdownSaysWhatTheTextSays(ClaimVerdict verdict) {
+        Claim claim = InventedClaim.of(verdict);
+        String note = ClaimMarkdown.of(claim, BenchStyle.ENGLISH);
+        assertTrue(note.startsWith("# "), note);
+        ClaimAdvice advice = new ClaimAdvice(BenchStyle.ENGLISH, claim);
+        List.of(advice.back(), advice.toDo(), advice.sure())
+                .forEach(said -> said.forEach(
+                        sentence -> assertTrue(note.contains("- " + MarkdownText.escape(sentence) + "\n"), sentence)));
+        assertTrue(note.contains("| 8 Feb 2026 | home | edges | 0.20 shy |"), note);
+        assertTrue(note.contains(MarkdownText.escape(new ClaimForCustomer(BenchStyle.ENGLISH, claim).words())));
+    }
+
+    /** Where stock and home may be off at once the one that is named is not said to be all of it. */
+    @Test
+    void whatMayBeInPartIsSaidToBe() {
+        Claim claim = InventedClaim.of(ClaimVerdict.FINISH);
+        String text = new ClaimText(BenchStyle.ENGLISH).of(claim);
+        assertTrue(claim.mayBeInPart());
+        assertTrue(text.replaceAll("\\s+", " ").contains("perhaps in part only"), text);
+        assertTrue(text.replaceAll("\\s+", " ").contains("Perhaps not yours alone: with 10 chances in 100"), text);
+    }
+
     @Test
     void jsonAndCsvAreAsTheyWereBefore() throws IOException {
         Claim claim = InventedClaim.of(ClaimVerdict.FINISH);

@@ -60,8 +60,9 @@ final class InventedClaim {
                         row(gap, mm(0, 0, 0.02), 1, true, mm(0, 0, 0))),
                 List.of(
                         new CauseChance(Cause.FINISH, 1 / 7.0, 0.50, true),
-                        new CauseChance(Cause.PLACE, 1 / 7.0, 0.30, true),
-                        new CauseChance(new Cause(Cause.Kind.USE, "soak"), 1 / 7.0, 0.16, true),
+                        new CauseChance(Cause.PLACE, 1 / 7.0, 0.20, true),
+                        new CauseChance(Cause.lately("soak"), 1 / 7.0, 0.16, true),
+                        new CauseChance(Cause.FINISH_AND_PLACE, 1 / 28.0, 0.10, true),
                         new CauseChance(Cause.WEATHER, 4 / 7.0, 0.04, usual)),
                 new ReTrue(
                         Optional.of(new Band(34, 38, 41)),
@@ -78,6 +79,7 @@ final class InventedClaim {
                             return new Band(middle - 0.03e-3, middle, middle + 0.04e-3);
                         })
                         .toList(),
+                1.32,
                 400,
                 25.4,
                 List.of(new Finding(
