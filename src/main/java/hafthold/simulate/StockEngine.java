@@ -1,9 +1,6 @@
 package hafthold.simulate;
 
 import hafthold.knife.StockBlock;
-import hafthold.knife.StockBlock.Sealed;
-import hafthold.knife.StockBlock.SoldAs;
-import hafthold.material.Family;
 import hafthold.numeric.ImportanceWeights;
 import hafthold.transport.BlockMoisture;
 import java.time.LocalDate;
@@ -38,8 +35,6 @@ public final class StockEngine {
     private static final double ENOUGH = 150;
     private static final int MOST_ROUNDS = 4;
     private static final int SPANS_BEFORE = 12;
-    private static final double CELSIUS_BEFORE = 18;
-    private static final double DAMPEST = 0.97;
 
     private final StockBlock block;
     private final StockStore store;
@@ -105,8 +100,9 @@ public final class StockEngine {
 
     private StockSample sample(StockInputs inputs, boolean withCore) {
         BlockPiece piece = new BlockPiece(block, store, inputs);
-        BlockMoisture moisture = piece.uniform(wetOnce(piece));
-        dryBefore(piece, moisture);
+        StockOrigin origin = StockOrigin.of(block, piece);
+        BlockMoisture moisture = piece.uniform(origin.wetFraction());
+        dryBefore(origin, piece, moisture);
         List<Double> mean = new ArrayList<>(List.of(moisture.meanFraction()));
         List<Double> core = new ArrayList<>();
         if (withCore) {
@@ -123,49 +119,26 @@ public final class StockEngine {
         return new StockSample(piece, mean, core, readings.under(piece, mean), moisture);
     }
 
-    /**
-     * Moisture it had throughout at the beginning, kg/kg, by what the seller says (a judgement): that at rest in air between
-     * two humidities, of green wood up to 70 %. Wood is dried before resin goes into it.
-     */
-    private double wetOnce(BlockPiece piece) {
-        double share = piece.inputs().of(StockInput.WET_ONCE);
-        boolean isDipped = block.soldAs() == SoldAs.UNKNOWN && block.sealed() == Sealed.ALL;
-        Family family = block.material().family();
-        if ((block.soldAs() == SoldAs.GREEN || isDipped) && family == Family.WOOD) {
-            return 0.12 + share * (0.70 - 0.12);
-        }
-        boolean isDried = block.soldAs() == SoldAs.KILN_DRIED;
-        double driest = family == Family.TREATED_WOOD ? 0.1 : isDried ? 0.25 : 0.40;
-        double dampest = family == Family.TREATED_WOOD ? 0.75 : isDried ? 0.80 : DAMPEST;
-        double low = piece.balance(driest, CELSIUS_BEFORE);
-        return low + share * (piece.balance(dampest, CELSIUS_BEFORE) - low);
-    }
-
-    /** Days it had dried before, a day to three years, green stock to three months (a judgement). */
-    private double driedDays(double share) {
-        double most = block.soldAs() == SoldAs.GREEN ? 90 : 1100;
-        double least = block.soldAs() == SoldAs.AIR_DRIED ? 30 : 1;
-        return least * Math.pow(most / least, share);
-    }
-
-    /** In air of 35 to 80 % (a judgement). */
-    private void dryBefore(BlockPiece piece, BlockMoisture moisture) {
-        double days = driedDays(piece.inputs().of(StockInput.DRIED_FOR));
-        double humidity = 0.35 + 0.45 * piece.inputs().of(StockInput.DRIED_IN);
+    private static void dryBefore(StockOrigin origin, BlockPiece piece, BlockMoisture moisture) {
         double before = 0;
         for (int span = 1; span <= SPANS_BEFORE; span++) {
-            double until = days * Math.pow((double) span / SPANS_BEFORE, 3);
-            piece.lie(moisture, humidity, CELSIUS_BEFORE, (until - before) * DAY_SECONDS);
+            double until = origin.driedDays() * Math.pow((double) span / SPANS_BEFORE, 3);
+            piece.lie(moisture, origin.driedInFraction(), StockOrigin.CELSIUS, (until - before) * DAY_SECONDS);
             before = until;
         }
     }
 
     private double hygrometerShift(BlockPiece piece) {
-        return piece.inputs().of(StockInput.HYGROMETER) * (store.isChecked() ? CHECKED_HYGROMETER : HYGROMETER);
+        return hygrometerShift(piece.inputs(), store);
+    }
+
+    /** How far the humidity of the storage lies above what its hygrometer says, 0 to 1. */
+    static double hygrometerShift(StockInputs inputs, StockStore store) {
+        return inputs.of(StockInput.HYGROMETER) * (store.isChecked() ? CHECKED_HYGROMETER : HYGROMETER);
     }
 
     private static double held(double humidity) {
-        return Math.min(DAMPEST, Math.max(0, humidity));
+        return Math.min(StockOrigin.DAMPEST, Math.max(0, humidity));
     }
 
     private StockOutlook outlook(StockSample sample, StockAim aim) {
