@@ -6,6 +6,7 @@ import hafthold.transport.BlockMoisture;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -68,7 +69,8 @@ public final class StockEngine {
                 pastDays(),
                 weighed.weights().effectiveSamples(),
                 draws.draws().size(),
-                readings.count() == 0 ? 0 : Math.sqrt(weighed.leastMisfit() / readings.count()),
+                readings.count() == 0 ? 0 : Math.sqrt(weighed.best().misfit() / readings.count()),
+                weighed.best().furthest(),
                 StockDrivers.of(drawn, outlooks));
     }
 
@@ -77,9 +79,9 @@ public final class StockEngine {
      *
      * @param logWeights logarithm of the weight of each
      * @param weights their weights
-     * @param leastMisfit of the one that fits best
+     * @param best the one that fits best
      */
-    private record Weighed(double[] logWeights, ImportanceWeights weights, double leastMisfit) {}
+    private record Weighed(double[] logWeights, ImportanceWeights weights, StockReadings.Told best) {}
 
     private Weighed weighed(StockDraws draws) {
         List<StockReadings.Told> told = draws.draws().parallelStream()
@@ -90,7 +92,9 @@ public final class StockEngine {
         return new Weighed(
                 logs,
                 new ImportanceWeights(logs),
-                told.stream().mapToDouble(StockReadings.Told::misfit).min().orElseThrow());
+                told.stream()
+                        .min(Comparator.comparingDouble(StockReadings.Told::misfit))
+                        .orElseThrow());
     }
 
     private List<LocalDate> pastDays() {

@@ -24,7 +24,7 @@ import java.util.Random;
  * An invented block whose truth is worked out on a grid, read as a bench reads it, and judged as the command judges.
  *
  * <p>Wood, sizes, air, seller and number of readings are drawn evenly; what is not known of the block from the ranges that
- * the command takes for it; the air of a day strays by 3 points about that of the storage; the balance shows steps and the
+ * the command takes for it; the box is to sit where the storage does in half of them; the air of a day strays by 3 points about that of the storage; the balance shows steps and the
  * hand adds a third of one; the meter is off by two points.
  *
  * @param block the block with what was read
@@ -78,7 +78,8 @@ record StockTrial(StockBlock block, StockAnswer answer, Truth truth) {
         double dry = piece.usualDryKilograms(empty.size().cubicMetres(), fine.mean())
                 * Math.exp(DENSITY * random.nextGaussian());
         StockBlock read = read(empty, store, inputs, fine, dry, random);
-        RoomAir box = StockBlocks.air(0.35 + 0.05 * random.nextInt(5));
+        RoomAir box = StockBlocks.air(
+                random.nextBoolean() ? store.air().meanHumidityFraction() : 0.35 + 0.05 * random.nextInt(5));
         StockAnswer answer = judge(store, box, samples).judge(read, List.of());
         return new StockTrial(
                 read,
