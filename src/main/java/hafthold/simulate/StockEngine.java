@@ -35,6 +35,11 @@ public final class StockEngine {
     private static final int OUTLOOKS = 200;
     private static final double ENOUGH = 150;
     private static final int MOST_ROUNDS = 4;
+    /** Where fewer draws fit than that, chance decides what is told: they are evened out, and the ranges grow. */
+    private static final double LEAST_COUNTED = 40;
+
+    private static final double LEAST_SHARE = 0.2;
+
     private static final int SPANS_BEFORE = 12;
 
     private final StockBlock block;
@@ -59,7 +64,9 @@ public final class StockEngine {
             weighed = weighed(draws);
         }
         StockDraws last = draws;
-        List<StockSample> drawn = Arrays.stream(weighed.weights().resampled(OUTLOOKS))
+        ImportanceWeights counted = ImportanceWeights.evened(
+                weighed.logWeights(), Math.min(LEAST_COUNTED, LEAST_SHARE * sampling.samples()));
+        List<StockSample> drawn = Arrays.stream(counted.resampled(OUTLOOKS))
                 .mapToObj(number -> sample(last.draws().get(number), true))
                 .toList();
         List<StockOutlook> outlooks =
