@@ -50,6 +50,9 @@ public record StockJudge(
     /** Readings lie off by two deviations and more, on the whole, one time in twenty at most. */
     private static final double ODD = 2.5;
 
+    /** A single one lies off by three one time in three hundred; many good readings are not to hide it. */
+    private static final double ODD_ONE = 3;
+
     /** Judges one. */
     public StockAnswer judge(StockBlock block, List<Finding> findings) {
         StockTarget target = target(block);
@@ -79,7 +82,8 @@ public record StockJudge(
     }
 
     private static StockVerdict verdict(StockMoisture moisture) {
-        if (moisture.posterior().misfit() > ODD) {
+        StockPosterior known = moisture.posterior();
+        if (known.misfit() > ODD || known.furthest().deviations() > ODD_ONE) {
             return StockVerdict.ODD;
         }
         if (moisture.chanceReady() >= SURE) {

@@ -20,6 +20,8 @@ public final class CommonLevel {
     private final double misfit;
     private final double logLikelihood;
     private final double offBefore;
+    private final int furthest;
+    private final double furthestOff;
 
     /**
      * From readings.
@@ -41,12 +43,20 @@ public final class CommonLevel {
         level = sum / p;
         double squares = 0;
         double logs = 0;
+        int most = -1;
+        double mostOff = 0;
         for (int i = 0; i < seen.length; i++) {
             double off = (seen[i] - level) / deviation[i];
+            if (Math.abs(off) > mostOff) {
+                most = i;
+                mostOff = Math.abs(off);
+            }
             squares += off * off;
             logs += 2 * Math.log(deviation[i]);
         }
         misfit = squares;
+        furthest = most;
+        furthestOff = mostOff;
         offBefore = (before - level) / beforeDeviation;
         logLikelihood = -(offBefore * offBefore + squares + Math.log(p * beforeDeviation * beforeDeviation) + logs) / 2;
     }
@@ -64,6 +74,16 @@ public final class CommonLevel {
     /** Sum of the squares of what separates readings and level, in their deviations. */
     public double misfit() {
         return misfit;
+    }
+
+    /** Which reading lies furthest from the level, in its own deviations; -1 where none lies off. */
+    public int furthest() {
+        return furthest;
+    }
+
+    /** How far that one lies, in its deviation, zero or more. */
+    public double furthestOff() {
+        return furthestOff;
     }
 
     /** How far the level lies from what was expected beforehand, in its deviation; signed, positive below it. */

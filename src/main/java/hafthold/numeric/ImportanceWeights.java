@@ -14,6 +14,8 @@ import java.util.stream.IntStream;
         locator = "the weighted bootstrap: q_i = l_i / sum of l_j",
         validity = "as long as enough samples lie where the likelihood is: see effectiveSamples")
 public final class ImportanceWeights {
+    private static final int HALVINGS = 12;
+
     private final double[] weights;
 
     /**
@@ -32,6 +34,23 @@ public final class ImportanceWeights {
                 Arrays.stream(logWeights).map(log -> Math.exp(log - most)).toArray();
         double sum = Arrays.stream(raw).sum();
         weights = Arrays.stream(raw).map(weight -> weight / sum).toArray();
+    }
+
+    /**
+     * Weights of which at least so many count: where fewer do, their logarithms are halved until that many do.
+     *
+     * @param wantedEffective so many as {@link #effectiveSamples} is to be, less than there are samples
+     */
+    public static ImportanceWeights evened(double[] logWeights, double wantedEffective) {
+        ImportanceWeights weights = new ImportanceWeights(logWeights);
+        double power = 1;
+        for (int i = 0; i < HALVINGS && weights.effectiveSamples() < wantedEffective; i++) {
+            power /= 2;
+            double evened = power;
+            weights = new ImportanceWeights(
+                    Arrays.stream(logWeights).map(log -> evened * log).toArray());
+        }
+        return weights;
     }
 
     /** Weight of a sample; all add up to 1. */

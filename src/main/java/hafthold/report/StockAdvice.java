@@ -6,8 +6,10 @@ import hafthold.decide.StockMoisture;
 import hafthold.decide.StockVerdict;
 import hafthold.knife.StockBlock.Sealed;
 import hafthold.material.Family;
+import hafthold.material.MoistureDiffusivity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What to do about a block: its box, its balance, what to measure next, how sure all that is.
@@ -17,7 +19,11 @@ import java.util.List;
  */
 record StockAdvice(BenchStyle style, StockAnswer answer) {
     private static final long MOST_TOGETHER = 12;
-    private static final long HOPELESS = 100;
+    /** Even steps of 0.1 g would want a hundred such blocks. */
+    private static final double LEAST_SEEN_KILOGRAMS = 2e-6;
+
+    private static final double COLD = 12;
+    private static final double WARM = 20;
     private static final double WIDE = 0.03;
     private static final double FEW = 60;
 
@@ -40,7 +46,12 @@ record StockAdvice(BenchStyle style, StockAnswer answer) {
         answer.target()
                 .year()
                 .ifPresent(year -> lines.add(style.say(
-                        "stock.box.year", "low", style.percent(year.lowest()), "high", style.percent(year.highest()))));
+                        answer.target().isHeldBack() ? "stock.box.year-held-back" : "stock.box.year",
+                        "low",
+                        style.percent(year.lowest()),
+                        "high",
+                        style.percent(year.highest()))));
+        cold().ifPresent(lines::add);
         lines.add(answer.box()
                 .salt()
                 .map(salt -> salt(salt, celsius))
@@ -48,6 +59,25 @@ record StockAdvice(BenchStyle style, StockAnswer answer) {
                         "stock.box.pack", "percent", Long.toString(answer.box().packPercent()))));
         lines.add(style.say("stock.box.hygrometer"));
         return lines;
+    }
+
+    /** A cold box keeps wood waiting. */
+    private Optional<String> cold() {
+        double celsius = answer.target().aim().celsius();
+        if (celsius >= COLD) {
+            return Optional.empty();
+        }
+        MoistureDiffusivity speed =
+                answer.block().material().water().orElseThrow().diffusivity();
+        double times = speed.temperatureFactor(WARM) / speed.temperatureFactor(celsius);
+        return Optional.of(style.say(
+                "stock.box.cold",
+                "warm",
+                style.plain(WARM),
+                "times",
+                style.fixed(times, 1),
+                "celsius",
+                style.plain(celsius)));
     }
 
     private String salt(SaturatedSalt salt, String celsius) {
@@ -90,7 +120,7 @@ record StockAdvice(BenchStyle style, StockAnswer answer) {
                     Long.toString(together),
                     "grams",
                     words.shownGrams(together * moisture.telltaleKilograms())));
-        } else if (together > HOPELESS) {
+        } else if (moisture.telltaleKilograms() < LEAST_SEEN_KILOGRAMS) {
             return List.of(style.say("stock.balance.hopeless", "point", words.grams(moisture.pointKilograms())));
         } else {
             lines.add(style.say(

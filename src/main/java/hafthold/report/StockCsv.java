@@ -46,7 +46,7 @@ public final class StockCsv {
         List<String> cells = new ArrayList<>(List.of(
                 quoted(answer.block().name()),
                 answer.block().material().id(),
-                answer.block().today().toString(),
+                answer.block().isRead() ? answer.block().today().toString() : "",
                 answer.verdict().word()));
         Optional<StockMoisture> moisture = answer.moisture();
         cells.addAll(band(moisture.map(StockMoisture::meanNow)));

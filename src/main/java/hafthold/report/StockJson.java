@@ -33,7 +33,9 @@ public final class StockJson {
         json.writeStartObject();
         json.writeStringField("name", answer.block().name());
         json.writeStringField("material", answer.block().material().id());
-        json.writeStringField("on", answer.block().today().toString());
+        if (answer.block().isRead()) {
+            json.writeStringField("on", answer.block().today().toString());
+        }
         json.writeStringField("verdict", answer.verdict().word());
         json.writeObjectFieldStart("box");
         JsonFigures.number(json, "rh_percent", PERCENT * answer.target().aim().humidityFraction());

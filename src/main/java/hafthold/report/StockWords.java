@@ -5,6 +5,7 @@ import hafthold.decide.StockMoisture;
 import hafthold.decide.StockMoisture.Days;
 import hafthold.decide.StockVerdict;
 import hafthold.quantity.Band;
+import hafthold.simulate.StockFurthest;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,7 +59,8 @@ record StockWords(BenchStyle style, StockAnswer answer) {
                         ? "stock.lead.at-rest"
                         : "stock.lead." + answer.verdict().word()));
         if (answer.verdict() == StockVerdict.ODD) {
-            return sentences.get(0);
+            sentences.add(furthest(moisture.posterior().furthest()));
+            return String.join(" ", sentences);
         }
         if (answer.verdict() == StockVerdict.OPEN) {
             sentences.add(style.say(
@@ -92,6 +94,13 @@ record StockWords(BenchStyle style, StockAnswer answer) {
             sentences.add(storageDate(moisture));
         }
         return String.join(" ", sentences);
+    }
+
+    /** Which of what was read to look at first. */
+    private String furthest(StockFurthest furthest) {
+        return furthest.on()
+                .map(on -> style.say("stock.lead.odd-reading", "day", day(on)))
+                .orElseGet(() -> style.say("stock.lead.odd-density"));
     }
 
     /** What is left of a hundred, so that the three add up. */

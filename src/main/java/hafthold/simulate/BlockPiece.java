@@ -17,8 +17,11 @@ import java.util.List;
  *
  * <p>Water passes with the diffusivity that a change of air sees on the whole: between the surface, which is at rest with
  * the air, and the mean of the block D is taken 0.36 of the way from the surface. That is where the weighted means of D for
- * drying, weight (C0 - C)^0.85, and for wetting, weight C^(2/3), lie: 0.35 and 0.375 of the way. Above fibre saturation D
- * rises no more.
+ * drying, weight (C0 - C)^0.85, and for wetting, weight C^(2/3), lie: 0.35 and 0.375 of the way.
+ *
+ * <p>Water that stands free above fibre saturation does not move by itself: it waits until the wood about it has dried, so
+ * that D counts as none there, and the mean of D over the whole fall, with the same weights, is so much the less. Sap that
+ * still flows would be faster: so this errs on the late side.
  */
 @PublishedModel(
         source = "crank-1975",
@@ -26,6 +29,11 @@ import java.util.List;
         validity = "a change of air at once, D that rises up to some tenfold over it; checked against the slab solver")
 final class BlockPiece {
     private static final double FROM_SURFACE = 0.36;
+    /** One more than the exponent of the weights for drying. */
+    private static final double DRYING_WEIGHT = 1.85;
+    /** The core is never further from rest than that many times the mean, once the slowest mode is left: (pi/2)^3. */
+    private static final double CORE_OVER_MEAN = 4;
+
     private static final double MOST_ACTIVITY = 0.97;
     private static final HylandWexlerSaturationPressure SATURATION = new HylandWexlerSaturationPressure();
 
@@ -46,7 +54,7 @@ final class BlockPiece {
     BlockPiece(StockBlock block, StockStore store, StockInputs inputs) {
         this.inputs = inputs;
         water = block.material().water().orElseThrow();
-        speed = Doubt.diffusivityFactor(water, inputs.of(StockInput.DIFFUSIVITY));
+        speed = DryingSpeed.of(block.material()) * Doubt.diffusivityFactor(water, inputs.of(StockInput.DIFFUSIVITY));
         sorption =
                 Doubt.at(inputs.of(StockInput.SORPTION), water.sorptionFactor().band());
         saturated = water.swelling().stillAboveFraction();
@@ -121,8 +129,16 @@ final class BlockPiece {
     void lie(BlockMoisture moisture, double humidityFraction, double celsius, double seconds) {
         moisture.meet(balance(humidityFraction, celsius));
         double rest = moisture.balanceFraction();
-        double seen = rest + FROM_SURFACE * (moisture.meanFraction() - rest);
-        moisture.pass(diffusivity(seen, celsius) * seconds);
+        double full = saturated * sorption;
+        double seen = rest + FROM_SURFACE * (Math.min(full, moisture.meanFraction()) - rest);
+        moisture.pass(boundShare(moisture, rest, full) * diffusivity(seen, celsius) * seconds);
+    }
+
+    /** Weight of the water that is bound, in the fall of moisture from the core to the surface. */
+    private static double boundShare(BlockMoisture moisture, double rest, double full) {
+        boolean isBoundOnly = rest + CORE_OVER_MEAN * (moisture.meanFraction() - rest) <= full;
+        double fall = isBoundOnly || rest >= full ? 0 : moisture.coreFraction() - rest;
+        return fall <= full - rest ? 1 : 1 - Math.pow(1 - (full - rest) / fall, DRYING_WEIGHT);
     }
 
     /** Share of what is left that the slowest mode loses in a time, near rest in some air. */

@@ -4,7 +4,6 @@ import hafthold.numeric.AdaptiveStrata;
 import hafthold.numeric.ImportanceWeights;
 import hafthold.numeric.LatinHypercube;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +19,6 @@ import java.util.SplittableRandom;
  */
 record StockDraws(double[][] coordinate, List<StockInputs> draws, double[] logPrior) {
     private static final List<StockInput> INPUTS = List.of(StockInput.values());
-    private static final int HALVINGS = 12;
 
     /** So many draws as chance has them; the same seed gives the same ones. */
     static StockDraws of(int count, long seed) {
@@ -34,14 +32,7 @@ record StockDraws(double[][] coordinate, List<StockInputs> draws, double[] logPr
      * @param wantedEffective so many draws are to count in what is learnt: where fewer fit, weights are evened out
      */
     StockDraws next(double[] logWeights, double wantedEffective, long seed) {
-        double power = 1;
-        ImportanceWeights weights = new ImportanceWeights(logWeights);
-        for (int i = 0; i < HALVINGS && weights.effectiveSamples() < wantedEffective; i++) {
-            power /= 2;
-            double evened = power;
-            weights = new ImportanceWeights(
-                    Arrays.stream(logWeights).map(log -> evened * log).toArray());
-        }
+        ImportanceWeights weights = ImportanceWeights.evened(logWeights, wantedEffective);
         return from(AdaptiveStrata.learnt(coordinate, weights), draws.size(), seed);
     }
 

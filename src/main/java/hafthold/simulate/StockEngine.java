@@ -1,14 +1,12 @@
 package hafthold.simulate;
 
 import hafthold.knife.StockBlock;
-import hafthold.knife.StockBlock.Sealed;
-import hafthold.knife.StockBlock.SoldAs;
-import hafthold.material.Family;
 import hafthold.numeric.ImportanceWeights;
 import hafthold.transport.BlockMoisture;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -37,9 +35,12 @@ public final class StockEngine {
     private static final int OUTLOOKS = 200;
     private static final double ENOUGH = 150;
     private static final int MOST_ROUNDS = 4;
+    /** Where fewer draws fit than that, chance decides what is told: they are evened out, and the ranges grow. */
+    private static final double LEAST_COUNTED = 40;
+
+    private static final double LEAST_SHARE = 0.2;
+
     private static final int SPANS_BEFORE = 12;
-    private static final double CELSIUS_BEFORE = 18;
-    private static final double DAMPEST = 0.97;
 
     private final StockBlock block;
     private final StockStore store;
@@ -63,7 +64,9 @@ public final class StockEngine {
             weighed = weighed(draws);
         }
         StockDraws last = draws;
-        List<StockSample> drawn = Arrays.stream(weighed.weights().resampled(OUTLOOKS))
+        ImportanceWeights counted = ImportanceWeights.evened(
+                weighed.logWeights(), Math.min(LEAST_COUNTED, LEAST_SHARE * sampling.samples()));
+        List<StockSample> drawn = Arrays.stream(counted.resampled(OUTLOOKS))
                 .mapToObj(number -> sample(last.draws().get(number), true))
                 .toList();
         List<StockOutlook> outlooks =
@@ -73,7 +76,8 @@ public final class StockEngine {
                 pastDays(),
                 weighed.weights().effectiveSamples(),
                 draws.draws().size(),
-                readings.count() == 0 ? 0 : Math.sqrt(weighed.leastMisfit() / readings.count()),
+                readings.count() == 0 ? 0 : Math.sqrt(weighed.best().misfit() / readings.count()),
+                weighed.best().furthest(),
                 StockDrivers.of(drawn, outlooks));
     }
 
@@ -82,9 +86,9 @@ public final class StockEngine {
      *
      * @param logWeights logarithm of the weight of each
      * @param weights their weights
-     * @param leastMisfit of the one that fits best
+     * @param best the one that fits best
      */
-    private record Weighed(double[] logWeights, ImportanceWeights weights, double leastMisfit) {}
+    private record Weighed(double[] logWeights, ImportanceWeights weights, StockReadings.Told best) {}
 
     private Weighed weighed(StockDraws draws) {
         List<StockReadings.Told> told = draws.draws().parallelStream()
@@ -95,7 +99,9 @@ public final class StockEngine {
         return new Weighed(
                 logs,
                 new ImportanceWeights(logs),
-                told.stream().mapToDouble(StockReadings.Told::misfit).min().orElseThrow());
+                told.stream()
+                        .min(Comparator.comparingDouble(StockReadings.Told::misfit))
+                        .orElseThrow());
     }
 
     private List<LocalDate> pastDays() {
@@ -105,8 +111,9 @@ public final class StockEngine {
 
     private StockSample sample(StockInputs inputs, boolean withCore) {
         BlockPiece piece = new BlockPiece(block, store, inputs);
-        BlockMoisture moisture = piece.uniform(wetOnce(piece));
-        dryBefore(piece, moisture);
+        StockOrigin origin = StockOrigin.of(block, piece);
+        BlockMoisture moisture = piece.uniform(origin.wetFraction());
+        dryBefore(origin, piece, moisture);
         List<Double> mean = new ArrayList<>(List.of(moisture.meanFraction()));
         List<Double> core = new ArrayList<>();
         if (withCore) {
@@ -123,49 +130,26 @@ public final class StockEngine {
         return new StockSample(piece, mean, core, readings.under(piece, mean), moisture);
     }
 
-    /**
-     * Moisture it had throughout at the beginning, kg/kg, by what the seller says (a judgement): that at rest in air between
-     * two humidities, of green wood up to 70 %. Wood is dried before resin goes into it.
-     */
-    private double wetOnce(BlockPiece piece) {
-        double share = piece.inputs().of(StockInput.WET_ONCE);
-        boolean isDipped = block.soldAs() == SoldAs.UNKNOWN && block.sealed() == Sealed.ALL;
-        Family family = block.material().family();
-        if ((block.soldAs() == SoldAs.GREEN || isDipped) && family == Family.WOOD) {
-            return 0.12 + share * (0.70 - 0.12);
-        }
-        boolean isDried = block.soldAs() == SoldAs.KILN_DRIED;
-        double driest = family == Family.TREATED_WOOD ? 0.1 : isDried ? 0.25 : 0.40;
-        double dampest = family == Family.TREATED_WOOD ? 0.75 : isDried ? 0.80 : DAMPEST;
-        double low = piece.balance(driest, CELSIUS_BEFORE);
-        return low + share * (piece.balance(dampest, CELSIUS_BEFORE) - low);
-    }
-
-    /** Days it had dried before, a day to three years, green stock to three months (a judgement). */
-    private double driedDays(double share) {
-        double most = block.soldAs() == SoldAs.GREEN ? 90 : 1100;
-        double least = block.soldAs() == SoldAs.AIR_DRIED ? 30 : 1;
-        return least * Math.pow(most / least, share);
-    }
-
-    /** In air of 35 to 80 % (a judgement). */
-    private void dryBefore(BlockPiece piece, BlockMoisture moisture) {
-        double days = driedDays(piece.inputs().of(StockInput.DRIED_FOR));
-        double humidity = 0.35 + 0.45 * piece.inputs().of(StockInput.DRIED_IN);
+    private static void dryBefore(StockOrigin origin, BlockPiece piece, BlockMoisture moisture) {
         double before = 0;
         for (int span = 1; span <= SPANS_BEFORE; span++) {
-            double until = days * Math.pow((double) span / SPANS_BEFORE, 3);
-            piece.lie(moisture, humidity, CELSIUS_BEFORE, (until - before) * DAY_SECONDS);
+            double until = origin.driedDays() * Math.pow((double) span / SPANS_BEFORE, 3);
+            piece.lie(moisture, origin.driedInFraction(), StockOrigin.CELSIUS, (until - before) * DAY_SECONDS);
             before = until;
         }
     }
 
     private double hygrometerShift(BlockPiece piece) {
-        return piece.inputs().of(StockInput.HYGROMETER) * (store.isChecked() ? CHECKED_HYGROMETER : HYGROMETER);
+        return hygrometerShift(piece.inputs(), store);
+    }
+
+    /** How far the humidity of the storage lies above what its hygrometer says, 0 to 1. */
+    static double hygrometerShift(StockInputs inputs, StockStore store) {
+        return inputs.of(StockInput.HYGROMETER) * (store.isChecked() ? CHECKED_HYGROMETER : HYGROMETER);
     }
 
     private static double held(double humidity) {
-        return Math.min(DAMPEST, Math.max(0, humidity));
+        return Math.min(StockOrigin.DAMPEST, Math.max(0, humidity));
     }
 
     private StockOutlook outlook(StockSample sample, StockAim aim) {

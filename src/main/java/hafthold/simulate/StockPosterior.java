@@ -12,6 +12,7 @@ import java.util.Map;
  * @param effectiveSamples how many equally good draws would say as much
  * @param samples how many were drawn
  * @param misfit of the best draw, how far a reading lies off on the whole, in its deviations; 0 where nothing was read
+ * @param furthest of the best draw, what lies furthest off
  * @param drivers share of each input in how long it takes, largest first
  */
 public record StockPosterior(
@@ -20,4 +21,5 @@ public record StockPosterior(
         double effectiveSamples,
         int samples,
         double misfit,
+        StockFurthest furthest,
         Map<StockInput, Double> drivers) {}

@@ -8,7 +8,9 @@ import hafthold.numeric.CommonLevel;
 import hafthold.quantity.Length;
 import hafthold.quantity.Mass;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -67,7 +69,7 @@ final class StockReadings {
     }
 
     /** What the readings say under a course. */
-    record Told(double dryKilograms, double logLikelihood, double misfit) {}
+    record Told(double dryKilograms, double logLikelihood, double misfit, StockFurthest furthest) {}
 
     /**
      * Holds them against a course.
@@ -75,28 +77,44 @@ final class StockReadings {
      * @param mean moisture at the places of {@link StockPast#at}
      */
     Told under(BlockPiece piece, List<Double> mean) {
-        CommonLevel weights = weights(piece, mean);
-        List<CommonLevel> all = new ArrayList<>(List.of(weights));
+        List<StockReading> weighed = with(StockReading::weight);
+        List<StockReading> wide = with(StockReading::width);
+        List<StockReading> thick = with(StockReading::thickness);
+        CommonLevel weights = weights(weighed, piece, mean);
         Cut cut = block.cut();
-        all.add(sizes(piece, mean, cut.width(), StockReading::width));
-        all.add(sizes(piece, mean, cut.thickness(), StockReading::thickness));
+        Map<CommonLevel, List<StockReading>> all = new LinkedHashMap<>();
+        all.put(weights, weighed);
+        all.put(sizes(wide, piece, mean, cut.width(), StockReading::width), wide);
+        all.put(sizes(thick, piece, mean, cut.thickness(), StockReading::thickness), thick);
         double log = 0;
         double misfit = weights.offBefore() * weights.offBefore();
-        for (CommonLevel level : all) {
+        StockFurthest furthest = new StockFurthest(Math.abs(weights.offBefore()), Optional.empty());
+        for (Map.Entry<CommonLevel, List<StockReading>> read : all.entrySet()) {
+            CommonLevel level = read.getKey();
             log += level.logLikelihood();
             misfit += level.misfit();
+            if (level.furthestOff() > furthest.deviations()) {
+                furthest = new StockFurthest(
+                        level.furthestOff(),
+                        Optional.of(read.getValue().get(level.furthest()).on()));
+            }
         }
-        for (double off : direct(mean)) {
+        for (StockFurthest direct : direct(mean)) {
+            double off = direct.deviations();
             log -= off * off / 2;
             misfit += off * off;
+            furthest = furthest.orFurther(direct);
         }
-        return new Told(Math.exp(weights.level()), log, misfit);
+        return new Told(Math.exp(weights.level()), log, misfit, furthest);
     }
 
-    private CommonLevel weights(BlockPiece piece, List<Double> mean) {
-        List<StockReading> weighed = block.readings().stream()
-                .filter(reading -> reading.weight().isPresent())
+    private <T> List<StockReading> with(Function<StockReading, Optional<T>> which) {
+        return block.readings().stream()
+                .filter(reading -> which.apply(reading).isPresent())
                 .toList();
+    }
+
+    private CommonLevel weights(List<StockReading> weighed, BlockPiece piece, List<Double> mean) {
         double[] seen = new double[weighed.size()];
         double[] deviation = new double[seen.length];
         for (int i = 0; i < seen.length; i++) {
@@ -114,10 +132,11 @@ final class StockReadings {
     }
 
     private CommonLevel sizes(
-            BlockPiece piece, List<Double> mean, Cut.Shares shares, Function<StockReading, Optional<Length>> which) {
-        List<StockReading> measured = block.readings().stream()
-                .filter(reading -> which.apply(reading).isPresent())
-                .toList();
+            List<StockReading> measured,
+            BlockPiece piece,
+            List<Double> mean,
+            Cut.Shares shares,
+            Function<StockReading, Optional<Length>> which) {
         double[] seen = new double[measured.size()];
         double[] deviation = new double[seen.length];
         for (int i = 0; i < seen.length; i++) {
@@ -131,12 +150,16 @@ final class StockReadings {
     }
 
     /** What tells moisture by itself, in its deviations. */
-    private List<Double> direct(List<Double> mean) {
-        List<Double> off = new ArrayList<>();
+    private List<StockFurthest> direct(List<Double> mean) {
+        List<StockFurthest> off = new ArrayList<>();
         for (StockReading reading : block.readings()) {
-            reading.meter().ifPresent(meter -> off.add((meter.fraction() - mean.get(past.at(reading.on()))) / METER));
+            reading.meter()
+                    .ifPresent(meter -> off.add(new StockFurthest(
+                            Math.abs(meter.fraction() - mean.get(past.at(reading.on()))) / METER,
+                            Optional.of(reading.on()))));
         }
-        block.coupon().ifPresent(slice -> off.add(offOf(slice, mean)));
+        block.coupon()
+                .ifPresent(slice -> off.add(new StockFurthest(Math.abs(offOf(slice, mean)), Optional.of(slice.on()))));
         return off;
     }
 

@@ -95,4 +95,20 @@ class ImportanceWeightsTest {
                 .map(value -> -Math.pow((measured - value) / error, 2) / 2)
                 .toArray();
     }
+
+    /** One sample that outweighs all others is told no more as if it were all: its lead is kept, and shrinks. */
+    @Test
+    void evenedWeightsCountAsManyAsIsAsked() {
+        double[] logs = new double[50];
+        for (int i = 0; i < logs.length; i++) {
+            logs[i] = -3.0 * i;
+        }
+        assertTrue(new ImportanceWeights(logs).effectiveSamples() < 2);
+        ImportanceWeights evened = ImportanceWeights.evened(logs, 10);
+        assertTrue(evened.effectiveSamples() >= 10, "count " + evened.effectiveSamples());
+        assertTrue(evened.of(0) > evened.of(1));
+        assertEquals(
+                new ImportanceWeights(logs).effectiveSamples(),
+                ImportanceWeights.evened(logs, 1).effectiveSamples());
+    }
 }

@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.knowm.xchart.XYChart;
 
 /**
@@ -35,7 +36,6 @@ public record CourseChart(
         List<Double> marks,
         ChartWords words) {
     private static final int TOP = 34;
-    private static final int NAME_CHARACTERS = 23;
 
     /** Keeps its own copies. */
     public CourseChart {
@@ -97,9 +97,10 @@ public record CourseChart(
         int left = isWide ? 48 : 36;
         int width = isWide ? 510 : 292;
         int height = isWide ? 290 : 220;
-        int keyRow = format.fontSize() + 8;
         SvgSheet sheet = new SvgSheet(
-                id, format, TOP + height + format.fontSize() + 16 + (isWide ? 0 : lines.size() * keyRow + 6));
+                id,
+                format,
+                TOP + height + format.fontSize() + 16 + (isWide ? 0 : lines.size() * LineNames.row(format) + 6));
         Span y = span();
         double last = lines.get(0).days().get(lines.get(0).days().size() - 1);
         Span x = new Span(BigDecimal.ZERO, BigDecimal.valueOf(last), BigDecimal.ONE);
@@ -114,11 +115,7 @@ public record CourseChart(
                     Ink.LIMIT,
                     level.label());
         }
-        if (isWide) {
-            namesBeside(sheet, format, frame);
-        } else {
-            namesBelow(sheet, TOP + height + 2.0 * format.fontSize() + 18, keyRow);
-        }
+        names(sheet, format, frame);
         return sheet;
     }
 
@@ -136,7 +133,7 @@ public record CourseChart(
     private Span span() {
         double[] all = DoubleStream.concat(
                         lines.stream()
-                                .flatMap(line -> java.util.stream.Stream.of(line.low(), line.high()))
+                                .flatMap(line -> Stream.of(line.low(), line.high()))
                                 .flatMap(List::stream)
                                 .mapToDouble(Double::doubleValue),
                         levels.stream().mapToDouble(LimitMark::value))
@@ -222,36 +219,21 @@ public record CourseChart(
                 todayWords);
     }
 
-    private void namesBeside(SvgSheet sheet, SheetFormat format, Frame frame) {
-        double lineHeight = format.fontSize() + 3.0;
-        List<List<String>> names = lines.stream()
-                .map(line -> LineBreak.lines(line.name(), NAME_CHARACTERS))
-                .toList();
-        double[] heights =
-                names.stream().mapToDouble(name -> name.size() * lineHeight + 5).toArray();
-        double[] wanted = lines.stream()
-                .mapToDouble(line -> frame.y(line.value().get(line.value().size() - 1)))
-                .toArray();
-        double[] centres = LabelSpread.apart(wanted, heights, TOP - 4.0, TOP + frame.height() + 8.0);
-        double right = frame.left() + frame.width();
-        for (int order = 0; order < lines.size(); order++) {
-            Ink ink = Ink.ofLine(order);
-            sheet.rule(right + 2, wanted[order], right + 16, centres[order], ink, HouseStyle.solid(1));
-            sheet.rule(right + 16, centres[order], right + 40, centres[order], ink, HouseStyle.ofLine(order));
-            double base = centres[order] - (names.get(order).size() - 1) * lineHeight / 2 + 4.5;
-            for (String name : names.get(order)) {
-                sheet.text(right + 46, base, Anchor.START, Ink.TEXT, name);
-                base += lineHeight;
-            }
-        }
-    }
-
-    private void namesBelow(SvgSheet sheet, double from, int keyRow) {
-        double base = from;
-        for (int order = 0; order < lines.size(); order++) {
-            sheet.rule(8, base - 4, 40, base - 4, Ink.ofLine(order), HouseStyle.ofLine(order));
-            sheet.text(48, base, Anchor.START, Ink.TEXT, lines.get(order).name());
-            base += keyRow;
+    private void names(SvgSheet sheet, SheetFormat format, Frame frame) {
+        LineNames names =
+                new LineNames(sheet, format, lines.stream().map(Line::name).toList(), false);
+        double bottom = TOP + frame.height();
+        if (format == SheetFormat.WIDE) {
+            names.beside(
+                    frame.left() + frame.width(),
+                    TOP,
+                    bottom,
+                    lines.stream()
+                            .mapToDouble(line ->
+                                    frame.y(line.value().get(line.value().size() - 1)))
+                            .toArray());
+        } else {
+            names.below(bottom);
         }
     }
 }

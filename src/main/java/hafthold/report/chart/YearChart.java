@@ -77,11 +77,7 @@ public record YearChart(
         sheet.plot(layout.left(), layout.top(), PlotTrace.of(plot(layout, y)));
         axisWords(sheet, layout, y);
         limitWords(sheet, layout, y);
-        if (format == SheetFormat.WIDE) {
-            namesBeside(sheet, layout, y);
-        } else {
-            namesBelow(sheet, layout);
-        }
+        names(sheet, layout, y);
         return sheet;
     }
 
@@ -230,39 +226,21 @@ public record YearChart(
         return layout.isWide() ? daysTogether : Math.max(daysTogether, NARROW_DAYS_TOGETHER);
     }
 
-    private void namesBeside(SvgSheet sheet, YearLayout layout, Span y) {
-        double lineHeight = layout.format().fontSize() + 3.0;
-        List<List<String>> names = lines.stream()
-                .map(line -> LineBreak.lines(line.name(), layout.nameCharacters()))
-                .toList();
-        double[] heights =
-                names.stream().mapToDouble(name -> name.size() * lineHeight + 5).toArray();
-        double[] wanted = lines.stream()
-                .mapToDouble(line -> layout.y(y, line.daily().get(line.daily().size() - 1)))
-                .toArray();
-        double[] centres =
-                LabelSpread.apart(wanted, heights, layout.top() - 4.0, layout.top() + layout.plotHeight() + 8.0);
-        double right = layout.left() + layout.plotWidth();
-        for (int order = 0; order < lines.size(); order++) {
-            Ink ink = Ink.ofLine(order);
-            sheet.rule(right + 2, wanted[order], right + 16, centres[order], ink, HouseStyle.solid(1));
-            sheet.rule(right + 16, centres[order], right + 40, centres[order], ink, HouseStyle.ofLine(order));
-            sheet.paths(PlotTrace.of(HouseStyle.markerOf(order), ink, right + 28, centres[order]));
-            double base = centres[order] - (names.get(order).size() - 1) * lineHeight / 2 + 4.5;
-            for (String words : names.get(order)) {
-                sheet.text(right + 46, base, Anchor.START, Ink.TEXT, words);
-                base += lineHeight;
-            }
-        }
-    }
-
-    private void namesBelow(SvgSheet sheet, YearLayout layout) {
-        double base = layout.top() + layout.plotHeight() + 2.0 * layout.format().fontSize() + 18;
-        for (int order = 0; order < lines.size(); order++) {
-            sheet.rule(8, base - 4, 40, base - 4, Ink.ofLine(order), HouseStyle.ofLine(order));
-            sheet.paths(PlotTrace.of(HouseStyle.markerOf(order), Ink.ofLine(order), 24, base - 4));
-            sheet.text(48, base, Anchor.START, Ink.TEXT, lines.get(order).name());
-            base += layout.keyRow();
+    private void names(SvgSheet sheet, YearLayout layout, Span y) {
+        LineNames names = new LineNames(
+                sheet, layout.format(), lines.stream().map(YearLine::name).toList(), true);
+        double bottom = layout.top() + layout.plotHeight();
+        if (layout.isWide()) {
+            names.beside(
+                    layout.left() + layout.plotWidth(),
+                    layout.top(),
+                    bottom,
+                    lines.stream()
+                            .mapToDouble(line ->
+                                    layout.y(y, line.daily().get(line.daily().size() - 1)))
+                            .toArray());
+        } else {
+            names.below(bottom);
         }
     }
 

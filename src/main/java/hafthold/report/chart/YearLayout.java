@@ -31,16 +31,8 @@ record YearLayout(SheetFormat format, int lines, boolean hasStart) {
         return isWide() ? 290 : 220;
     }
 
-    int keyRow() {
-        return format.fontSize() + 8;
-    }
-
     int height() {
-        return top() + plotHeight() + format.fontSize() + 16 + (isWide() ? 0 : lines * keyRow() + 6);
-    }
-
-    int nameCharacters() {
-        return 23;
+        return top() + plotHeight() + format.fontSize() + 16 + (isWide() ? 0 : lines * LineNames.row(format) + 6);
     }
 
     double startDay() {
