@@ -120,9 +120,13 @@ final class BlockPiece {
     /** Lets it lie in air. */
     void lie(BlockMoisture moisture, double humidityFraction, double celsius, double seconds) {
         moisture.meet(balance(humidityFraction, celsius));
+        moisture.pass(diffusivity(seenFraction(moisture), celsius) * seconds);
+    }
+
+    /** The moisture content whose diffusivity a change of air sees on the whole, kg/kg. */
+    static double seenFraction(BlockMoisture moisture) {
         double rest = moisture.balanceFraction();
-        double seen = rest + FROM_SURFACE * (moisture.meanFraction() - rest);
-        moisture.pass(diffusivity(seen, celsius) * seconds);
+        return rest + FROM_SURFACE * (moisture.meanFraction() - rest);
     }
 
     /** Share of what is left that the slowest mode loses in a time, near rest in some air. */
