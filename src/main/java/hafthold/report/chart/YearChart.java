@@ -3,8 +3,10 @@ package hafthold.report.chart;
 import hafthold.report.chart.SvgSheet.Anchor;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -40,6 +42,9 @@ public record YearChart(
     /** Places for words on a line, as shares from left to right, the most welcome first. */
     private static final double[] PLACES = {1, 0, 0.5, 0.25, 0.75};
 
+    /** Room between words and an upright line, drawing units. */
+    private static final double CLEAR = 6;
+
     /** Share of the data's range that leaves room for the words of a limit. */
     private static final double LIMITS_APART = 0.065;
 
@@ -71,12 +76,23 @@ public record YearChart(
 
     /** The picture before it is written out. */
     SvgSheet sheet(SheetFormat format) {
+        return sheet(format, OptionalDouble.empty());
+    }
+
+    /**
+     * Likewise, with room for an upright line.
+     *
+     * @param upright day that no words may stand across, 0 to 365
+     */
+    SvgSheet sheet(SheetFormat format, OptionalDouble upright) {
         YearLayout layout = layout(format);
         Span y = span();
         SvgSheet sheet = new SvgSheet(id, format, layout.height());
         sheet.plot(layout.left(), layout.top(), PlotTrace.of(plot(layout, y)));
         axisWords(sheet, layout, y);
-        limitWords(sheet, layout, y);
+        List<Taken> taken = new ArrayList<>();
+        zeroWords(sheet, layout, upright, taken);
+        limitWords(sheet, layout, y, upright, taken);
         if (format == SheetFormat.WIDE) {
             namesBeside(sheet, layout, y);
         } else {
@@ -174,46 +190,84 @@ public record YearChart(
             sheet.text(layout.x(layout.startDay()), monthBase, Anchor.MIDDLE, Ink.MUTED, words.say("key.made"));
         }
         sheet.text(4, layout.top() - 12.0, Anchor.START, Ink.MUTED, unit);
+    }
+
+    /** What lies above and below zero, at the right end of the plot, or left of a line that stands there. */
+    private void zeroWords(SvgSheet sheet, YearLayout layout, OptionalDouble upright, List<Taken> taken) {
         zero.ifPresent(line -> {
-            double right = layout.left() + layout.plotWidth() - 4.0;
-            sheet.strongText(right, layout.top() + 14.0, Anchor.END, Ink.PROUD, line.above());
-            sheet.strongText(right, layout.top() + layout.plotHeight() - 6.0, Anchor.END, Ink.SHY, line.below());
+            double width = Math.max(
+                    layout.format().widthOf(line.above()), layout.format().widthOf(line.below()));
+            double end = layout.left() + layout.plotWidth() - 4.0;
+            boolean isCrossed = upright.isPresent() && layout.x(upright.getAsDouble()) > end - width - CLEAR;
+            double right = isCrossed ? layout.x(upright.getAsDouble()) - CLEAR : end;
+            double top = layout.top() + 14.0;
+            double foot = layout.top() + layout.plotHeight() - 6.0;
+            sheet.strongText(right, top, Anchor.END, Ink.PROUD, line.above());
+            sheet.strongText(right, foot, Anchor.END, Ink.SHY, line.below());
+            taken.add(new Taken(right - width, width, top));
+            taken.add(new Taken(right - width, width, foot));
         });
+    }
+
+    /**
+     * Words that stand already.
+     *
+     * @param left where they begin, drawing units
+     * @param width how wide they are
+     * @param base their base line
+     */
+    private record Taken(double left, double width, double base) {
+
+        boolean isHit(Taken other, double lineHeight) {
+            return Math.abs(base - other.base) < lineHeight
+                    && left < other.left + other.width
+                    && other.left < left + width;
+        }
     }
 
     /**
      * Sets the words of each limit where the lines leave most room, on its outer side while that is on the plot; not
      * over the words of another.
      */
-    private void limitWords(SvgSheet sheet, YearLayout layout, Span y) {
+    private void limitWords(SvgSheet sheet, YearLayout layout, Span y, OptionalDouble upright, List<Taken> taken) {
         double lineHeight = layout.format().fontSize() + 1.0;
-        List<double[]> taken = new ArrayList<>();
         for (LimitMark limit : drawnLimits()) {
             double width = layout.format().widthOf(limit.label());
             double days = width
                     / layout.plotWidth()
                     * (layout.x().highest() - layout.x().lowest());
+            double line = layout.y(y, limit.value());
+            boolean isBelow =
+                    zero.isPresent() && limit.value() < 0 && line + lineHeight < layout.top() + layout.plotHeight();
+            double base = isBelow || line - lineHeight < layout.top() ? line + lineHeight : line - 4;
             double best = 0;
             double bestRoom = -1;
-            for (double share : PLACES) {
-                double start = 4 + share * (YearDays.DAYS - days - 8);
-                double at = layout.y(y, limit.value());
-                boolean isTaken = taken.stream()
-                        .anyMatch(words -> Math.abs(words[1] - at) < lineHeight
-                                && Math.abs(words[0] - start) < Math.max(days, words[2]));
+            for (double start : starts(days, upright, layout)) {
+                Taken here = new Taken(layout.x(start), width, base);
+                boolean isTaken = taken.stream().anyMatch(words -> words.isHit(here, lineHeight));
                 double room = isTaken ? 0 : room(limit.value(), start, start + days);
                 if (room > bestRoom + 1e-9) {
                     best = start;
                     bestRoom = room;
                 }
             }
-            double line = layout.y(y, limit.value());
-            taken.add(new double[] {best, line, days});
-            boolean isBelow =
-                    zero.isPresent() && limit.value() < 0 && line + lineHeight < layout.top() + layout.plotHeight();
-            double base = isBelow || line - lineHeight < layout.top() ? line + lineHeight : line - 4;
+            taken.add(new Taken(layout.x(best), width, base));
             sheet.text(layout.x(best), base, Anchor.START, Ink.LIMIT, limit.label());
         }
+    }
+
+    /** Days that words of some days' width may begin on, the most welcome first; none of them across the upright line. */
+    private static List<Double> starts(double days, OptionalDouble upright, YearLayout layout) {
+        double latest = YearDays.DAYS - days - 4;
+        double clear = CLEAR / layout.plotWidth() * YearDays.DAYS;
+        DoubleStream beside = upright.stream().flatMap(day -> DoubleStream.of(day + clear, day - clear - days));
+        return DoubleStream.concat(Arrays.stream(PLACES).map(share -> 4 + share * (latest - 4)), beside)
+                .filter(start -> start >= 4 && start <= latest)
+                .filter(start -> upright.isEmpty()
+                        || start + days + clear <= upright.getAsDouble() + 1e-9
+                        || start - clear >= upright.getAsDouble() - 1e-9)
+                .boxed()
+                .toList();
     }
 
     private double room(double value, double firstDay, double lastDay) {
