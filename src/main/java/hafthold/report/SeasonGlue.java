@@ -62,6 +62,10 @@ record SeasonGlue(BenchStyle style, Season season, SeasonAnswer answer) {
                 "edges",
                 words.edges(then)));
         sentences.addAll(words.holds(then));
+        if (answer.glue().isGo() && !then.holds()) {
+            answer.conditioning()
+                    .ifPresent(air -> sentences.add(style.say("season.glue.later.not", "air", words.air(air))));
+        }
         return sentences;
     }
 

@@ -121,7 +121,7 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
                 : List.of(style.say("season.other-cuts", "cuts", style.joined("comma", cuts)));
     }
 
-    private String air(Conditioning air) {
+    String air(Conditioning air) {
         return style.say(
                 "season.air",
                 "humidity",
