@@ -138,7 +138,7 @@ class SeasonCommandTest {
         String told = flat(season).replace('\u00a0', ' ');
         assertTrue(told.contains("Your meter reads 8.0 % today, but"), told);
         assertTrue(told.contains("would hold 13.6 %") && told.contains("What follows goes by the meter"), told);
-        assertTrue(told.contains("Glue-up today, 15 July: go"), told);
+        assertTrue(told.contains("Glue-up today, 15 July: the stock is fit for it"), told);
         Bench same = run(WHO, SHOP, List.of("--today", "2026-07-15", "--samples", "1", "--blank-moisture", "13 %"));
         assertTrue(flat(same).contains("that goes together"), same.out());
     }
