@@ -2,6 +2,7 @@ package hafthold.cli;
 
 import hafthold.material.Cut;
 import hafthold.quantity.Length;
+import hafthold.quantity.MoistureContent;
 import hafthold.quantity.QuantityFormatException;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
@@ -23,6 +24,7 @@ final class QuantityConverters {
         commandLine.registerConverter(Length.class, reading(Length::parse));
         commandLine.registerConverter(Temperature.class, reading(Temperature::parse));
         commandLine.registerConverter(RelativeHumidity.class, reading(RelativeHumidity::parse));
+        commandLine.registerConverter(MoistureContent.class, reading(MoistureContent::parse));
         commandLine.registerConverter(VapourPressure.class, reading(VapourPressure::parse));
         commandLine.registerConverter(LengthUnits.class, QuantityConverters::units);
         commandLine.registerConverter(Cut.class, QuantityConverters::cut);

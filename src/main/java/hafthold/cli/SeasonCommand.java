@@ -4,6 +4,7 @@ import hafthold.decide.PlaceComparison.Candidate;
 import hafthold.decide.Season;
 import hafthold.decide.SeasonPlanner;
 import hafthold.decide.ShopAir;
+import hafthold.knife.BenchStock;
 import hafthold.knife.FitLimits;
 import hafthold.material.ScaleMaterial;
 import hafthold.report.BenchStyle;
@@ -109,6 +110,7 @@ final class SeasonCommand implements Callable<Integer> {
         List<FitLimits> classes = LimitTable.read(set);
         requireClass(classes);
         List<Candidate> candidates = rack.candidates(library);
+        blank.requireReadable(candidates.stream().map(Candidate::material).toList());
         Season season = plan(set, library, classes, candidates);
         List<ScaleMaterial> materials =
                 candidates.stream().map(Candidate::material).distinct().toList();
@@ -150,21 +152,30 @@ final class SeasonCommand implements Callable<Integer> {
         Sampling draws = sampling.sampling();
         List<Finding> findings = new ArrayList<>();
         findings.add(conditions.destination().setting().finding());
-        findings.addAll(order.defaults(blank.taken()));
+        BenchStock stock = blank.stock();
+        findings.addAll(order.defaults(blank.taken(), stock.gluedDays()));
         findings.add(SamplingOptions.finding(draws));
         findings.add(new Finding(
                 Finding.Kind.ESTIMATE,
                 "workshop",
                 Message.of("note.shop.doubt", Map.of("points", Message.number(100 * air.humidityDoubtFraction(), 0)))));
-        findings.add(new Finding(Finding.Kind.ESTIMATE, "workshop", Message.of("note.shop.blank")));
+        String followed = stock.reading().isPresent() ? "note.shop.read" : "note.shop.blank";
+        findings.add(new Finding(Finding.Kind.ESTIMATE, "workshop", Message.of(followed)));
+        findings.add(new Finding(Finding.Kind.ESTIMATE, "workshop", glueUp(stock.gluedDays())));
         findings.add(new Finding(Finding.Kind.ESTIMATE, "workshop", Message.of("note.shop.limits")));
         return new SeasonPlanner(classes, work, SeasonTable.read(set), draws)
                 .plan(
                         conditions,
                         air,
-                        blank.blank(),
+                        stock,
                         today == null ? LocalDate.now(ZoneId.systemDefault()) : today,
                         candidates,
                         findings);
+    }
+
+    private static Message glueUp(int days) {
+        return days == 0
+                ? Message.of("note.shop.same-week")
+                : Message.of("note.shop.glued-days", Map.of("days", Message.number(days, 0)));
     }
 }

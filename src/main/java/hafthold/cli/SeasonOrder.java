@@ -71,7 +71,7 @@ final class SeasonOrder {
     }
 
     /** What was taken for want of a word; asked for after the conditions. */
-    List<Finding> defaults(List<String> takenOfBlank) {
+    List<Finding> defaults(List<String> takenOfBlank, int gluedDays) {
         List<Finding> defaults = new ArrayList<>(where.findings());
         List<String> taken = new ArrayList<>();
         Stream.of("--setting", "--finish", "--width", "--thickness", "--length", "--tang", "--pin", "--clearance")
@@ -85,8 +85,12 @@ final class SeasonOrder {
                     Message.of("note.as-usual", Map.of("options", Message.verbatim(String.join(", ", taken))))));
         }
         Length bond = UsualBuild.BOND_LINE;
-        defaults.add(new Finding(
-                Finding.Kind.DEFAULT, "glue", Message.of("note.glue", Map.of("thickness", Message.size(bond)))));
+        Message glued = gluedDays == 0
+                ? Message.of("note.glue", Map.of("thickness", Message.size(bond)))
+                : Message.of(
+                        "note.glue.before",
+                        Map.of("thickness", Message.size(bond), "days", Message.number(gluedDays, 0)));
+        defaults.add(new Finding(Finding.Kind.DEFAULT, "glue", glued));
         return defaults;
     }
 

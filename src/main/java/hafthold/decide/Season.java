@@ -1,7 +1,7 @@
 package hafthold.decide;
 
 import hafthold.air.CommonYear;
-import hafthold.knife.Blank;
+import hafthold.knife.BenchStock;
 import hafthold.knife.FitLimits;
 import hafthold.knife.SeasonLimits;
 import hafthold.simulate.Conditions;
@@ -14,7 +14,7 @@ import java.util.List;
  *
  * @param conditions handle, finish, destination
  * @param shop the workshop's air
- * @param blank how the stock is kept
+ * @param stock how it is kept, what was read of it, how long it lies glued
  * @param today the day that is asked about
  * @param held class of work whose limits must hold
  * @param limits when stock is fit for it
@@ -25,7 +25,7 @@ import java.util.List;
 public record Season(
         Conditions conditions,
         ShopAir shop,
-        Blank blank,
+        BenchStock stock,
         LocalDate today,
         FitLimits held,
         SeasonLimits limits,

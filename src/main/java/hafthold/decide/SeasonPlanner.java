@@ -1,8 +1,10 @@
 package hafthold.decide;
 
+import hafthold.air.CommonYear;
 import hafthold.decide.PlaceComparison.Candidate;
 import hafthold.decide.SeasonAnswer.Conditioning;
 import hafthold.decide.SeasonAnswer.CutChoice;
+import hafthold.knife.BenchStock;
 import hafthold.knife.Blank;
 import hafthold.knife.FitLimits;
 import hafthold.knife.SeasonLimits;
@@ -15,12 +17,13 @@ import hafthold.quantity.Length;
 import hafthold.quantity.RelativeHumidity;
 import hafthold.quantity.Temperature;
 import hafthold.simulate.BlankYear;
+import hafthold.simulate.BlankYears;
 import hafthold.simulate.Conditions;
 import hafthold.simulate.FinishState;
 import hafthold.simulate.HandleEngine;
 import hafthold.simulate.HandleYear;
+import hafthold.simulate.RestTime;
 import hafthold.simulate.Sampling;
-import hafthold.simulate.Settling;
 import hafthold.source.Finding;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -66,15 +69,14 @@ public final class SeasonPlanner {
     }
 
     /** What every answer of one season shares. */
-    private record Setup(
-            HandleEngine engine, Conditions conditions, ShopAir shop, Blank blank, LocalDate today, int day) {}
+    private record Setup(HandleEngine engine, Conditions conditions, BenchStock stock, BlankYears blanks, int day) {}
 
     /**
      * The plan for some materials.
      *
      * @param conditions handle, finish, destination; the air it says it is made in is not looked at
      * @param shop air that the stock lies in, a year that is followed by itself
-     * @param blank the stock as it is kept
+     * @param stock how it is kept, what was read of it today, how long a scale lies glued before it is sanded
      * @param today the day that is asked about
      * @param candidates materials in the cuts they are asked for, one answer each, in their order
      * @param findings choices already made
@@ -83,7 +85,7 @@ public final class SeasonPlanner {
     public Season plan(
             Conditions conditions,
             ShopAir shop,
-            Blank blank,
+            BenchStock stock,
             LocalDate today,
             List<Candidate> candidates,
             List<Finding> findings) {
@@ -91,7 +93,10 @@ public final class SeasonPlanner {
         engine.prepare(candidates.stream()
                 .flatMap(candidate -> HandleEngine.partsOf(candidate.material(), candidate.cut()).stream())
                 .toList());
-        Setup setup = new Setup(engine, conditions, shop, blank, today, Season.day(today));
+        int day = Season.day(today);
+        BlankYears blanks =
+                new BlankYears(stock, shop.air(), shop.humidityDoubtFraction(), day, Optional.of(conditions));
+        Setup setup = new Setup(engine, conditions, stock, blanks, day);
         List<Finding> all = new ArrayList<>(findings);
         List<SeasonAnswer> answers = new ArrayList<>();
         for (Candidate candidate : candidates) {
@@ -100,7 +105,7 @@ public final class SeasonPlanner {
         return new Season(
                 conditions,
                 shop,
-                blank,
+                stock,
                 today,
                 held,
                 rule.limits(),
@@ -111,13 +116,13 @@ public final class SeasonPlanner {
 
     private SeasonAnswer answer(Setup setup, Candidate candidate, List<Finding> findings) {
         ScaleMaterial material = candidate.material();
-        BlankYear blank = blank(setup, material, candidate.cut());
+        BlankYear blank = setup.blanks().year(material, candidate.cut());
         List<HandleYear> years = setup.engine()
                 .years(
                         material,
                         candidate.cut(),
                         IntStream.range(0, BlankYear.WEEKS)
-                                .mapToObj(week -> sanded(blank, week))
+                                .mapToObj(week -> sanded(setup, blank, week))
                                 .toList());
         findings.addAll(years.get(0).grounds().findings());
         List<SeasonWeek> weeks = IntStream.range(0, years.size())
@@ -139,10 +144,6 @@ public final class SeasonPlanner {
                 rule.glue(weeks, now, setup.day(), conditioning),
                 conditioning,
                 cuts(setup, material, now, weeks.indexOf(SeasonRule.least(weeks))));
-    }
-
-    private static BlankYear blank(Setup setup, ScaleMaterial material, Cut cut) {
-        return BlankYear.of(setup.blank(), setup.shop().air(), setup.shop().humidityDoubtFraction(), material, cut);
     }
 
     private SeasonWeek week(BlankYear.Week blank, HandleYear year) {
@@ -186,23 +187,28 @@ public final class SeasonPlanner {
         double scale = setup.conditions().handle().scaleThickness().metres();
         Blank sawn = new Blank(
                 new Length(Math.max(LEAST_BLANK_METRES, scale)),
-                setup.blank().width(),
-                setup.blank().length(),
+                setup.stock().blank().width(),
+                setup.stock().blank().length(),
                 new Blank.Open(true, true, true));
         return new Conditioning(
                 celsius,
                 air.humidityFraction(),
                 air.moistureFraction(),
-                days(candidate, setup.blank(), air, today, celsius),
+                days(candidate, setup.stock().blank(), air, today, celsius),
                 days(candidate, sawn, air, today, celsius),
                 judgement.verdict(year),
                 judgement.asksForNoChange(year),
                 year.brief());
     }
 
-    private FinishState sanded(BlankYear blank, int week) {
-        return blank.sandedIn(
-                week, new Temperature(roomCelsius(blank.weeks().get(week).celsius())));
+    private FinishState sanded(Setup setup, BlankYear blank, int week) {
+        int firstDay = blank.weeks().get(week).firstDay();
+        int gluedIn = BlankYear.weekOf(Math.floorMod(firstDay - setup.stock().gluedDays(), CommonYear.DAYS));
+        return blank.sandedIn(week, room(blank, week), room(blank, gluedIn));
+    }
+
+    private Temperature room(BlankYear blank, int week) {
+        return new Temperature(roomCelsius(blank.weeks().get(week).celsius()));
     }
 
     /** Nobody works where it is too cold or hot for glue: stock that is kept there is taken into a living room. */
@@ -212,13 +218,11 @@ public final class SeasonPlanner {
         return isFit ? shop : LIVING_ROOM_CELSIUS;
     }
 
-    /** Days until a blank is nearly as dry as the air makes it; its last and slowest wave counts alone. */
+    /** Days until a blank is nearly as dry as the air makes it. */
     private static Band days(
             Candidate candidate, Blank blank, ConditioningRule.Air air, BlankYear.Week today, double celsius) {
-        double off = Math.abs(today.meanFraction() - air.moistureFraction());
-        double foldings = Math.max(0, Math.log(off / SETTLED_FRACTION));
-        return Settling.of(candidate.material(), candidate.cut(), blank, celsius, air.humidityFraction())
-                .map(settling -> settling.foldingDays().times(foldings))
+        return new RestTime(celsius, air.humidityFraction(), SETTLED_FRACTION)
+                .days(candidate.material(), candidate.cut(), blank, today.meanFraction())
                 .orElse(Band.exact(0));
     }
 
@@ -229,9 +233,9 @@ public final class SeasonPlanner {
         }
         return CUTS.parallelStream()
                 .map(cut -> {
-                    BlankYear blank = blank(setup, material, cut);
-                    List<HandleYear> years =
-                            setup.engine().years(material, cut, List.of(sanded(blank, now), sanded(blank, best)));
+                    BlankYear blank = setup.blanks().year(material, cut);
+                    List<HandleYear> years = setup.engine()
+                            .years(material, cut, List.of(sanded(setup, blank, now), sanded(setup, blank, best)));
                     return new CutChoice(
                             cut,
                             years.get(0).brief(),

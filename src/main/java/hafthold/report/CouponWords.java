@@ -161,11 +161,13 @@ record CouponWords(BenchStyle style, CouponStudy study) {
         return study.isAdverse() || told().isEmpty()
                 ? Optional.empty()
                 : Optional.of(style.say(
-                        study.own().isNew() ? "coupon.use.new" : "coupon.use.listed",
-                        "id",
-                        study.own().id(),
-                        "material",
-                        study.material().name()));
+                                study.own().isNew() ? "coupon.use.new" : "coupon.use.listed",
+                                "id",
+                                study.own().id(),
+                                "material",
+                                study.material().name())
+                        + " "
+                        + style.say("coupon.use.rest"));
     }
 
     /** What would tell more. */

@@ -70,7 +70,8 @@ record SeasonAllowance(BenchStyle style, Season season, SeasonAnswer answer) {
     Optional<Double> perPoint() {
         SeasonWeek one = answer.bestWeek();
         SeasonWeek other = answer.worstWeek();
-        double points = 100 * (other.blank().meanFraction() - one.blank().meanFraction());
+        double points =
+                100 * (other.year().moisture().finish() - one.year().moisture().finish());
         double moved =
                 other.allowance().proud().value() - one.allowance().proud().value();
         return Math.abs(points) < LEAST_POINTS ? Optional.empty() : Optional.of(Math.abs(moved / points));

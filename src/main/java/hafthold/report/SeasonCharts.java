@@ -52,6 +52,7 @@ record SeasonCharts(BenchStyle style, Season season, List<FitLimits> limits, Str
                 style.month(months.highestMonth()),
                 "best",
                 answer.anyWeek() ? style.say("season.chart.any") : words.spans(answer.best()));
+        String ahead = season.stock().reading().isPresent() ? " " + style.say("season.year.note.read") : "";
         YearChart year = new YearChart(
                 "season-bench-" + number,
                 style.say("season.chart.bench.title", "material", words.material()),
@@ -69,7 +70,7 @@ record SeasonCharts(BenchStyle style, Season season, List<FitLimits> limits, Str
                 Optional.empty(),
                 1,
                 style);
-        return chart(answer, year, reading, benchNumbers(answer));
+        return chart(answer, year, reading + ahead, benchNumbers(answer));
     }
 
     /** The year's worst at the customer's by the week of sanding. */

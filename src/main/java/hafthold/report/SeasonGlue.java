@@ -1,9 +1,12 @@
 package hafthold.report;
 
+import hafthold.air.CommonYear;
 import hafthold.decide.Season;
 import hafthold.decide.SeasonAnswer;
 import hafthold.decide.SeasonAnswer.Call;
 import hafthold.decide.SeasonAnswer.Hindrance;
+import hafthold.decide.SeasonWeek;
+import hafthold.simulate.BlankYear;
 import hafthold.simulate.BlankYear.Week;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,7 +40,32 @@ record SeasonGlue(BenchStyle style, Season season, SeasonAnswer answer) {
             sentences.add(style.say("season.glue.not", "day", day, "why", style.joined("semicolon", hindrances())));
             sentences.add(until());
         }
+        if (season.stock().gluedDays() > 0) {
+            sentences.addAll(sandedLater());
+        }
         sentences.add(style.say("season.glue.maker"));
+        return sentences;
+    }
+
+    /** What comes of gluing it today and sanding it when its days are over. */
+    private List<String> sandedLater() {
+        SeasonWords words = new SeasonWords(style, season, answer);
+        int day = (season.day() + season.stock().gluedDays()) % CommonYear.DAYS;
+        SeasonWeek then = answer.weeks().get(BlankYear.weekOf(day));
+        List<String> sentences = new ArrayList<>();
+        sentences.add(style.say(
+                "season.glue.later",
+                "day",
+                style.dayOfHour(HOURS_A_DAY * day),
+                "moisture",
+                style.percent(then.year().moisture().finish()),
+                "edges",
+                words.edges(then)));
+        sentences.addAll(words.holds(then));
+        if (answer.glue().isGo() && !then.holds()) {
+            answer.conditioning()
+                    .ifPresent(air -> sentences.add(style.say("season.glue.later.not", "air", words.air(air))));
+        }
         return sentences;
     }
 

@@ -9,6 +9,7 @@ import hafthold.decide.SeasonAnswer.CutChoice;
 import hafthold.decide.SeasonAnswer.Hindrance;
 import hafthold.decide.SeasonWeek;
 import hafthold.decide.Verdict;
+import hafthold.simulate.BlankYear;
 import hafthold.simulate.HandleYear;
 import java.io.IOException;
 import java.time.LocalDate;
@@ -39,12 +40,21 @@ public final class SeasonJson {
             JsonFigures.number(json, "rh_doubt_percent", PERCENT * season.shop().humidityDoubtFraction());
             json.writeEndObject();
             json.writeObjectFieldStart("blank");
-            JsonFigures.number(json, "thickness_mm", season.blank().thickness().millimetres());
-            JsonFigures.number(json, "width_mm", season.blank().width().millimetres());
-            JsonFigures.number(json, "length_mm", season.blank().length().millimetres());
-            json.writeNumberField("open_faces", season.blank().open().bothFaces() ? 2 : 1);
-            json.writeBooleanField("open_edges", season.blank().open().edges());
-            json.writeBooleanField("open_ends", season.blank().open().ends());
+            JsonFigures.number(
+                    json, "thickness_mm", season.stock().blank().thickness().millimetres());
+            JsonFigures.number(json, "width_mm", season.stock().blank().width().millimetres());
+            JsonFigures.number(
+                    json, "length_mm", season.stock().blank().length().millimetres());
+            json.writeNumberField("open_faces", season.stock().blank().open().bothFaces() ? 2 : 1);
+            json.writeBooleanField("open_edges", season.stock().blank().open().edges());
+            json.writeBooleanField("open_ends", season.stock().blank().open().ends());
+            if (season.stock().reading().isPresent()) {
+                JsonFigures.number(
+                        json, "mc_read_percent", season.stock().reading().get().percent());
+            } else {
+                json.writeNullField("mc_read_percent");
+            }
+            json.writeNumberField("glued_days", season.stock().gluedDays());
             json.writeEndObject();
             json.writeArrayFieldStart("results");
             for (SeasonAnswer answer : season.answers()) {
@@ -79,8 +89,15 @@ public final class SeasonJson {
         spans(json, "best", answer.best());
         spans(json, "good", answer.good());
         spans(json, "worst", answer.worst());
+        if (answer.blank().reading().isPresent()) {
+            reading(json, answer.blank().reading().get());
+        } else {
+            json.writeNullField("reading");
+        }
         json.writeFieldName("today");
         week(json, answer.today());
+        JsonFigures.number(
+                json, "mc_glued_today_percent", PERCENT * answer.blank().gluedFraction(answer.now()));
         if (answer.conditioning().isPresent()) {
             conditioning(json, answer.conditioning().get());
         } else {
@@ -124,6 +141,15 @@ public final class SeasonJson {
         } else {
             json.writeNullField("keeps_limits");
         }
+        json.writeEndObject();
+    }
+
+    private static void reading(JsonGenerator json, BlankYear.Reading reading) throws IOException {
+        json.writeObjectFieldStart("reading");
+        JsonFigures.number(json, "mc_read_percent", PERCENT * reading.readFraction());
+        JsonFigures.number(json, "mc_settled_percent", PERCENT * reading.settledFraction());
+        JsonFigures.number(json, "may_differ_points", PERCENT * reading.doubtFraction());
+        json.writeBooleanField("contradicts", reading.contradicts());
         json.writeEndObject();
     }
 

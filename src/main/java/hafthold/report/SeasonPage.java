@@ -60,7 +60,7 @@ record SeasonPage(BenchStyle style, List<FitLimits> limits, String workClass, Li
         page.element("p", new SeasonAllowance(style, season, answer).words());
         page.element("p", String.join(" ", new SeasonGlue(style, season, answer).sentences()));
         charts.forEach(frame::chart);
-        page.element("p", style.say("season.year.note"), "class", "note");
+        page.element("p", new SeasonSituation(style).yearNote(season), "class", "note");
         if (!answer.cuts().isEmpty()) {
             cuts(page, "season.caption.cuts.today", tables, answer, true);
             if (!answer.anyWeek()) {

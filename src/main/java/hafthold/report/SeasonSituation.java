@@ -1,6 +1,7 @@
 package hafthold.report;
 
 import hafthold.decide.Season;
+import hafthold.knife.BenchStock;
 import hafthold.knife.Blank;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -32,7 +33,7 @@ record SeasonSituation(BenchStyle style) {
         SituationWords words = new SituationWords(style);
         Map<String, String> told = new LinkedHashMap<>();
         told.put(style.say("season.row.workshop"), style.tell(season.shop().rule()));
-        told.put(style.say("season.row.blank"), blank(season.blank()));
+        told.put(style.say("season.row.blank"), stock(season.stock()));
         told.put(style.say("row.lives"), words.lives(season.conditions().destination()));
         told.put(
                 style.say("row.handle"),
@@ -45,6 +46,31 @@ record SeasonSituation(BenchStyle style) {
                 style.say("row.steps"),
                 style.say("situation.steps") + " " + style.say("season.steps", "work", style.work(season.held())));
         return told;
+    }
+
+    /** How the table of the weeks is read. */
+    String yearNote(Season season) {
+        List<String> notes = new ArrayList<>();
+        notes.add(style.say("season.year.note"));
+        if (season.stock().reading().isPresent()) {
+            notes.add(style.say("season.year.note.read"));
+        }
+        if (season.stock().gluedDays() > 0) {
+            notes.add(style.say("season.year.note.glued"));
+        }
+        return String.join(" ", notes);
+    }
+
+    private String stock(BenchStock stock) {
+        List<String> told = new ArrayList<>();
+        told.add(blank(stock.blank()));
+        stock.reading()
+                .ifPresent(
+                        read -> told.add(style.say("season.stock.read", "moisture", style.percent(read.fraction()))));
+        if (stock.gluedDays() > 0) {
+            told.add(style.say("season.stock.glued", "span", style.counted("day", stock.gluedDays())));
+        }
+        return style.joined("semicolon", told);
     }
 
     private String blank(Blank blank) {

@@ -101,7 +101,7 @@ record SeasonTables(BenchStyle style, Season season) {
         return List.of(
                 style.dayOfHour(HOURS_A_DAY * week.blank().firstDay()),
                 style.fixed(100 * week.blank().humidityFraction(), 0),
-                style.percent(week.blank().meanFraction()),
+                style.percent(week.year().moisture().finish()),
                 style.percent(week.blank().surfaceFraction()),
                 edges(week.year()),
                 edges(week.year().edge().free()),

@@ -40,7 +40,7 @@ public record SeasonText(BenchStyle style) {
                     YEAR,
                     tables.yearHead(),
                     tables.months(only));
-            text.append(Paragraph.hanging("  ", style.say("season.year.note"), WIDTH))
+            text.append(Paragraph.hanging("  ", situation.yearNote(season), WIDTH))
                     .append('\n');
         }
         cuts(text, season, tables);

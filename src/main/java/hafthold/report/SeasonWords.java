@@ -32,11 +32,7 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
     List<String> finish() {
         List<String> sentences = new ArrayList<>(List.of(call()));
         if (takesWater()) {
-            sentences.add(blank(answer.today()));
-            new SeasonAllowance(style, season, answer)
-                    .perPoint()
-                    .map(metres -> style.say("season.point", "size", new BenchLength(Band.exact(metres)).text(style)))
-                    .ifPresent(sentences::add);
+            sentences.addAll(new SeasonStock(style, season, answer).sentences());
         }
         if (answer.finish().call() != Call.OPEN) {
             sentences.add(style.say("season.now", "edges", edges(answer.today())));
@@ -45,6 +41,11 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
             if (answer.finish().call() == Call.GO && isBet(answer.today().keeps())) {
                 sentences.add(style.say("season.bet"));
             }
+        }
+        if (answer.blank().reading().isPresent()
+                && answer.finish().call() == Call.WAIT
+                && answer.today().holds()) {
+            sentences.add(style.say("season.read.unsure"));
         }
         if (answer.finish().call() == Call.CONDITION
                 && isBet(answer.conditioning().orElseThrow().keeps())) {
@@ -120,7 +121,7 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
                 : List.of(style.say("season.other-cuts", "cuts", style.joined("comma", cuts)));
     }
 
-    private String air(Conditioning air) {
+    String air(Conditioning air) {
         return style.say(
                 "season.air",
                 "humidity",
@@ -166,17 +167,6 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
         return answer.conditioning().isPresent();
     }
 
-    private String blank(SeasonWeek week) {
-        return style.say(
-                "season.blank",
-                "mean",
-                style.percent(week.blank().meanFraction()),
-                "surface",
-                style.percent(week.blank().surfaceFraction()),
-                "core",
-                style.percent(week.blank().coreFraction()));
-    }
-
     private List<String> decides(SeasonWeek week) {
         return new ReasonWords(style, false)
                 .deciding(week.reasons())
@@ -184,7 +174,7 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
                 .orElse(List.of());
     }
 
-    private List<String> holds(SeasonWeek week) {
+    List<String> holds(SeasonWeek week) {
         return holds(week.keeps());
     }
 
@@ -201,7 +191,7 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
                 : List.of();
     }
 
-    private String edges(SeasonWeek week) {
+    String edges(SeasonWeek week) {
         return edges(week.year().edge().bonded());
     }
 

@@ -2,29 +2,25 @@ package hafthold.simulate;
 
 import hafthold.air.AirSeries;
 import hafthold.air.CommonYear;
-import hafthold.air.Outdoors;
+import hafthold.knife.BenchStock;
 import hafthold.knife.Blank;
 import hafthold.material.Cut;
 import hafthold.material.Hybrid;
 import hafthold.material.ScaleMaterial;
 import hafthold.quantity.Temperature;
-import hafthold.transport.MoistureHistory;
-import hafthold.transport.PeriodicMoisture;
-import hafthold.transport.Slab;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.IntToDoubleFunction;
+import java.util.OptionalInt;
 
 /**
- * A blank that lies in the workshop's air until a scale is made of it: what it holds week by week, in a year that repeats.
+ * A blank that lies in the workshop's air until a scale is made of it: what it holds week by week, in a year that repeats or,
+ * where it was read today, in the year to come.
  *
  * <p>It takes up water as a slab between its open faces, edges and ends counted in (Newman 1931, see
- * {@link hafthold.transport.EdgeUptake}), by the equations of the customer's year ({@link PeriodicMoisture}). Under a doubt
- * it is the same wood as the customer's: one factor on the isotherm and one speed of water for both.
+ * {@link hafthold.transport.EdgeUptake}), by the equations of the customer's year
+ * ({@link hafthold.transport.PeriodicMoisture}). Under a doubt it is the same wood as the customer's: one factor on the
+ * isotherm and one speed of water for both.
  */
 public final class BlankYear {
     /** Weeks of a year; the last one has the day that is left over. */
@@ -35,10 +31,61 @@ public final class BlankYear {
     private final List<Week> weeks;
     private final List<Double> dailyMean;
     private final List<Double> dailySurface;
-    private final Map<Hybrid.Part, DoubtedMoisture> weekly;
+    private final Map<Hybrid.Part, Worked> parts;
+    private final Hybrid.Part leading;
+    private final Occasion occasion;
+    private final Optional<Reading> reading;
 
     /**
-     * One week of the workshop's year, means over it.
+     * What becomes of one part.
+     *
+     * @param blank the blank day by day
+     * @param sanded the scale that is sanded flush on each day
+     */
+    record Worked(StockDays blank, StockDays sanded) {}
+
+    /**
+     * When stock was read and when it is glued.
+     *
+     * @param readOn day of the reading, from 0 on 1 January
+     * @param gluedDays days from glue-up to final sanding
+     */
+    record Occasion(OptionalInt readOn, int gluedDays) {
+
+        /** Mean over a week of what holds so many days before, or of the day of the reading alone in its week. */
+        double weekly(double[] days, int week, int daysBefore) {
+            int first = firstDay(week);
+            int next = firstDay(week + 1);
+            if (readOn.isPresent() && weekOf(readOn.getAsInt()) == week) {
+                first = readOn.getAsInt();
+                next = first + 1;
+            }
+            double sum = 0;
+            for (int day = first; day < next; day++) {
+                sum += days[Math.floorMod(day - daysBefore, CommonYear.DAYS)];
+            }
+            return sum / (next - first);
+        }
+    }
+
+    /**
+     * A reading of the stock beside what the workshop's air alone would have made of it.
+     *
+     * @param readFraction moisture content that was read, kg/kg
+     * @param settledFraction what stock that has lain there for long holds on that day, kg/kg
+     * @param doubtFraction how far the two may lie apart for what meter, hygrometer and wood leave open, kg/kg: the ends of
+     *     their ranges put together as if they were independent
+     */
+    public record Reading(double readFraction, double settledFraction, double doubtFraction) {
+
+        /** True where they lie further apart than that. */
+        public boolean contradicts() {
+            return Math.abs(readFraction - settledFraction) > doubtFraction;
+        }
+    }
+
+    /**
+     * One week of the workshop's year, means over it; in the week of a reading the stock as it was read.
      *
      * @param firstDay first day, from 0 on 1 January
      * @param lastDay last day, it included
@@ -58,19 +105,25 @@ public final class BlankYear {
             double surfaceFraction,
             double coreFraction) {}
 
-    private BlankYear(
+    BlankYear(
             List<Week> weeks,
             List<Double> dailyMean,
             List<Double> dailySurface,
-            Map<Hybrid.Part, DoubtedMoisture> weekly) {
+            Map<Hybrid.Part, Worked> parts,
+            Hybrid.Part leading,
+            Occasion occasion,
+            Optional<Reading> reading) {
         this.weeks = List.copyOf(weeks);
         this.dailyMean = List.copyOf(dailyMean);
         this.dailySurface = List.copyOf(dailySurface);
-        this.weekly = Map.copyOf(weekly);
+        this.parts = Map.copyOf(parts);
+        this.leading = leading;
+        this.occasion = occasion;
+        this.reading = reading;
     }
 
     /**
-     * A blank in the air of a workshop.
+     * A blank in the air of a workshop, as it has been for a year or more.
      *
      * @param air a year of hours in the workshop, closed, from 1 January
      * @param humidityDoubtFraction how far its humidity may be off all year round, fraction of relative humidity
@@ -78,36 +131,7 @@ public final class BlankYear {
      */
     public static BlankYear of(
             Blank blank, AirSeries air, double humidityDoubtFraction, ScaleMaterial material, Cut cut) {
-        LayerMoisture shop =
-                new LayerMoisture(Destination.recorded("shop", "shop", Outdoors.usual(), air, humidityDoubtFraction));
-        Map<Hybrid.Part, DoubtedMoisture> weekly = new HashMap<>();
-        List<Hybrid.Part> parts = HandleEngine.partsOf(material, cut);
-        for (Hybrid.Part part : parts) {
-            weekly.put(part, shop.blankMean(part.material(), part.cut(), blank).mapped(BlankYear::weekly));
-        }
-        Optional<MoistureHistory> leading = PartSlab.blank(
-                        parts.get(0).material(), parts.get(0).cut(), blank)
-                .map(slab -> history(material.id(), slab, air));
-        double[] celsius = weekly(series(air.size(), air::temperatureCelsius));
-        double[] humidity = weekly(series(air.size(), air::relativeHumidityFraction));
-        double[] mean = of(leading, air, history -> history::meanFraction);
-        double[] surface = of(leading, air, history -> history::surfaceFraction);
-        double[] core = of(leading, air, history -> history::backFraction);
-        double[] weeklyMean = weekly(mean);
-        double[] weeklySurface = weekly(surface);
-        double[] weeklyCore = weekly(core);
-        List<Week> weeks = new ArrayList<>();
-        for (int week = 0; week < WEEKS; week++) {
-            weeks.add(new Week(
-                    firstDay(week),
-                    firstDay(week + 1) - 1,
-                    celsius[week],
-                    humidity[week],
-                    weeklyMean[week],
-                    weeklySurface[week],
-                    weeklyCore[week]));
-        }
-        return new BlankYear(weeks, daily(mean), daily(surface), weekly);
+        return new BlankYears(BenchStock.unread(blank), air, humidityDoubtFraction, 0).year(material, cut);
     }
 
     /** Week, from 0, of a day counted from 0 on 1 January. */
@@ -115,7 +139,7 @@ public final class BlankYear {
         return Math.min(WEEKS - 1, day / DAYS_A_WEEK);
     }
 
-    private static int firstDay(int week) {
+    static int firstDay(int week) {
         return week < WEEKS ? week * DAYS_A_WEEK : CommonYear.DAYS;
     }
 
@@ -134,62 +158,61 @@ public final class BlankYear {
         return dailySurface;
     }
 
+    /** What was read of it; empty where nothing was. */
+    public Optional<Reading> reading() {
+        return reading;
+    }
+
+    /** Moisture content at glue-up of a scale that is sanded flush in a week, kg/kg. */
+    public double gluedFraction(int week) {
+        return weekly(parts.get(leading).blank(), Doubt.NONE, week, occasion.gluedDays());
+    }
+
     /**
      * What the stock is like when a scale of it is sanded flush.
      *
      * @param week from 0
      * @param temperature of the room where it is sanded
+     * @param whenGlued of that where it was glued
      */
-    public FinishState sandedIn(int week, Temperature temperature) {
-        return new FinishState() {
-            @Override
-            public Temperature temperature() {
-                return temperature;
-            }
-
+    public FinishState sandedIn(int week, Temperature temperature, Temperature whenGlued) {
+        Optional<FinishState> glued = occasion.gluedDays() == 0
+                ? Optional.empty()
+                : Optional.of(new State(whenGlued, Optional.empty()) {
+                    @Override
+                    public double stockFraction(Hybrid.Part part, Doubt doubt) {
+                        return weekly(parts.get(part).blank(), doubt, week, occasion.gluedDays());
+                    }
+                });
+        return new State(temperature, glued) {
             @Override
             public double stockFraction(Hybrid.Part part, Doubt doubt) {
-                double mean = weekly.get(part).course(doubt.ofShop()).mean().fraction(week);
-                return part.material().water().isPresent() ? mean * doubt.unsettledFactor(part.material()) : 0;
+                return weekly(parts.get(part).sanded(), doubt, week, 0);
             }
         };
     }
 
-    private static MoistureHistory history(String material, Slab slab, AirSeries air) {
-        PeriodicMoisture year = PeriodicMoisture.of(slab, air);
-        SlabYears.requireSettled(material, year);
-        return year.history();
+    private double weekly(StockDays days, Doubt doubt, int week, int daysBefore) {
+        return occasion.weekly(days.under(doubt), week, daysBefore);
     }
 
-    /** What a history is asked for. */
-    private interface Quantity {
-        IntToDoubleFunction of(MoistureHistory history);
-    }
+    private abstract static class State implements FinishState {
+        private final Temperature temperature;
+        private final Optional<FinishState> glued;
 
-    private static double[] of(Optional<MoistureHistory> history, AirSeries air, Quantity quantity) {
-        return history.map(known -> series(air.size(), quantity.of(known))).orElseGet(() -> new double[air.size()]);
-    }
-
-    private static double[] series(int size, IntToDoubleFunction of) {
-        double[] series = new double[size];
-        Arrays.setAll(series, of);
-        return series;
-    }
-
-    private static List<Double> daily(double[] series) {
-        return Arrays.stream(YearSeries.dailyMean(series, series.length / CommonYear.DAYS))
-                .boxed()
-                .toList();
-    }
-
-    /** Mean of each week of a series over the year. */
-    private static double[] weekly(double[] series) {
-        double[] means = new double[WEEKS];
-        for (int week = 0; week < WEEKS; week++) {
-            int from = firstDay(week) * series.length / CommonYear.DAYS;
-            int to = firstDay(week + 1) * series.length / CommonYear.DAYS;
-            means[week] = Arrays.stream(series, from, to).average().orElseThrow();
+        State(Temperature temperature, Optional<FinishState> glued) {
+            this.temperature = temperature;
+            this.glued = glued;
         }
-        return means;
+
+        @Override
+        public Temperature temperature() {
+            return temperature;
+        }
+
+        @Override
+        public Optional<FinishState> gluedIn() {
+            return glued;
+        }
     }
 }

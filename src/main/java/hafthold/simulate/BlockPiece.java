@@ -128,14 +128,24 @@ final class BlockPiece {
     /** Lets it lie in air. */
     void lie(BlockMoisture moisture, double humidityFraction, double celsius, double seconds) {
         moisture.meet(balance(humidityFraction, celsius));
-        double rest = moisture.balanceFraction();
         double full = saturated * sorption;
-        double seen = rest + FROM_SURFACE * (Math.min(full, moisture.meanFraction()) - rest);
-        moisture.pass(boundShare(moisture, rest, full) * diffusivity(seen, celsius) * seconds);
+        double seen = seenFraction(moisture, full);
+        moisture.pass(boundShare(moisture, full) * diffusivity(seen, celsius) * seconds);
+    }
+
+    /**
+     * The moisture content whose diffusivity a change of air sees on the whole, kg/kg.
+     *
+     * @param full moisture content above which water is free and does not diffuse
+     */
+    static double seenFraction(BlockMoisture moisture, double full) {
+        double rest = moisture.balanceFraction();
+        return rest + FROM_SURFACE * (Math.min(full, moisture.meanFraction()) - rest);
     }
 
     /** Weight of the water that is bound, in the fall of moisture from the core to the surface. */
-    private static double boundShare(BlockMoisture moisture, double rest, double full) {
+    private static double boundShare(BlockMoisture moisture, double full) {
+        double rest = moisture.balanceFraction();
         boolean isBoundOnly = rest + CORE_OVER_MEAN * (moisture.meanFraction() - rest) <= full;
         double fall = isBoundOnly || rest >= full ? 0 : moisture.coreFraction() - rest;
         return fall <= full - rest ? 1 : 1 - Math.pow(1 - (full - rest) / fall, DRYING_WEIGHT);

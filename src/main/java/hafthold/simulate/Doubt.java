@@ -36,7 +36,7 @@ record Doubt(
     private static final double HYGROMETER_FRACTION = 0.05;
 
     /** Weighing, drying and meters leave moisture content uncertain by one point (common practice, no source). */
-    private static final double METER_FRACTION = 0.01;
+    static final double METER_FRACTION = 0.01;
 
     /** Stock said to have settled is off by a twentieth of its moisture (assumed). */
     private static final double UNSETTLED_SHARE = 0.05;
@@ -228,6 +228,14 @@ record Doubt(
     /** Moisture content that stock really had when it was measured, kg/kg. */
     double measuredMoisture(double readFraction) {
         return Math.max(0, readFraction + position(Input.HYGROMETER) * METER_FRACTION);
+    }
+
+    /**
+     * Moisture content that stock of a season really had when it was read, kg/kg: there the hygrometer is that of the
+     * workshop, and the meter takes the place of how far the stock has settled.
+     */
+    double meteredMoisture(Material material, double readFraction) {
+        return Math.max(0, readFraction + position(Input.STOCK, material) * METER_FRACTION);
     }
 
     /** Share of a stress that is left after weeks, at most 1. */

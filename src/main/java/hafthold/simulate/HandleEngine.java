@@ -104,9 +104,34 @@ public final class HandleEngine {
                 .map(state -> {
                     Conditions sanded = conditions.madeAt(state.temperature());
                     MovingScale scale = moving(parts, sanded, moisture, state, sections);
-                    return answer(material, cut, parts, sanded, state, scale, scale.year(draws.doubts()));
+                    Spread<Movement> spread = scale.year(draws.doubts());
+                    return answer(
+                            material,
+                            cut,
+                            parts,
+                            sanded,
+                            state,
+                            scale,
+                            spread,
+                            load(parts, state, scale, spread, sections));
                 })
                 .toList();
+    }
+
+    /** What glue and scale bear: since glue-up, where that was at another moisture than that of final sanding. */
+    private Optional<Spread<GluedLoad>> load(
+            List<Hybrid.Part> parts,
+            FinishState state,
+            MovingScale scale,
+            Spread<Movement> sinceFinish,
+            Optional<GluedSections.Readings> sections) {
+        return state.gluedIn()
+                .map(glued -> {
+                    MovingScale sinceGlueUp =
+                            moving(parts, conditions.madeAt(glued.temperature()), moisture, glued, sections);
+                    return sinceGlueUp.load(parts, sinceGlueUp.year(draws.doubts()), draws.doubts());
+                })
+                .orElseGet(() -> scale.load(parts, sinceFinish, draws.doubts()));
     }
 
     private MovingScale moving(
@@ -203,7 +228,8 @@ public final class HandleEngine {
             Conditions sanded,
             FinishState state,
             MovingScale scale,
-            Spread<Movement> spread) {
+            Spread<Movement> spread,
+            Optional<Spread<GluedLoad>> load) {
         Destination destination = sanded.destination();
         List<Driver> moved = drivers.of(parts, spread.inSamples(Movement::edgeEither));
         RestsOn restsOn = RestsOn.of(material.evidence(), parts, moved);
@@ -217,7 +243,6 @@ public final class HandleEngine {
                 PartsJoint.usePerStrain(parts),
                 restsOn);
         List<Doubt> doubts = draws.doubts();
-        Optional<Spread<GluedLoad>> load = scale.load(parts, spread, doubts);
         HandleYear year = worst.of(spread, load, sanded);
         List<Finding> findings = new ArrayList<>(material.findings());
         findings.addAll(

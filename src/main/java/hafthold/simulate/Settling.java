@@ -1,7 +1,6 @@
 package hafthold.simulate;
 
 import hafthold.air.HylandWexlerSaturationPressure;
-import hafthold.knife.Blank;
 import hafthold.knife.FullTangKnife;
 import hafthold.knife.Handle;
 import hafthold.material.Cut;
@@ -90,31 +89,6 @@ public record Settling(Band foldingDays) {
                             days(part, handle, finish, mean, 1),
                             days(part, handle, finish.resisting(coat.high()), mean, speed.low() / speed.value())));
                 })
-                .findFirst();
-    }
-
-    /**
-     * Of a bare blank in air that is held, of a hybrid its leading part; empty for what takes up no water.
-     *
-     * @param celsius temperature of that air
-     * @param humidityFraction its relative humidity
-     */
-    public static Optional<Settling> of(
-            ScaleMaterial material, Cut cut, Blank blank, double celsius, double humidityFraction) {
-        YearMean air = new YearMean(celsius, humidityFraction, 0);
-        return HandleEngine.partsOf(material, cut).stream()
-                .flatMap(part -> PartSlab.blank(part.material(), part.cut(), blank).stream()
-                        .map(slab -> {
-                            Band speed = part.material()
-                                    .water()
-                                    .orElseThrow()
-                                    .diffusivityReference()
-                                    .band();
-                            return new Settling(new Band(
-                                    days(slab, air, speed.high() / speed.value()),
-                                    days(slab, air, 1),
-                                    days(slab, air, speed.low() / speed.value())));
-                        }))
                 .findFirst();
     }
 

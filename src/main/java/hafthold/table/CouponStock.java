@@ -3,6 +3,7 @@ package hafthold.table;
 import hafthold.knife.Coupon;
 import hafthold.knife.OwnStock;
 import hafthold.material.Cut;
+import hafthold.material.Hybrid;
 import hafthold.material.Material;
 import hafthold.material.ScaleMaterial;
 import hafthold.source.Finding;
@@ -12,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * Coupons of one stock, with the material of the tables that it is, and the name its figures go under.
@@ -79,13 +81,25 @@ public record CouponStock(Material material, OwnStock own, List<Coupon> coupons,
         return new CouponStock(material, own, coupons, findings);
     }
 
+    private static String parts(ScaleMaterial several) {
+        return several instanceof Hybrid hybrid
+                ? hybrid.parts().stream()
+                        .map(part -> '"' + part.material().id() + '"')
+                        .distinct()
+                        .collect(Collectors.joining(" and "))
+                : "that of a plain one";
+    }
+
     private static Material material(Coupon coupon, MaterialLibrary library, String file) {
         ScaleMaterial found = library.find(coupon.material());
         if (!(found instanceof Material material)) {
             throw fault(
                     file,
                     coupon,
-                    "material '" + coupon.material() + "' is several side by side; measure a coupon of each part");
+                    "material '" + coupon.material()
+                            + "' is several side by side, and no strip of it tells one from the"
+                            + " other; measure a strip of each part by itself, as material = "
+                            + parts(found));
         }
         if (material.water().isEmpty()) {
             throw fault(

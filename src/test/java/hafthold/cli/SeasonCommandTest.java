@@ -130,6 +130,48 @@ class SeasonCommandTest {
         assertTrue(season.err().contains(said), season.err());
     }
 
+    /** A reading that the workshop's air does not account for is believed, and both numbers are told. */
+    @Test
+    void goesByTheMeter() {
+        Bench season = run(WHO, SHOP, List.of("--today", "2026-07-15", "--samples", "30", "--blank-moisture", "8 %"));
+        assertEquals(ExitCode.DONE, season.code(), season.err());
+        String told = flat(season).replace('\u00a0', ' ');
+        assertTrue(told.contains("Your meter reads 8.0 % today, but"), told);
+        assertTrue(told.contains("would hold 13.6 %") && told.contains("What follows goes by the meter"), told);
+        assertTrue(told.contains("Glue-up today, 15 July: the stock is fit for it"), told);
+        Bench same = run(WHO, SHOP, List.of("--today", "2026-07-15", "--samples", "1", "--blank-moisture", "13 %"));
+        assertTrue(flat(same).contains("that goes together"), same.out());
+    }
+
+    @Test
+    void tellsGlueUpFromSanding() {
+        Bench season = run(WHO, SHOP, List.of("--today", "2026-10-15", "--samples", "30", "--glued-days", "28"));
+        assertEquals(ExitCode.DONE, season.code(), season.err());
+        assertTrue(flat(season).contains("it was glued 28 days ago at"), season.out());
+        assertTrue(flat(season).contains("Glued today, it is sanded on 12 November"), season.out());
+        assertTrue(flat(season).contains("Stress of glue and scale counts from glue-up"), season.out());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "maple-sugar,walnut-black|9 %|0|name one --material",
+                "meteorite-iron|1 %|0|takes up no water",
+                "linen-phenolic-le|9 %|0|meters are made for plain wood",
+                "maple-sugar|45 %|0|from 0 % to 40 %",
+                "maple-sugar|9|0|moisture content is a number and a %",
+                "maple-sugar|9 %|400|0 to 180 days"
+            })
+    void readsOnlyWhatAMeterCanTell(String material, String reading, String days, String said) {
+        Bench season = run(
+                List.of("season", "--place", "duluth", "--material", material),
+                SHOP,
+                List.of("--samples", "1", "--blank-moisture", reading, "--glued-days", days));
+        assertEquals(ExitCode.WRONG_USAGE, season.code(), season.err());
+        assertTrue(season.err().contains(said), season.err());
+    }
+
     @Test
     void asksForAMaterial() {
         Bench season = run(List.of("season", "--place", "duluth"), SHOP, List.of());

@@ -11,6 +11,7 @@ import hafthold.air.SeasonalSine;
 import hafthold.decide.PlaceComparison.Candidate;
 import hafthold.decide.SeasonAnswer.Call;
 import hafthold.decide.SeasonAnswer.Hindrance;
+import hafthold.knife.BenchStock;
 import hafthold.knife.Blank;
 import hafthold.knife.FitLimits;
 import hafthold.knife.Handle;
@@ -115,7 +116,7 @@ class SeasonPlannerTest {
         Candidate candidate = new Candidate(LIBRARY.find(id), cut);
         ShopAir even = new ShopAir(Message.verbatim("even"), new HeldAir(20, 0.5).year(), ShopAir.HYGROMETER_FRACTION);
         SeasonAnswer answer = planner(sampling)
-                .plan(order(PLAINS), even, BLANK, JULY, List.of(candidate), List.of())
+                .plan(order(PLAINS), even, BenchStock.unread(BLANK), JULY, List.of(candidate), List.of())
                 .answers()
                 .get(0);
         Comparison.Ranked compared = new PlaceComparison(new Judgement(CLASSES), sampling)
@@ -204,7 +205,13 @@ class SeasonPlannerTest {
                 Length.ofMillimetres(800),
                 new Blank.Open(true, false, false));
         SeasonAnswer answer = planner(Sampling.VALUE_ONLY)
-                .plan(order(PLAINS), SHOP, plank, LocalDate.of(2026, 6, 5), maple(Cut.FLAT), List.of())
+                .plan(
+                        order(PLAINS),
+                        SHOP,
+                        BenchStock.unread(plank),
+                        LocalDate.of(2026, 6, 5),
+                        maple(Cut.FLAT),
+                        List.of())
                 .answers()
                 .get(0);
         assertTrue(
@@ -266,7 +273,7 @@ class SeasonPlannerTest {
     }
 
     private static Season season(Destination place, ShopAir shop, LocalDate today, Sampling sampling, Cut... cuts) {
-        return planner(sampling).plan(order(place), shop, BLANK, today, maple(cuts), List.of());
+        return planner(sampling).plan(order(place), shop, BenchStock.unread(BLANK), today, maple(cuts), List.of());
     }
 
     private static List<Candidate> maple(Cut... cuts) {

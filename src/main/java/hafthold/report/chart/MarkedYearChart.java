@@ -2,6 +2,7 @@ package hafthold.report.chart;
 
 import hafthold.report.chart.SvgSheet.Anchor;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * A year with spans of days marked along its top, and one day called out.
@@ -34,7 +35,7 @@ public record MarkedYearChart(YearChart year, List<double[]> spans, String spanW
     }
 
     private SvgSheet sheet(SheetFormat format) {
-        SvgSheet sheet = year.sheet(format);
+        SvgSheet sheet = year.sheet(format, OptionalDouble.of(day));
         YearLayout layout = year.layout(format);
         double bar = layout.top() - HALF_CAP;
         for (double[] span : spans) {

@@ -5,8 +5,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.knowm.xchart.XYChart;
 
@@ -36,9 +36,6 @@ public record YearChart(
         int daysTogether,
         ChartWords words) {
     private static final int NARROW_DAYS_TOGETHER = 3;
-
-    /** Places for words on a line, as shares from left to right, the most welcome first. */
-    private static final double[] PLACES = {1, 0, 0.5, 0.25, 0.75};
 
     /** Share of the data's range that leaves room for the words of a limit. */
     private static final double LIMITS_APART = 0.065;
@@ -71,12 +68,25 @@ public record YearChart(
 
     /** The picture before it is written out. */
     SvgSheet sheet(SheetFormat format) {
+        return sheet(format, OptionalDouble.empty());
+    }
+
+    /**
+     * Likewise, with room for an upright line.
+     *
+     * @param upright day that no words may stand across, 0 to 365
+     */
+    SvgSheet sheet(SheetFormat format, OptionalDouble upright) {
         YearLayout layout = layout(format);
         Span y = span();
         SvgSheet sheet = new SvgSheet(id, format, layout.height());
         sheet.plot(layout.left(), layout.top(), PlotTrace.of(plot(layout, y)));
         axisWords(sheet, layout, y);
-        limitWords(sheet, layout, y);
+        PlotWords plotWords = new PlotWords(sheet, layout, upright);
+        zero.ifPresent(plotWords::zero);
+        for (LimitMark limit : drawnLimits()) {
+            plotWords.limit(limit, layout.y(y, limit.value()), zero.isPresent() && limit.value() < 0, lines);
+        }
         names(sheet, layout, y);
         return sheet;
     }
@@ -170,56 +180,6 @@ public record YearChart(
             sheet.text(layout.x(layout.startDay()), monthBase, Anchor.MIDDLE, Ink.MUTED, words.say("key.made"));
         }
         sheet.text(4, layout.top() - 12.0, Anchor.START, Ink.MUTED, unit);
-        zero.ifPresent(line -> {
-            double right = layout.left() + layout.plotWidth() - 4.0;
-            sheet.strongText(right, layout.top() + 14.0, Anchor.END, Ink.PROUD, line.above());
-            sheet.strongText(right, layout.top() + layout.plotHeight() - 6.0, Anchor.END, Ink.SHY, line.below());
-        });
-    }
-
-    /**
-     * Sets the words of each limit where the lines leave most room, on its outer side while that is on the plot; not
-     * over the words of another.
-     */
-    private void limitWords(SvgSheet sheet, YearLayout layout, Span y) {
-        double lineHeight = layout.format().fontSize() + 1.0;
-        List<double[]> taken = new ArrayList<>();
-        for (LimitMark limit : drawnLimits()) {
-            double width = layout.format().widthOf(limit.label());
-            double days = width
-                    / layout.plotWidth()
-                    * (layout.x().highest() - layout.x().lowest());
-            double best = 0;
-            double bestRoom = -1;
-            for (double share : PLACES) {
-                double start = 4 + share * (YearDays.DAYS - days - 8);
-                double at = layout.y(y, limit.value());
-                boolean isTaken = taken.stream()
-                        .anyMatch(words -> Math.abs(words[1] - at) < lineHeight
-                                && Math.abs(words[0] - start) < Math.max(days, words[2]));
-                double room = isTaken ? 0 : room(limit.value(), start, start + days);
-                if (room > bestRoom + 1e-9) {
-                    best = start;
-                    bestRoom = room;
-                }
-            }
-            double line = layout.y(y, limit.value());
-            taken.add(new double[] {best, line, days});
-            boolean isBelow =
-                    zero.isPresent() && limit.value() < 0 && line + lineHeight < layout.top() + layout.plotHeight();
-            double base = isBelow || line - lineHeight < layout.top() ? line + lineHeight : line - 4;
-            sheet.text(layout.x(best), base, Anchor.START, Ink.LIMIT, limit.label());
-        }
-    }
-
-    private double room(double value, double firstDay, double lastDay) {
-        return lines.stream()
-                .mapToDouble(line -> IntStream.rangeClosed((int) firstDay, (int) lastDay)
-                        .mapToDouble(day -> Math.abs(YearDays.valueAt(line.daily(), day) - value))
-                        .min()
-                        .orElse(0))
-                .min()
-                .orElse(0);
     }
 
     private int together(YearLayout layout) {
