@@ -162,6 +162,7 @@ final class SeasonCommand implements Callable<Integer> {
         String followed = stock.reading().isPresent() ? "note.shop.read" : "note.shop.blank";
         findings.add(new Finding(Finding.Kind.ESTIMATE, "workshop", Message.of(followed)));
         findings.add(new Finding(Finding.Kind.ESTIMATE, "workshop", glueUp(stock.gluedDays())));
+        findings.add(new Finding(Finding.Kind.ESTIMATE, "workshop", Message.of("note.shop.settling")));
         findings.add(new Finding(Finding.Kind.ESTIMATE, "workshop", Message.of("note.shop.limits")));
         return new SeasonPlanner(classes, work, SeasonTable.read(set), draws)
                 .plan(
