@@ -13,7 +13,13 @@ import hafthold.numeric.HatWeights;
  * @param largestChange largest change of a point in a step, moisture content
  */
 record SlabLayout(Slab slab, GradedGrid grid, HatWeights storage, double tolerance, double largestChange) {
+    /** Ratio of neighbouring gaps that their parabolas bear where only slow changes come deep. */
     private static final double STEEPEST_GRADING = 1.8;
+
+    /** The same where the seasons reach the tang. */
+    private static final double STEEPEST_REACHED = 1.5;
+
+    private static final double SEASONS_HOURS = 182 * 24;
     /** More than one at a time, so that many slabs have equally many points and can go side by side. */
     private static final int MORE_GAPS = 3;
 
@@ -23,7 +29,12 @@ record SlabLayout(Slab slab, GradedGrid grid, HatWeights storage, double toleran
         double moisture = slab.isotherm().moistureFraction(mean.humidity(), mean.temperatureCelsius());
         double diffusivity = slab.diffusivity().squareMetresPerSecond(moisture, mean.temperatureCelsius());
         double hourDepth = Math.sqrt(diffusivity * HOUR_SECONDS);
-        GradedGrid grid = grid(slab.thicknessMetres(), resolution.gaps(), resolution.finestGap() * hourDepth);
+        boolean isReached = hourDepth * Math.sqrt(SEASONS_HOURS) > slab.thicknessMetres();
+        GradedGrid grid = grid(
+                slab.thicknessMetres(),
+                resolution.gaps(),
+                resolution.finestGap() * hourDepth,
+                isReached ? STEEPEST_REACHED : STEEPEST_GRADING);
         double saturated = slab.isotherm().moistureFraction(1, mean.temperatureCelsius());
         return new SlabLayout(
                 slab,
@@ -33,10 +44,10 @@ record SlabLayout(Slab slab, GradedGrid grid, HatWeights storage, double toleran
                 resolution.largestChangeFraction());
     }
 
-    /** Where a slow slab needs steeper grading than its parabolas bear, it gets more points. */
-    private static GradedGrid grid(double thickness, int gaps, double finestGap) {
+    /** Where a slab needs steeper grading than its parabolas bear, it gets more points. */
+    private static GradedGrid grid(double thickness, int gaps, double finestGap, double steepest) {
         GradedGrid grid = GradedGrid.of(thickness, gaps, finestGap);
-        return grid.steepestRatio() <= STEEPEST_GRADING ? grid : grid(thickness, gaps + MORE_GAPS, finestGap);
+        return grid.steepestRatio() <= steepest ? grid : grid(thickness, gaps + MORE_GAPS, finestGap, steepest);
     }
 
     int points() {

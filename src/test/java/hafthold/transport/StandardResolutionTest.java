@@ -18,6 +18,8 @@ class StandardResolutionTest {
         return Stream.of(
                 Arguments.of("hardwood 8 mm, bare", Rack.hardwood(8e-3, 0)),
                 Arguments.of("hardwood 4 mm, bare", Rack.hardwood(4e-3, 0)),
+                Arguments.of("hardwood 12 mm, bare", Rack.hardwood(12e-3, 0)),
+                Arguments.of("hardwood 20 mm, bare", Rack.hardwood(20e-3, 0)),
                 Arguments.of("hardwood 8 mm, varnished", Rack.hardwood(8e-3, 1e9)),
                 Arguments.of("cotton laminate", Rack.laminate(5e-13, 0.08, 1.3)),
                 Arguments.of("glass laminate", Rack.laminate(1e-14, 0.02, 1)),
