@@ -58,7 +58,9 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
             answer.conditioning()
                     .filter(air -> air.blankDays().value() > 0)
                     .ifPresent(air -> sentences.add(style.say(
-                            "season.or-condition",
+                            air.blankDays().high() < answer.finish().waitDays()
+                                    ? "season.sooner-condition"
+                                    : "season.or-condition",
                             "air",
                             air(air),
                             "days",
