@@ -12,7 +12,9 @@ final class DoubtedMoisture {
     private final int size;
     private final int value;
     private final IntFunction<LayeredCourse> compute;
+    /** Those asked for so far; two threads may compute the same one, and it is the same. */
     private final LayeredCourse[] computed;
+
     private final Reading reading;
 
     /** How a course is put together. */

@@ -9,7 +9,7 @@ import hafthold.source.PublishedModel;
  * How fast water leaves boards and blocks, over what the diffusivity of the tables says.
  *
  * <p>The tables' figures are of thin samples that change their air all over. Boards that were watched while they dried took
- * 0.7 to 6 times as long as those figures give, 2.3 times in the middle of seven cases (test resource
+ * 0.7 to 6 times as long as those figures give, 2.3 times in the middle of the six kinds that served (test resource
  * {@code stock-drying.csv}); half the speed is taken, so that dates err on the late side. What a workshop measured itself is
  * taken as it is.
  */

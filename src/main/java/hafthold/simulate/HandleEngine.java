@@ -14,11 +14,9 @@ import hafthold.source.Finding;
 import hafthold.source.Message;
 import hafthold.transport.Resolution;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 
 /**
@@ -37,8 +35,7 @@ public final class HandleEngine {
     private final LayerMoisture moisture;
     private final YearMean mean;
     private final Optional<GluedSections> glued;
-    /** By cut and material. */
-    private final Map<Cut, Map<String, Double>> cracks;
+    private final PinCracks cracks;
 
     /** A section narrower than that has no two edges apart from each other, m. */
     private static final double TOO_NARROW = 5e-3;
@@ -61,15 +58,11 @@ public final class HandleEngine {
                 order.bond()
                         .filter(bond -> isWideEnough(order.handle()))
                         .map(bond -> new GluedSections(order.handle(), bond)),
-                byCut());
+                new PinCracks());
     }
 
     private HandleEngine(
-            Conditions order,
-            Sampling sampling,
-            Draws draws,
-            Optional<GluedSections> glued,
-            Map<Cut, Map<String, Double>> cracks) {
+            Conditions order, Sampling sampling, Draws draws, Optional<GluedSections> glued, PinCracks cracks) {
         this.order = order;
         this.sampling = sampling;
         this.draws = draws;
@@ -147,7 +140,7 @@ public final class HandleEngine {
                                 part.share().value(),
                                 new GrainLie(part.material(), part.cut()),
                                 doubt -> state.stockFraction(part, doubt),
-                                crackPerStrain(part.material(), part.cut()),
+                                cracks.perStrain(part.material(), part.cut()),
                                 water.scaleMean(part.material(), part.cut(), order.handle(), order.finish())))
                         .toList(),
                 sections);
@@ -195,20 +188,6 @@ public final class HandleEngine {
 
     private WorkState made() {
         return new WorkState.SettledAir(order.madeHumidity(), order.madeTemperature());
-    }
-
-    private double crackPerStrain(Material material, Cut cut) {
-        return cracks.get(cut)
-                .computeIfAbsent(
-                        material.id(), id -> PinCrack.perStrain(material, cut).orElse(0.0));
-    }
-
-    private static Map<Cut, Map<String, Double>> byCut() {
-        Map<Cut, Map<String, Double>> byCut = new EnumMap<>(Cut.class);
-        for (Cut cut : Cut.values()) {
-            byCut.put(cut, new ConcurrentHashMap<>());
-        }
-        return byCut;
     }
 
     /** What a scale consists of; a plain material is its own only part. */
