@@ -1,14 +1,19 @@
 package hafthold.cli;
 
 import hafthold.decide.EventComparison;
+import hafthold.decide.PlaceComparison.Candidate;
 import hafthold.report.BenchStyle;
 import hafthold.report.ComparisonCsv;
 import hafthold.report.ComparisonJson;
 import hafthold.report.ComparisonMarkdown;
 import hafthold.report.ComparisonText;
+import hafthold.simulate.Conditions;
 import hafthold.table.MaterialLibrary;
 import hafthold.table.TableSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -52,13 +57,11 @@ final class CompareCommand implements Runnable {
         TableSet set = tables.open();
         MaterialLibrary library = MaterialLibrary.read(set);
         Optional<String> named = rack.firstNamed(library);
-        ComparisonRun run = new ComparisonRun(
-                set,
-                order.conditions(set, library),
-                rack.candidates(library),
-                order.defaults(),
-                named,
-                sampling.sampling());
+        // A whole rack is put together while the order is.
+        ForkJoinTask<List<Candidate>> candidates = ForkJoinPool.commonPool().submit(() -> rack.candidates(library));
+        Conditions conditions = order.conditions(set, library);
+        ComparisonRun run =
+                new ComparisonRun(set, conditions, candidates.join(), order.defaults(), named, sampling.sampling());
         EventComparison answer =
                 run.comparison(events.schedule(set, run.conditions().destination()));
         spec.commandLine()
