@@ -1,7 +1,6 @@
 package hafthold.report;
 
 import hafthold.decide.Claim;
-import hafthold.source.Finding;
 import java.util.List;
 
 /** A judged claim as markdown: what {@link ClaimText} says, in its order. */
@@ -38,13 +37,7 @@ public final class ClaimMarkdown {
                                         .map(input -> List.of(input.name(), input.value()))
                                         .toList())
                         .heading(2, style.say("heading.rests-on"))
-                        .points(claim.findings().stream()
-                                .filter(finding -> finding.kind() != Finding.Kind.CAUTION)
-                                .map(finding ->
-                                        FindingDigest.worded(style, finding.subject(), FitInputs.names(claim.knife()))
-                                                + ": " + style.tell(finding.message()))
-                                .distinct()
-                                .toList())
+                        .points(FindingDigest.grounds(style, claim.findings(), FitInputs.names(claim.knife())))
                         .toString()
                         .strip()
                 + "\n";

@@ -59,6 +59,15 @@ record FindingDigest(Finding.Kind kind, String text, List<String> subjects) {
                 .toList();
     }
 
+    /** What an answer rests on, a line each: every finding but cautions, each once. */
+    static List<String> grounds(BenchStyle style, List<Finding> findings, Map<String, String> names) {
+        return findings.stream()
+                .filter(finding -> finding.kind() != Finding.Kind.CAUTION)
+                .map(finding -> worded(style, finding.subject(), names) + ": " + style.tell(finding.message()))
+                .distinct()
+                .toList();
+    }
+
     /** The subjects in words: all of up to three, else the first two and a count. */
     String subjectWords(BenchStyle style) {
         List<String> words = subjects.stream()

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import hafthold.decide.EventFit;
 import hafthold.decide.KnifeFit;
-import hafthold.source.Finding;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
@@ -50,13 +49,7 @@ public final class FitMarkdown {
         text.heading(2, style.say("heading.figures"))
                 .table(style.heads("figure", "value", "low", "high"), figures(answer, style));
         return text.heading(2, style.say("heading.rests-on"))
-                        .points(fit.findings().stream()
-                                .filter(finding -> finding.kind() != Finding.Kind.CAUTION)
-                                .map(finding ->
-                                        FindingDigest.worded(style, finding.subject(), FitInputs.names(fit.knife()))
-                                                + ": " + style.tell(finding.message()))
-                                .distinct()
-                                .toList())
+                        .points(FindingDigest.grounds(style, fit.findings(), FitInputs.names(fit.knife())))
                         .toString()
                         .strip()
                 + "\n";

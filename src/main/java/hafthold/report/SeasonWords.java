@@ -57,18 +57,11 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
         if (answer.finish().call() == Call.WAIT) {
             answer.conditioning()
                     .filter(air -> air.blankDays().value() > 0)
-                    .ifPresent(air -> sentences.add(style.say(
+                    .ifPresent(air -> sentences.add(settled(
                             air.blankDays().high() < answer.finish().waitDays()
                                     ? "season.sooner-condition"
                                     : "season.or-condition",
-                            "air",
-                            air(air),
-                            "days",
-                            conditioningDays(air),
-                            "edges",
-                            edges(air.after().edge().bonded()),
-                            "holds",
-                            String.join(" ", holds(air.keeps())))));
+                            air)));
         }
         return sentences;
     }
@@ -89,22 +82,27 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
                         style.dayOfHour(HOURS_A_DAY * ((day() + answer.finish().waitDays()) % 365)));
             case CONDITION ->
                 answer.conditioning()
-                        .map(air -> style.say(
-                                "season.finish.condition",
-                                "day",
-                                day,
-                                "air",
-                                air(air),
-                                "days",
-                                conditioningDays(air),
-                                "edges",
-                                edges(air.after().edge().bonded()),
-                                "holds",
-                                String.join(" ", holds(air.keeps()))))
+                        .map(air -> settled("season.finish.condition", air))
                         .orElseThrow();
             case CHANGE -> style.say("season.finish.change", "day", day, "work", style.work(season.held()));
             case OPEN -> style.say("season.finish.open", "day", day);
         };
+    }
+
+    /** What is said of letting it settle in some air first. */
+    private String settled(String key, Conditioning air) {
+        return style.say(
+                key,
+                "day",
+                style.dayOfHour(HOURS_A_DAY * day()),
+                "air",
+                air(air),
+                "days",
+                conditioningDays(air),
+                "edges",
+                edges(air.after().edge().bonded()),
+                "holds",
+                String.join(" ", holds(air.keeps())));
     }
 
     private boolean isBet(OptionalDouble keeps) {
