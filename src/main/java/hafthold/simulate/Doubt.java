@@ -23,8 +23,8 @@ import java.util.function.ToDoubleFunction;
  * <p>Between and beyond value and end a figure that is positive throughout is followed on a scale of ratios, so that none
  * turns negative; any other on a straight line. The ranges that no table states are given here with what they rest on.
  *
- * <p>Asked hundreds of thousands of times for a rack, most of them before anything is well compiled: no lambdas here that take
- * something with them, as making one is then a call out of the program.
+ * <p>A rack asks hundreds of thousands of times, mostly before anything is well compiled: no lambdas here that take something
+ * with them, as making one is then a call out of the program.
  *
  * @param ofOrder position of each input of the order
  * @param ofMaterial position of each input of a material
