@@ -57,11 +57,11 @@ final class CompareCommand implements Runnable {
         TableSet set = tables.open();
         MaterialLibrary library = MaterialLibrary.read(set);
         Optional<String> named = rack.firstNamed(library);
-        // A whole rack is put together while the order is.
-        ForkJoinTask<List<Candidate>> candidates = ForkJoinPool.commonPool().submit(() -> rack.candidates(library));
-        Conditions conditions = order.conditions(set, library);
+        // The order is read while a whole rack is put together, which is more work and is shared once that is done.
+        ForkJoinTask<Conditions> conditions = ForkJoinPool.commonPool().submit(() -> order.conditions(set, library));
+        List<Candidate> candidates = rack.candidates(library);
         ComparisonRun run =
-                new ComparisonRun(set, conditions, candidates.join(), order.defaults(), named, sampling.sampling());
+                new ComparisonRun(set, conditions.join(), candidates, order.defaults(), named, sampling.sampling());
         EventComparison answer =
                 run.comparison(events.schedule(set, run.conditions().destination()));
         spec.commandLine()

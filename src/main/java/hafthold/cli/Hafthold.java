@@ -87,8 +87,17 @@ public final class Hafthold {
 
     private static List<Class<?>> called(String... args) {
         return COMMANDS.stream()
-                .filter(command -> args.length > 0
-                        && command.getAnnotation(Command.class).name().equals(args[0]))
+                .filter(command -> args.length > 0 && name(command).equals(args[0]))
                 .toList();
+    }
+
+    /** Name of a command, by which its class is called too: to read it off the annotations of all would take long. */
+    static String name(Class<?> command) {
+        return command.getSimpleName().replace("Command", "").toLowerCase(Locale.ROOT);
+    }
+
+    /** All commands, in the order in which help lists them. */
+    static List<Class<?>> commands() {
+        return COMMANDS;
     }
 }

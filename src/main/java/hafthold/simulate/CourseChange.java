@@ -25,18 +25,15 @@ record CourseChange(double factor, double shift, double drySeason, double dampSe
 
     /** Changes moisture contents in place. */
     void applyTo(double[] course) {
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
-        for (double fraction : course) {
-            least = Math.min(least, fraction);
-            most = Math.max(most, fraction);
-        }
-        double swing = most - least;
+        Swing span = Swing.of(course);
+        double least = span.least();
+        double swing = span.most() - least;
         double follows = seasons > NO_SEASONS ? Math.min(1, swing / seasons) : 1;
         double always = follows * drySeason + shift;
         double perSwing = swing > 0 ? follows * (dampSeason - drySeason) / swing : 0;
         for (int i = 0; i < course.length; i++) {
-            course[i] = Math.max(0, factor * (course[i] + always + perSwing * (course[i] - least)));
+            double changed = factor * (course[i] + always + perSwing * (course[i] - least));
+            course[i] = changed < 0 ? 0 : changed;
         }
     }
 

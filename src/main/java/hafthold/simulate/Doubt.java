@@ -8,9 +8,11 @@ import hafthold.material.Axis;
 import hafthold.material.Cut;
 import hafthold.material.Material;
 import hafthold.material.Property;
+import hafthold.material.Swelling;
 import hafthold.material.WaterUptake;
 import hafthold.quantity.Band;
 import hafthold.source.Figure;
+import java.util.Optional;
 import java.util.function.ToDoubleBiFunction;
 import java.util.function.ToDoubleFunction;
 
@@ -20,6 +22,9 @@ import java.util.function.ToDoubleFunction;
  *
  * <p>Between and beyond value and end a figure that is positive throughout is followed on a scale of ratios, so that none
  * turns negative; any other on a straight line. The ranges that no table states are given here with what they rest on.
+ *
+ * <p>A rack asks hundreds of thousands of times, mostly before anything is well compiled: no lambdas here that take something
+ * with them, as making one is then a call out of the program.
  *
  * @param ofOrder position of each input of the order
  * @param ofMaterial position of each input of a material
@@ -117,9 +122,9 @@ record Doubt(
 
     /** Factor on the diffusivity of a material that takes up water. */
     double diffusivityFactor(Material material) {
-        return material.water()
-                .map(water -> diffusivityFactor(water, position(Input.DIFFUSIVITY, material)))
-                .orElse(1.0);
+        return material.water().isPresent()
+                ? diffusivityFactor(material.water().get(), position(Input.DIFFUSIVITY, material))
+                : 1;
     }
 
     /** Factor on the diffusivity at a position. */
@@ -130,21 +135,21 @@ record Doubt(
 
     /** Factor on the moisture contents of a material. */
     double sorptionFactor(Material material) {
-        return material.water()
-                .map(water -> at(
+        return material.water().isPresent()
+                ? at(
                         position(Input.SORPTION, material),
-                        water.sorptionFactor().band()))
-                .orElse(1.0);
+                        material.water().get().sorptionFactor().band())
+                : 1;
     }
 
     /** Strain per moisture content of a material along one axis. */
     double perMoisture(Material material, Axis axis, double fromMoistureFraction) {
-        return material.water()
-                .map(water -> water.swelling().perMoisture(axis, fromMoistureFraction)
-                        * at(
-                                position(swelling(axis), material),
-                                water.swelling().relativeBand(axis)))
-                .orElse(0.0);
+        if (material.water().isEmpty()) {
+            return 0;
+        }
+        Swelling swelling = material.water().get().swelling();
+        return swelling.perMoisture(axis, fromMoistureFraction)
+                * at(position(swelling(axis), material), swelling.relativeBand(axis));
     }
 
     private static Input swelling(Axis axis) {
@@ -260,18 +265,18 @@ record Doubt(
 
     /** Factor on the stiffness of a material across its grain. */
     double stiffnessFactor(Material material) {
-        return material.sheet()
-                .figure(Property.YOUNGS_MODULUS, Axis.ACROSS)
-                .map(figure -> stiffness(material, figure) / figure.value())
-                .orElse(1.0);
+        Optional<Figure> stated = material.sheet().figure(Property.YOUNGS_MODULUS, Axis.ACROSS);
+        return stated.isPresent()
+                ? stiffness(material, stated.get()) / stated.get().value()
+                : 1;
     }
 
     /** Factor on the strength of a material in tension across its grain. */
     double strengthFactor(Material material) {
-        return material.sheet()
-                .figure(Property.TENSION_STRENGTH, Axis.ACROSS)
-                .map(figure -> strength(material, figure) / figure.value())
-                .orElse(1.0);
+        Optional<Figure> stated = material.sheet().figure(Property.TENSION_STRENGTH, Axis.ACROSS);
+        return stated.isPresent()
+                ? strength(material, stated.get()) / stated.get().value()
+                : 1;
     }
 
     /** Factor on the use of strength beside a pin, by stiffness, strength and relaxation together. */

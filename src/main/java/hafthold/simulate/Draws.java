@@ -62,6 +62,7 @@ final class Draws {
     private final Positions ofOrder;
     private final Optional<ImanConoverPairing> grown;
     private final Optional<ImanConoverPairing> made;
+    private final List<Doubt> doubts;
     private final Map<String, Positions> ofMaterials = new ConcurrentHashMap<>();
 
     /** Positions of some inputs by sample, and their ranks. */
@@ -82,6 +83,7 @@ final class Draws {
         this.ofOrder = Positions.of(uniformOfOrder);
         this.grown = pairing(true);
         this.made = pairing(false);
+        this.doubts = IntStream.range(0, samples()).mapToObj(this::doubt).toList();
     }
 
     private Optional<ImanConoverPairing> pairing(boolean hasGrain) {
@@ -97,14 +99,14 @@ final class Draws {
 
     /** One doubt a sample; none where only values are wanted. */
     List<Doubt> doubts() {
-        return sampling.hasBands()
-                ? IntStream.range(0, sampling.samples())
-                        .mapToObj(sample -> new Doubt(
-                                input -> of(input)[sample],
-                                (input, material) -> of(input, material)[sample],
-                                (input, year) -> of(input)[inYear(sample, year)]))
-                        .toList()
-                : List.of();
+        return doubts;
+    }
+
+    private Doubt doubt(int sample) {
+        return new Doubt(
+                input -> of(input)[sample],
+                (input, material) -> of(input, material)[sample],
+                (input, year) -> of(input)[inYear(sample, year)]);
     }
 
     /** The sample whose seasons stand for another year of a sample: samples are drawn without regard to each other. */
@@ -129,7 +131,11 @@ final class Draws {
     }
 
     private Positions positions(Input input, Material material) {
-        return input.isOfOrder() ? ofOrder : ofMaterials.computeIfAbsent(material.id(), id -> draw(material));
+        if (input.isOfOrder()) {
+            return ofOrder;
+        }
+        Positions drawn = ofMaterials.get(material.id());
+        return drawn != null ? drawn : ofMaterials.computeIfAbsent(material.id(), id -> draw(material));
     }
 
     private Positions draw(Material material) {

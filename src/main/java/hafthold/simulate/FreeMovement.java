@@ -57,8 +57,8 @@ record FreeMovement(
         double longer = 0;
         for (int i = 0; i < warmer.length; i++) {
             double over = lengthStrain[i] - tang * warmer[i];
-            shorter = Math.max(shorter, -over);
-            longer = Math.max(longer, over);
+            shorter = -over > shorter ? -over : shorter;
+            longer = over > longer ? over : longer;
         }
         double length = conditions.handle().length().metres();
         return new FreeMovement(

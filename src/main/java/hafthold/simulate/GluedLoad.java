@@ -4,6 +4,8 @@ import hafthold.air.AirSeries;
 import hafthold.knife.Bond;
 import hafthold.material.Cut;
 import hafthold.material.Hybrid;
+import hafthold.material.Property;
+import hafthold.source.Figure;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -86,15 +88,14 @@ record GluedLoad(double glue, Optional<Double> split) {
             stronger = Math.min(stronger, doubt.strengthFactor(part.material()));
         }
         double stress = share * lasting * stiffer;
-        double ofGlue = stress / glueStrength(bond, doubt) * glueStrength(bond, Doubt.NONE);
+        double ofGlue = stress / glueShear(bond, doubt) * glueShear(bond, Doubt.NONE);
         double ofScale = stress / stronger;
         return new GluedLoad(glue * ofGlue, split.map(use -> use * ofScale));
     }
 
-    private static double glueStrength(Bond bond, Doubt doubt) {
-        return GlueStrength.of(bond.adhesive(), doubt)
-                .map(GlueStrength::shearPascals)
-                .orElse(1.0);
+    private static double glueShear(Bond bond, Doubt doubt) {
+        Optional<Figure> stated = bond.adhesive().sheet().figure(Property.SHEAR_STRENGTH);
+        return stated.isPresent() ? doubt.strength(bond.adhesive(), stated.get()) : 1;
     }
 
     private static Optional<Double> weakest(List<Hybrid.Part> parts) {

@@ -32,10 +32,13 @@ final class PartExtremes {
             double through = part.thickness().strain(wetter, warmer) - pin * warmer;
             widthStrain[i] += part.share() * across;
             lengthStrain[i] += part.share() * along;
-            most = Math.max(most, Math.max(across, along) - pin * warmer);
-            least = Math.min(least, Math.min(across, along) - pin * warmer);
-            thickest = Math.max(thickest, through);
-            thinnest = Math.min(thinnest, through);
+            // Plain comparisons: Math.max and Math.min are calls until the slow compiler has come by.
+            double opens = (across > along ? across : along) - pin * warmer;
+            double closes = (across < along ? across : along) - pin * warmer;
+            most = opens > most ? opens : most;
+            least = closes < least ? closes : least;
+            thickest = through > thickest ? through : thickest;
+            thinnest = through < thinnest ? through : thinnest;
         }
         double thickness = conditions.handle().scaleThickness().metres();
         headSunk = Math.max(headSunk, thickness * thickest);

@@ -54,14 +54,15 @@ record PartMotion(
 
     /** Moisture content above that at finish, as far as it moves the material, kg/kg. */
     double moistureChange(int hour) {
-        return Math.min(course.fraction(hour), stillAboveFraction) - finishFraction;
+        double fraction = course.fraction(hour);
+        return (fraction < stillAboveFraction ? fraction : stillAboveFraction) - finishFraction;
     }
 
     /** As {@link #moistureChange(int)} at every sample of the half of the scale at the tang or of that at the air, kg/kg. */
     double[] halfMoistureChanges(boolean atTheAir) {
         double[] changes = course.halfFractions(atTheAir);
         for (int i = 0; i < changes.length; i++) {
-            changes[i] = Math.min(changes[i], stillAboveFraction) - finishFraction;
+            changes[i] = (changes[i] < stillAboveFraction ? changes[i] : stillAboveFraction) - finishFraction;
         }
         return changes;
     }
@@ -84,9 +85,9 @@ record PartMotion(
             Doubt doubt) {
         Material material = lie.material();
         Cut cut = lie.cut();
-        double cap = material.water()
-                .map(water -> water.swelling().stillAboveFraction())
-                .orElse(Double.POSITIVE_INFINITY);
+        double cap = material.water().isPresent()
+                ? material.water().get().swelling().stillAboveFraction()
+                : Double.POSITIVE_INFINITY;
         double from = Math.min(finishFraction, cap);
         GrainLie.Directions directions = lie.under(doubt);
         Rate along = rate(material, Axis.ALONG, from, doubt);

@@ -1,6 +1,5 @@
 package hafthold.simulate;
 
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 
@@ -14,17 +13,33 @@ import java.util.List;
  * and is held by a test.
  */
 final class TellingSamples {
-    private static final int DIRECTIONS = 13;
+    /** Along each axis, between each two and between all three; each is also looked along the other way. */
+    private static final double[][] DIRECTIONS = {
+        {1, 0, 0},
+        {0, 1, 0},
+        {0, 0, 1},
+        {1, 1, 0},
+        {1, -1, 0},
+        {1, 0, 1},
+        {1, 0, -1},
+        {0, 1, 1},
+        {0, 1, -1},
+        {1, 1, 1},
+        {1, 1, -1},
+        {1, -1, 1},
+        {1, -1, -1}
+    };
 
     /** Courses that are read between computed ones: theirs is another hour. */
     private static final List<Doubt> BETWEEN =
             List.of(Doubt.alone(Input.DIFFUSIVITY, -0.5), Doubt.alone(Input.DIFFUSIVITY, 0.5));
 
-    private final double[] furthest = new double[2 * DIRECTIONS];
-    private final int[] where = new int[2 * DIRECTIONS];
+    private final double[] warmer;
     private final BitSet kept = new BitSet();
 
-    private TellingSamples() {}
+    private TellingSamples(double[] warmer) {
+        this.warmer = byRange(warmer);
+    }
 
     /**
      * Numbers of the samples, ascending.
@@ -33,63 +48,55 @@ final class TellingSamples {
      * @param warmer temperature above that at finish, K, by sample
      */
     static int[] of(List<DoubtedMoisture> parts, double[] warmer) {
-        TellingSamples telling = new TellingSamples();
-        double perKelvin = perRange(warmer);
+        TellingSamples telling = new TellingSamples(warmer);
         for (DoubtedMoisture part : parts) {
             for (int number = 0; number < part.size(); number++) {
-                telling.add(part.computed(number).mean(), warmer, perKelvin);
+                telling.add(part.computed(number).mean());
             }
             for (Doubt between : BETWEEN) {
-                telling.add(part.course(between).mean(), warmer, perKelvin);
+                telling.add(part.course(between).mean());
             }
         }
         return telling.kept.stream().toArray();
     }
 
-    private void add(MoistureCourse course, double[] warmer, double perKelvin) {
-        double[] mean = course.hourly();
-        double[] moment = course.moment();
-        double perMean = perRange(mean);
-        double perMoment = perRange(moment);
-        Arrays.fill(furthest, Double.NEGATIVE_INFINITY);
+    private void add(MoistureCourse course) {
+        double[] mean = byRange(course.hourly());
+        double[] moment = byRange(course.moment());
+        for (double[] direction : DIRECTIONS) {
+            keepEnds(direction[0], mean, direction[1], moment, direction[2]);
+        }
+    }
+
+    private void keepEnds(double ofMean, double[] mean, double ofMoment, double[] moment, double ofWarmer) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        int leastAt = 0;
+        int mostAt = 0;
         for (int i = 0; i < warmer.length; i++) {
-            double a = perMean * mean[i];
-            double b = perMoment * moment[i];
-            double c = perKelvin * warmer[i];
-            see(0, a, i);
-            see(1, b, i);
-            see(2, c, i);
-            see(3, a + b, i);
-            see(4, a - b, i);
-            see(5, a + c, i);
-            see(6, a - c, i);
-            see(7, b + c, i);
-            see(8, b - c, i);
-            see(9, a + b + c, i);
-            see(10, a + b - c, i);
-            see(11, a - b + c, i);
-            see(12, a - b - c, i);
+            double reach = ofMean * mean[i] + ofMoment * moment[i] + ofWarmer * warmer[i];
+            if (reach < least) {
+                least = reach;
+                leastAt = i;
+            }
+            if (reach > most) {
+                most = reach;
+                mostAt = i;
+            }
         }
-        for (int sample : where) {
-            kept.set(sample);
-        }
+        kept.set(leastAt);
+        kept.set(mostAt);
     }
 
-    private void see(int direction, double reach, int sample) {
-        if (reach > furthest[direction]) {
-            furthest[direction] = reach;
-            where[direction] = sample;
-        }
-        if (-reach > furthest[DIRECTIONS + direction]) {
-            furthest[DIRECTIONS + direction] = -reach;
-            where[DIRECTIONS + direction] = sample;
-        }
-    }
-
-    /** One over the range of a series, 0 for one that stands still. */
-    private static double perRange(double[] series) {
+    /** A series in parts of its own range; one that stands still is 0. */
+    private static double[] byRange(double[] series) {
         Swing swing = Swing.of(series);
         double range = swing.most() - swing.least();
-        return range > 0 ? 1 / range : 0;
+        double perRange = range > 0 ? 1 / range : 0;
+        double[] parts = new double[series.length];
+        for (int i = 0; i < parts.length; i++) {
+            parts[i] = perRange * series[i];
+        }
+        return parts;
     }
 }
