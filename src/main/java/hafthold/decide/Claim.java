@@ -8,6 +8,7 @@ import hafthold.simulate.Destination;
 import hafthold.simulate.FitYear;
 import hafthold.source.Finding;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A returned knife, judged.
@@ -43,9 +44,6 @@ public record Claim(
         double effectiveSamples,
         List<Finding> findings) {
 
-    /** A second cause less likely than that is not said to add to the one that is named (a judgement). */
-    private static final double MAY_ADD = 0.05;
-
     /** Causes less likely than that are not named. */
     public static final double WORTH_NAMING = 0.15;
 
@@ -67,17 +65,14 @@ public record Claim(
         return verdict != ClaimVerdict.OPEN && verdict != ClaimVerdict.NOT_EXPLAINED;
     }
 
-    /** Chance that stock and home were off at once. */
-    public double bothAtOnce() {
-        return chances.stream()
-                .filter(chance -> chance.cause().kind() == Cause.Kind.FINISH_AND_PLACE)
-                .mapToDouble(CauseChance::after)
-                .sum();
+    /** What may have acted besides the one that the verdict names, with the chance that it did; none where it names two. */
+    public Map<Cause.Kind, Double> besides() {
+        return ClaimRule.besides(verdict, chances);
     }
 
-    /** Whether what the verdict names may be part of the truth only, the other of stock and home being off too. */
+    /** Whether what the verdict names may be part of the truth only, another cause having acted too. */
     public boolean mayBeInPart() {
-        return (verdict == ClaimVerdict.FINISH || verdict == ClaimVerdict.PLACE) && bothAtOnce() >= MAY_ADD;
+        return ClaimRule.inPart(verdict, chances);
     }
 
     /** Whether what was measured lies at the edge of what the weather does, not far beyond. */
@@ -93,6 +88,11 @@ public record Claim(
     /** The likelier causes: those that the verdict stands on. */
     public List<CauseChance> leading() {
         return chances.stream().filter(chance -> chance.after() >= WORTH_NAMING).toList();
+    }
+
+    /** Every event by itself, with the chance that it happened, whatever else was off; the likeliest first. */
+    public List<CauseChance> events() {
+        return CauseChance.events(chances);
     }
 
     /** The row that people ask about: the step furthest out for its error. */

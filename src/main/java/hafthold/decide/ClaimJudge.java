@@ -68,7 +68,7 @@ public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling s
                 last.thinsOverFree(),
                 tried.drawn().samples(),
                 tried.posterior().effectiveSamples(),
-                Stream.of(findings.stream(), likelyEvents(weighed.chances()), tried.unseen())
+                Stream.of(findings.stream(), likelyEvents(CauseChance.events(weighed.chances())), tried.unseen())
                         .flatMap(some -> some)
                         .toList());
     }

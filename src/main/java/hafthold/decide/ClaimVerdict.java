@@ -14,6 +14,10 @@ public enum ClaimVerdict {
     USE,
     /** Both the wood at final sanding and the air where it lives. */
     FINISH_AND_PLACE,
+    /** Something that happened to it, and the wood at final sanding. */
+    FINISH_AND_USE,
+    /** Something that happened to it, and the air where it lives. */
+    PLACE_AND_USE,
     /** More than one of these would do, and what was measured does not tell them apart. */
     OPEN,
     /** None of these explains it. */

@@ -34,12 +34,13 @@ record DrawnCauses(
 
     private static final double SUSPECTED = 3;
 
-    /** Stock and home at once, if neither has to do with the other: each alone is one to the weather's four. */
+    /** Two at once, over one of them, if neither has to do with the other: each alone is one to the weather's four. */
     private static final double BOTH = 1 / WEATHER;
 
     /** A cause that moves no reading by that share of its error of measuring, root mean square, cannot be told by it. */
     private static final double SEEN = 0.25;
 
+    private static final List<Cause> ALONE = List.of(Cause.FINISH, Cause.PLACE);
     private static final List<Cause> OFF = List.of(Cause.FINISH, Cause.PLACE, Cause.FINISH_AND_PLACE);
 
     /** Draws them all. */
@@ -64,6 +65,7 @@ record DrawnCauses(
         }
         Map<Cause, Double> before = new LinkedHashMap<>();
         byCause.keySet().forEach(cause -> before.put(cause, before(cause)));
+        List<Cause> off = byCause.keySet().stream().filter(ALONE::contains).toList();
         double one = (history.suspected().isEmpty() ? EVENTS : SUSPECTED) / events.size();
         for (Event event : events) {
             List<Cause> shown = new ArrayList<>();
@@ -76,7 +78,14 @@ record DrawnCauses(
                     hidden.add(cause);
                 }
             }
-            shown.forEach(cause -> before.put(cause, one / shown.size()));
+            for (Cause cause : shown) {
+                before.put(cause, one / shown.size());
+                for (Cause other : off) {
+                    Cause both = cause.besides(other);
+                    byCause.put(both, engine.samples(both, event, byCause.get(other)));
+                    before.put(both, BOTH * one / shown.size());
+                }
+            }
         }
         double sum = before.values().stream().mapToDouble(Double::doubleValue).sum();
         before.replaceAll((cause, weight) -> weight / sum);

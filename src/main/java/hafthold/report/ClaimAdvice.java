@@ -68,8 +68,7 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
         }
         worked(said, "back.glue", claim.year().glueUse().value());
         claim.year().crackUse().ifPresent(use -> worked(said, "back.crack", use.value()));
-        if (explained
-                && claim.leading().stream().anyMatch(chance -> chance.cause().kind() == Cause.Kind.USE)) {
+        if (explained && claim.events().stream().anyMatch(chance -> chance.after() >= Claim.WORTH_NAMING)) {
             said.add(say("back.heat"));
         }
         said.add(say("back.left-out"));
@@ -222,7 +221,7 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
         if (!asks || !claim.history().isLongInUse()) {
             return Optional.empty();
         }
-        List<CauseChance> left = claim.chances().stream()
+        List<CauseChance> left = claim.events().stream()
                 .filter(chance -> chance.cause().longAgo())
                 .toList();
         return Optional.of(

@@ -4,7 +4,6 @@ import hafthold.decide.CauseChance;
 import hafthold.decide.Claim;
 import hafthold.knife.MeasuredStep;
 import hafthold.quantity.Band;
-import hafthold.simulate.Cause;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -50,12 +49,22 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
         return switch (claim.verdict()) {
             case WEATHER -> say(weather(), "town", town);
             case FINISH -> say("finish");
-            case PLACE -> say(words.drierPlace() ? "place.drier" : "place.damper", "town", town);
+            case PLACE -> place(words, town);
             case FINISH_AND_PLACE -> say("both", "town", town);
-            case USE -> say(isLikely(HOT) ? "use.hot" : isLikely(WET) ? "use.wet" : "use.other");
+            case FINISH_AND_USE -> String.join(" ", say("finish"), say("also"), use());
+            case PLACE_AND_USE -> String.join(" ", place(words, town), say("also"), use());
+            case USE -> use();
             case OPEN -> say(isHere() ? "open.here" : "open");
             case NOT_EXPLAINED -> say(isHere() ? "not-explained.here" : "not-explained");
         };
+    }
+
+    private String place(ClaimWords words, String town) {
+        return say(words.drierPlace() ? "place.drier" : "place.damper", "town", town);
+    }
+
+    private String use() {
+        return say(isLikely(HOT) ? "use.hot" : isLikely(WET) ? "use.wet" : "use.other");
     }
 
     /** Whether the knife is back already. */
@@ -73,8 +82,7 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
     }
 
     private boolean isLikely(Set<String> events) {
-        return claim.chances().stream()
-                .filter(chance -> chance.cause().kind() == Cause.Kind.USE)
+        return claim.events().stream()
                 .findFirst()
                 .map(CauseChance::cause)
                 .filter(cause -> events.contains(cause.event()))

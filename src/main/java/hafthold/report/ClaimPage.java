@@ -77,8 +77,8 @@ record ClaimPage(BenchStyle style, List<FitLimits> limits, List<Finding> caution
     private static String stamp(ClaimVerdict verdict) {
         return switch (verdict) {
             case WEATHER -> "stamp-stays";
-            case PLACE, USE -> "stamp-care";
-            case FINISH, FINISH_AND_PLACE -> "stamp-change";
+            case PLACE, USE, PLACE_AND_USE -> "stamp-care";
+            case FINISH, FINISH_AND_PLACE, FINISH_AND_USE -> "stamp-change";
             case NOT_EXPLAINED -> "stamp-refuse";
             case OPEN -> "stamp-unknown";
         };

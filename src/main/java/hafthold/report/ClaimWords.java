@@ -72,9 +72,18 @@ record ClaimWords(BenchStyle style, Claim claim) {
         List<String> sentences = new ArrayList<>(List.of(lead()));
         if (claim.mayBeInPart()) {
             sentences.add(say(
-                    claim.verdict() == ClaimVerdict.FINISH ? "lead.in-part.finish" : "lead.in-part.place",
-                    "percent",
-                    Long.toString(Math.round(100 * claim.bothAtOnce()))));
+                    "lead.in-part",
+                    "whose",
+                    say("lead.not-alone." + claim.verdict().word()),
+                    "others",
+                    style.joined(
+                            "claim.or-that",
+                            claim.besides().entrySet().stream()
+                                    .filter(other -> percent(other.getValue()) > 0)
+                                    .sorted(Map.Entry.<Cause.Kind, Double>comparingByValue()
+                                            .reversed())
+                                    .map(other -> besides(other.getKey(), other.getValue()))
+                                    .toList())));
         }
         String more = claim.rows().stream()
                 .filter(row -> !row.consistent() && !row.equals(claim.main()))
@@ -92,24 +101,44 @@ record ClaimWords(BenchStyle style, Claim claim) {
         return String.join(" ", sentences);
     }
 
+    /** What may have acted besides the one that is named. */
+    private String besides(Cause.Kind other, double chance) {
+        String key = "lead.besides." + other.word();
+        String percent = Long.toString(percent(chance));
+        return other == Cause.Kind.USE
+                ? say(key, "event", eventName(claim.events().get(0)), "percent", percent)
+                : say(key, "percent", percent);
+    }
+
+    private static long percent(double chance) {
+        return Math.round(100 * chance);
+    }
+
     private String lead() {
         return switch (claim.verdict()) {
             case WEATHER -> say("lead.weather");
-            case FINISH -> say(wetterAtFinish() ? "lead.finish.wetter" : "lead.finish.drier");
-            case PLACE -> say(drierPlace() ? "lead.place.drier" : "lead.place.damper");
+            case FINISH -> say("lead.finish." + finishSide());
+            case PLACE -> say("lead.place." + placeSide());
             case USE -> say("lead.use", "event", events());
-            case FINISH_AND_PLACE ->
-                say("lead.both." + (wetterAtFinish() ? "wetter" : "drier") + "." + (drierPlace() ? "drier" : "damper"));
+            case FINISH_AND_PLACE -> say("lead.both." + finishSide() + "." + placeSide());
+            case FINISH_AND_USE -> say("lead.finish-and-use." + finishSide(), "event", events());
+            case PLACE_AND_USE -> say("lead.place-and-use." + placeSide(), "event", events());
             case OPEN -> say("lead.open", "causes", joinedCauses());
             case NOT_EXPLAINED -> say("lead.not-explained");
         };
     }
 
+    private String finishSide() {
+        return wetterAtFinish() ? "wetter" : "drier";
+    }
+
+    private String placeSide() {
+        return drierPlace() ? "drier" : "damper";
+    }
+
     /** The likeliest event and any other that is worth naming. */
     private String events() {
-        List<CauseChance> all = claim.chances().stream()
-                .filter(chance -> chance.cause().kind() == Cause.Kind.USE)
-                .toList();
+        List<CauseChance> all = claim.events();
         return style.joined(
                 "claim.or",
                 all.stream()
