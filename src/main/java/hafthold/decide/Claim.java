@@ -44,6 +44,9 @@ public record Claim(
         double effectiveSamples,
         List<Finding> findings) {
 
+    /** A step that is smaller is none where it may be misread by as much, m (a judgement). */
+    private static final double CALIPER = 0.05e-3;
+
     /** Causes less likely than that are not named. */
     public static final double WORTH_NAMING = 0.15;
 
@@ -62,7 +65,7 @@ public record Claim(
 
     /** True where the verdict says what it was. */
     public boolean namesACause() {
-        return verdict != ClaimVerdict.OPEN && verdict != ClaimVerdict.NOT_EXPLAINED;
+        return verdict.namesACause();
     }
 
     /** What may have acted besides the one that the verdict names, with the chance that it did; none where it names two. */
@@ -78,6 +81,30 @@ public record Claim(
     /** Whether what was measured lies at the edge of what the weather does, not far beyond. */
     public boolean isBorderline() {
         return rows.stream().allMatch(row -> row.asFarOut() >= ClaimRows.UNHEARD_OF / rows.size());
+    }
+
+    /** True where someone or something but the weather is named or in question. */
+    public boolean isInQuestion() {
+        return verdict == ClaimVerdict.OPEN || (verdict.namesACause() && verdict != ClaimVerdict.WEATHER);
+    }
+
+    /** True where the weather explains what was measured, and no step is larger than a good caliper may misread it by. */
+    public boolean isFlush() {
+        return verdict == ClaimVerdict.WEATHER
+                && rows.stream()
+                        .map(ClaimRow::measured)
+                        .allMatch(step -> Math.abs(step.step().metres())
+                                <= Math.min(CALIPER, step.error().metres()));
+    }
+
+    /** Ids of events that were suspected and would not show in what was measured. */
+    public List<String> suspectedInVain() {
+        List<String> shown =
+                events().stream().map(event -> event.cause().event()).toList();
+        return history.suspected().stream()
+                .distinct()
+                .filter(id -> !shown.contains(id))
+                .toList();
     }
 
     /** Whether its edge hardly goes anywhere in that place. */

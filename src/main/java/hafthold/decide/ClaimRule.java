@@ -89,7 +89,7 @@ final class ClaimRule {
     /** Chance of the cause that the verdict names, alone or with another; 0 where it names none. */
     static double sure(ClaimVerdict verdict, List<CauseChance> chances) {
         return switch (verdict) {
-            case OPEN, NOT_EXPLAINED -> 0;
+            case OPEN, NOT_EXPLAINED, TOO_COARSE -> 0;
             default -> including(chances, Kind.valueOf(verdict.name()));
         };
     }

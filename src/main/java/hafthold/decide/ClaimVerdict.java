@@ -21,7 +21,14 @@ public enum ClaimVerdict {
     /** More than one of these would do, and what was measured does not tell them apart. */
     OPEN,
     /** None of these explains it. */
-    NOT_EXPLAINED;
+    NOT_EXPLAINED,
+    /** What was measured may be misread by more than any stock or home would move it: it tells next to nothing. */
+    TOO_COARSE;
+
+    /** True where it says what it was. */
+    public boolean namesACause() {
+        return this != OPEN && this != NOT_EXPLAINED && this != TOO_COARSE;
+    }
 
     /** The word used in answers. */
     public String word() {

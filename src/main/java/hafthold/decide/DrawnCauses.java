@@ -23,9 +23,14 @@ import java.util.stream.IntStream;
  * @param byCause draws of every cause that the readings could show
  * @param before chance of each of these before anything was measured
  * @param hidden causes that they could not show
+ * @param tooCoarse whether they are so coarse that they show neither stock nor home, where a caliper would show one
  */
 record DrawnCauses(
-        ReturnEngine engine, Map<Cause, List<ReturnSample>> byCause, Map<Cause, Double> before, List<Cause> hidden) {
+        ReturnEngine engine,
+        Map<Cause, List<ReturnSample>> byCause,
+        Map<Cause, Double> before,
+        List<Cause> hidden,
+        boolean tooCoarse) {
     /** Against each of the others, the weather. */
     private static final double WEATHER = 4;
 
@@ -40,6 +45,15 @@ record DrawnCauses(
     /** A cause that moves no reading by that share of its error of measuring, root mean square, cannot be told by it. */
     private static final double SEEN = 0.25;
 
+    /** Readings that neither stock nor home moves by that share of its error tell nothing of them (a judgement). */
+    private static final double TOLD = 0.5;
+
+    /**
+     * Deviation of a caliper, m: off by 0.05 mm either way at most (common practice, no source). A cause that one would show
+     * keeps its chance though a coarser reading does not tell it from the weather.
+     */
+    private static final double CALIPER = 0.05e-3 / 1.645;
+
     private static final List<Cause> ALONE = List.of(Cause.FINISH, Cause.PLACE);
     private static final List<Cause> OFF = List.of(Cause.FINISH, Cause.PLACE, Cause.FINISH_AND_PLACE);
 
@@ -52,7 +66,7 @@ record DrawnCauses(
         List<Cause> hidden = new ArrayList<>();
         for (Cause cause : OFF) {
             List<ReturnSample> draws = engine.samples(cause, Optional.empty());
-            if (isSeen(draws, usual, measured)) {
+            if (moves(draws, usual, measured, CALIPER) >= SEEN) {
                 byCause.put(cause, draws);
             } else {
                 hidden.add(cause);
@@ -71,7 +85,7 @@ record DrawnCauses(
             List<Cause> shown = new ArrayList<>();
             for (Cause cause : times(event, history)) {
                 List<ReturnSample> draws = engine.samples(cause, event, usual);
-                if (isSeen(draws, usual, measured)) {
+                if (moves(draws, usual, measured, CALIPER) >= SEEN) {
                     byCause.put(cause, draws);
                     shown.add(cause);
                 } else {
@@ -89,7 +103,11 @@ record DrawnCauses(
         }
         double sum = before.values().stream().mapToDouble(Double::doubleValue).sum();
         before.replaceAll((cause, weight) -> weight / sum);
-        return new DrawnCauses(engine, byCause, before, hidden);
+        boolean isTold = off.stream()
+                .anyMatch(cause -> moves(byCause.get(cause), usual, measured, Double.POSITIVE_INFINITY) >= TOLD);
+        boolean wouldBeTold =
+                off.stream().anyMatch(cause -> moves(byCause.get(cause), usual, measured, CALIPER) >= TOLD);
+        return new DrawnCauses(engine, byCause, before, hidden, wouldBeTold && !isTold);
     }
 
     /** How many draws there are of each cause. */
@@ -116,17 +134,25 @@ record DrawnCauses(
         return history.isLongInUse() ? List.of(lately, Cause.longAgo(event.id())) : List.of(lately);
     }
 
-    /** Whether a cause moves any reading so far that it could be told from the weather: draws of one number go together. */
-    private static boolean isSeen(List<ReturnSample> draws, List<ReturnSample> weather, List<MeasuredStep> measured) {
-        return IntStream.range(0, measured.size()).anyMatch(reading -> {
-            double error = measured.get(reading).deviationMetres();
-            double meanSquare = IntStream.range(0, draws.size())
-                    .mapToDouble(
-                            n -> draws.get(n).steps()[reading] - weather.get(n).steps()[reading])
-                    .map(moved -> moved * moved / (error * error))
-                    .average()
-                    .orElseThrow();
-            return meanSquare >= SEEN * SEEN;
-        });
+    /**
+     * How far a cause moves the reading that shows it best against the weather, root mean square, in deviations of its error:
+     * draws of one number go together.
+     *
+     * @param coarsest deviation of the coarsest reading that is thought of, m: coarser ones are taken to be as good
+     */
+    private static double moves(
+            List<ReturnSample> draws, List<ReturnSample> weather, List<MeasuredStep> measured, double coarsest) {
+        return IntStream.range(0, measured.size())
+                .mapToDouble(reading -> {
+                    double error = Math.min(coarsest, measured.get(reading).deviationMetres());
+                    return Math.sqrt(IntStream.range(0, draws.size())
+                            .mapToDouble(n -> draws.get(n).steps()[reading]
+                                    - weather.get(n).steps()[reading])
+                            .map(moved -> moved * moved / (error * error))
+                            .average()
+                            .orElseThrow());
+                })
+                .max()
+                .orElse(0);
     }
 }

@@ -20,12 +20,10 @@ record WeighedClaim(TriedCauses tried, List<CauseChance> chances, List<ClaimRow>
         List<ClaimRow> rows = new ClaimRows(
                         tried.drawn().engine(), tried.posterior(), tried.drawn().usual())
                 .of(knife, tried.measured());
-        return new WeighedClaim(
-                tried,
-                chances,
-                rows,
-                ClaimRule.verdict(
-                        rows, chances, history.isOnlyAtHome(), tried.posterior().effectiveSamples()));
+        ClaimVerdict verdict = ClaimRule.verdict(
+                rows, chances, history.isOnlyAtHome(), tried.posterior().effectiveSamples());
+        boolean tellsNothing = tried.drawn().tooCoarse() && verdict != ClaimVerdict.NOT_EXPLAINED;
+        return new WeighedClaim(tried, chances, rows, tellsNothing ? ClaimVerdict.TOO_COARSE : verdict);
     }
 
     /** Chance of the cause that the verdict names; 0 where it names none. */

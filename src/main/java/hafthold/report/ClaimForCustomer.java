@@ -2,6 +2,7 @@ package hafthold.report;
 
 import hafthold.decide.CauseChance;
 import hafthold.decide.Claim;
+import hafthold.decide.ClaimVerdict;
 import hafthold.knife.MeasuredStep;
 import hafthold.quantity.Band;
 import java.util.ArrayList;
@@ -20,8 +21,8 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
 
     /** The paragraph. */
     String words() {
-        List<String> said = new ArrayList<>(List.of(found(), why()));
-        if (!claim.isStill() && claim.retrue().restDays().isPresent()) {
+        List<String> said = new ArrayList<>(claim.isFlush() ? List.of(say("flush")) : List.of(found(), why()));
+        if (!claim.isFlush() && !claim.isStill() && claim.retrue().restDays().isPresent()) {
             said.add(say("wait"));
         }
         said.add(say("loose"));
@@ -33,7 +34,7 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
     }
 
     private String found() {
-        if (!main().point().isEdge() || main().step().metres() == 0) {
+        if (!main().point().isEdge() || main().step().metres() == 0 || claim.verdict() == ClaimVerdict.TOO_COARSE) {
             return say("other");
         }
         double metres = main().step().metres();
@@ -55,6 +56,7 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
             case PLACE_AND_USE -> String.join(" ", place(words, town), say("also"), use());
             case USE -> use();
             case OPEN -> say(isHere() ? "open.here" : "open");
+            case TOO_COARSE -> say(isHere() ? "too-coarse.here" : "too-coarse");
             case NOT_EXPLAINED -> say(isHere() ? "not-explained.here" : "not-explained");
         };
     }

@@ -3,19 +3,13 @@ package hafthold.report;
 import hafthold.decide.CauseChance;
 import hafthold.decide.Claim;
 import hafthold.decide.ClaimRow;
-import hafthold.decide.ClaimVerdict;
 import hafthold.knife.MeasuredStep;
 import hafthold.knife.MeasuringPoint;
 import hafthold.quantity.Band;
-import hafthold.simulate.Cause;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 
 /**
  * The verdict on a returned knife in words, and what it is put together from.
@@ -24,8 +18,6 @@ import java.util.Set;
  * @param claim the knife, judged
  */
 record ClaimWords(BenchStyle style, Claim claim) {
-    private static final List<Cause.Kind> ALIKE =
-            List.of(Cause.Kind.FINISH, Cause.Kind.PLACE, Cause.Kind.FINISH_AND_PLACE);
     private static final double CERTAIN = 0.95;
     private static final double VERY_LIKELY = 0.8;
     private static final double LIKELY = 0.6;
@@ -49,7 +41,7 @@ record ClaimWords(BenchStyle style, Claim claim) {
 
     /** Whose affair, and how likely. */
     String verdictAndSure() {
-        return claim.verdict() == ClaimVerdict.OPEN || claim.verdict() == ClaimVerdict.NOT_EXPLAINED
+        return !claim.namesACause()
                 ? called()
                 : say(claim.mayBeInPart() ? "stamp.in-part" : "stamp", "verdict", called(), "sure", sure(claim.sure()));
     }
@@ -69,22 +61,12 @@ record ClaimWords(BenchStyle style, Claim claim) {
 
     /** The verdict and what it rests on, a few sentences. */
     String verdict() {
-        List<String> sentences = new ArrayList<>(List.of(lead()));
+        ClaimLead lead = new ClaimLead(style, claim);
+        List<String> sentences = new ArrayList<>(List.of(lead.words()));
         if (claim.mayBeInPart()) {
-            sentences.add(say(
-                    "lead.in-part",
-                    "whose",
-                    say("lead.not-alone." + claim.verdict().word()),
-                    "others",
-                    style.joined(
-                            "claim.or-that",
-                            claim.besides().entrySet().stream()
-                                    .filter(other -> percent(other.getValue()) > 0)
-                                    .sorted(Map.Entry.<Cause.Kind, Double>comparingByValue()
-                                            .reversed())
-                                    .map(other -> besides(other.getKey(), other.getValue()))
-                                    .toList())));
+            sentences.add(lead.inPart());
         }
+        sentences.addAll(lead.besidesThat());
         String more = claim.rows().stream()
                 .filter(row -> !row.consistent() && !row.equals(claim.main()))
                 .min(Comparator.comparingDouble(ClaimRow::asFarOut))
@@ -101,83 +83,10 @@ record ClaimWords(BenchStyle style, Claim claim) {
         return String.join(" ", sentences);
     }
 
-    /** What may have acted besides the one that is named. */
-    private String besides(Cause.Kind other, double chance) {
-        String key = "lead.besides." + other.word();
-        String percent = Long.toString(percent(chance));
-        return other == Cause.Kind.USE
-                ? say(key, "event", eventName(claim.events().get(0)), "percent", percent)
-                : say(key, "percent", percent);
-    }
-
-    private static long percent(double chance) {
-        return Math.round(100 * chance);
-    }
-
-    private String lead() {
-        return switch (claim.verdict()) {
-            case WEATHER -> say("lead.weather");
-            case FINISH -> say("lead.finish." + finishSide());
-            case PLACE -> say("lead.place." + placeSide());
-            case USE -> say("lead.use", "event", events());
-            case FINISH_AND_PLACE -> say("lead.both." + finishSide() + "." + placeSide());
-            case FINISH_AND_USE -> say("lead.finish-and-use." + finishSide(), "event", events());
-            case PLACE_AND_USE -> say("lead.place-and-use." + placeSide(), "event", events());
-            case OPEN -> say("lead.open", "causes", joinedCauses());
-            case NOT_EXPLAINED -> say("lead.not-explained");
-        };
-    }
-
-    private String finishSide() {
-        return wetterAtFinish() ? "wetter" : "drier";
-    }
-
-    private String placeSide() {
-        return drierPlace() ? "drier" : "damper";
-    }
-
-    /** The likeliest event and any other that is worth naming. */
-    private String events() {
-        List<CauseChance> all = claim.events();
-        return style.joined(
-                "claim.or",
-                all.stream()
-                        .filter(chance -> chance.equals(all.get(0)) || chance.after() >= Claim.WORTH_NAMING)
-                        .map(this::eventName)
-                        .toList());
-    }
-
     /** An event by its name, and whether that was longer ago. */
     String eventName(CauseChance chance) {
         String event = style.named("event", chance.cause().event());
         return chance.cause().longAgo() ? say("event.long-ago", "event", event) : event;
-    }
-
-    /** Those worth naming; stock and home are named together where nothing could tell them apart. */
-    private String joinedCauses() {
-        Set<Cause.Kind> kinds = new LinkedHashSet<>();
-        byKind().forEach((kind, chance) -> {
-            if (chance >= Claim.WORTH_NAMING) {
-                kinds.add(kind);
-                if (claim.history().isOnlyAtHome() && ALIKE.contains(kind)) {
-                    kinds.addAll(ALIKE);
-                }
-            }
-        });
-        return style.joined(
-                "claim.or",
-                kinds.stream().map(kind -> say("called." + style.keyOf(kind))).toList());
-    }
-
-    /** Chances by whose affair a cause is, the likeliest first. */
-    Map<Cause.Kind, Double> byKind() {
-        Map<Cause.Kind, Double> sums = new LinkedHashMap<>();
-        claim.chances().forEach(chance -> sums.merge(chance.cause().kind(), chance.after(), Double::sum));
-        Map<Cause.Kind, Double> sorted = new LinkedHashMap<>();
-        sums.entrySet().stream()
-                .sorted(Map.Entry.<Cause.Kind, Double>comparingByValue().reversed())
-                .forEach(entry -> sorted.put(entry.getKey(), entry.getValue()));
-        return sorted;
     }
 
     /** Wood that was wetter than stated has shrunk more since: edges lie lower, heads stand higher, rings are tighter. */
