@@ -105,7 +105,8 @@ final class PlotWords {
         double height = layout.y(axis, limit.value());
         double lineHeight = size + 1.0;
         double width = layout.format().widthOf(limit.label());
-        double days = width / layout.plotWidth() * YearDays.DAYS;
+        double days =
+                width / layout.plotWidth() * (layout.x().highest() - layout.x().lowest());
         boolean isBelow = isNegative && height + lineHeight < layout.top() + layout.plotHeight();
         double base = isBelow || height - lineHeight < layout.top() ? height + lineHeight : height - 4;
         set(
