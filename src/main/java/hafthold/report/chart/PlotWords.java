@@ -126,12 +126,12 @@ final class PlotWords {
         sheet.text(place.left, place.foot - size * DESCENT, Anchor.START, ink, label);
     }
 
-    /** The first of the places with most room that nothing stands on; the first where there is none. */
+    /** The first of the places with most room that nothing stands on; where there is none, with least run through. */
     private Box roomiest(List<Box> places) {
         Box best = places.get(0);
-        double bestRoom = -1;
+        double bestRoom = Double.NEGATIVE_INFINITY;
         for (Box place : places) {
-            double room = taken.stream().anyMatch(place::isHit) ? 0 : Math.min(AMPLE, room(place));
+            double room = taken.stream().anyMatch(place::isHit) ? -YearDays.DAYS : Math.min(AMPLE, room(place));
             if (room > bestRoom + 1e-9) {
                 best = place;
                 bestRoom = room;
@@ -154,16 +154,18 @@ final class PlotWords {
                 .toList();
     }
 
-    /** Least distance of the lines from words, drawing units; 0 where one runs through them. */
+    /** Least distance of the lines from words, drawing units; below 0, the days on which one runs through them. */
     private double room(Box words) {
-        return lines.stream()
-                .mapToDouble(line -> IntStream.range(0, (int) YearDays.DAYS)
-                        .filter(day -> layout.x(day) > words.left - CLEAR && layout.x(day) < words.right + CLEAR)
-                        .mapToDouble(day -> layout.y(axis, YearDays.valueAt(line.daily(), day)))
-                        .map(height -> Math.max(0, Math.max(words.top - height, height - words.foot)))
-                        .min()
-                        .orElse(0))
-                .min()
-                .orElse(0);
+        return lines.stream().mapToDouble(line -> room(words, line)).min().orElse(0);
+    }
+
+    private double room(Box words, YearLine line) {
+        double[] away = IntStream.range(0, (int) YearDays.DAYS)
+                .filter(day -> layout.x(day) > words.left - CLEAR && layout.x(day) < words.right + CLEAR)
+                .mapToDouble(day -> layout.y(axis, YearDays.valueAt(line.daily(), day)))
+                .map(height -> Math.max(0, Math.max(words.top - height, height - words.foot)))
+                .toArray();
+        long through = Arrays.stream(away).filter(distance -> distance == 0).count();
+        return through > 0 ? -through : Arrays.stream(away).min().orElse(0);
     }
 }
