@@ -1,6 +1,5 @@
 package hafthold.simulate;
 
-import hafthold.decide.StockMoisture;
 import hafthold.decide.StockMoisture.Days;
 import hafthold.decide.StockVerdict;
 import hafthold.quantity.Band;
@@ -47,14 +46,14 @@ record StockTally(
     static StockTally of(List<StockTrial> trials) {
         int[] counts = new int[10];
         for (StockTrial trial : trials) {
-            StockMoisture told = trial.answer().moisture().orElseThrow();
+            StockTrial.Told told = trial.told();
             StockTrial.Truth truth = trial.truth();
-            Days days = told.boxDays();
-            StockVerdict verdict = trial.answer().verdict();
+            Days days = told.days();
+            StockVerdict verdict = told.verdict();
             boolean isWet = !truth.isReady() && truth.mean() + truth.core() > 2 * truth.goal();
             boolean[] marks = {
-                holds(told.meanNow(), truth.mean()),
-                holds(told.coreNow(), truth.core()),
+                holds(told.mean(), truth.mean()),
+                holds(told.core(), truth.core()),
                 truth.readyDays() >= days.low() && truth.readyDays() <= days.high(),
                 truth.readyDays() > days.high(),
                 verdict == StockVerdict.READY,

@@ -2,12 +2,16 @@ package hafthold.simulate;
 
 import hafthold.decide.StockAnswer;
 import hafthold.decide.StockJudge;
+import hafthold.decide.StockMoisture;
+import hafthold.decide.StockMoisture.Days;
+import hafthold.decide.StockVerdict;
 import hafthold.knife.RoomAir;
 import hafthold.knife.StockBlock;
 import hafthold.knife.StockBlock.Sealed;
 import hafthold.knife.StockBlock.SoldAs;
 import hafthold.knife.StockReading;
 import hafthold.material.Cut;
+import hafthold.quantity.Band;
 import hafthold.quantity.Mass;
 import hafthold.quantity.MoistureContent;
 import hafthold.table.FillTable;
@@ -28,10 +32,10 @@ import java.util.Random;
  * hand adds a third of one; the meter is off by two points.
  *
  * @param block the block with what was read
- * @param answer what the command says to it
+ * @param told what the command says to it
  * @param truth how it is
  */
-record StockTrial(StockBlock block, StockAnswer answer, Truth truth) {
+record StockTrial(StockBlock block, Told told, Truth truth) {
     private static final double DAY = 86_400;
     private static final double CELSIUS = 20;
     private static final double WITHIN = 0.01;
@@ -60,6 +64,20 @@ record StockTrial(StockBlock block, StockAnswer answer, Truth truth) {
         }
     }
 
+    /**
+     * What is kept of an answer, without the draws behind it: many trials fit into little memory.
+     *
+     * @param mean moisture today, kg/kg
+     * @param core in its middle
+     * @param days until it is ready in the box
+     */
+    record Told(StockVerdict verdict, Band mean, Band core, Days days) {
+        static Told of(StockAnswer answer) {
+            StockMoisture moisture = answer.moisture().orElseThrow();
+            return new Told(answer.verdict(), moisture.meanNow(), moisture.coreNow(), moisture.boxDays());
+        }
+    }
+
     /** One trial; the same seed gives the same. */
     static StockTrial of(StockInputs inputs, long seed, int cells, int samples) {
         Random random = new Random(seed);
@@ -83,7 +101,7 @@ record StockTrial(StockBlock block, StockAnswer answer, Truth truth) {
         StockAnswer answer = judge(store, box, samples).judge(read, List.of());
         return new StockTrial(
                 read,
-                answer,
+                Told.of(answer),
                 truth(
                         fine,
                         box.humidity().fraction(),
