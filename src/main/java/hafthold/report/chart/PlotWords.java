@@ -90,10 +90,10 @@ final class PlotWords {
                 places.add(words(left, width, base));
             }
         }
-        Box best = roomiest(places.stream()
+        List<Box> onPlot = places.stream()
                 .filter(place -> place.left >= layout.left() && place.right <= layout.left() + layout.plotWidth())
-                .toList());
-        set(best, Ink.TEXT, label);
+                .toList();
+        set(roomiest(onPlot.isEmpty() ? places : onPlot), Ink.TEXT, label);
     }
 
     /**
@@ -140,18 +140,24 @@ final class PlotWords {
         return best;
     }
 
-    /** Days that words of some days' width may begin on, the most welcome first. */
+    /**
+     * Days that words of some days' width may begin on, the most welcome first: clear of the upright line, unless they are
+     * too long for that.
+     */
     private List<Double> starts(double days) {
-        double latest = YearDays.DAYS - days - 4;
+        double latest = Math.max(4, YearDays.DAYS - days - 4);
         double clear = CLEAR / layout.plotWidth() * YearDays.DAYS;
         DoubleStream beside = upright.stream().flatMap(day -> DoubleStream.of(day + clear, day - clear - days));
-        return DoubleStream.concat(Arrays.stream(PLACES).map(share -> 4 + share * (latest - 4)), beside)
+        List<Double> all = DoubleStream.concat(Arrays.stream(PLACES).map(share -> 4 + share * (latest - 4)), beside)
                 .filter(start -> start >= 4 && start <= latest)
+                .boxed()
+                .toList();
+        List<Double> free = all.stream()
                 .filter(start -> upright.isEmpty()
                         || start + days + clear <= upright.getAsDouble() + 1e-9
                         || start - clear >= upright.getAsDouble() - 1e-9)
-                .boxed()
                 .toList();
+        return free.isEmpty() ? all : free;
     }
 
     /** Least distance of the lines from words, drawing units; below 0, the days on which one runs through them. */
