@@ -1,5 +1,6 @@
 package hafthold.report;
 
+import hafthold.air.CommonYear;
 import hafthold.decide.DaySpan;
 import hafthold.decide.Season;
 import hafthold.decide.SeasonAnswer;
@@ -57,11 +58,8 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
         if (answer.finish().call() == Call.WAIT) {
             answer.conditioning()
                     .filter(air -> air.blankDays().value() > 0)
-                    .ifPresent(air -> sentences.add(settled(
-                            air.blankDays().high() < answer.finish().waitDays()
-                                    ? "season.sooner-condition"
-                                    : "season.or-condition",
-                            air)));
+                    .ifPresent(air -> sentences.add(
+                            settled(isSooner(air) ? "season.sooner-condition" : "season.or-condition", air)));
         }
         return sentences;
     }
@@ -72,14 +70,22 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
         return switch (answer.finish().call()) {
             case GO -> style.say("season.finish.go", "day", day);
             case WAIT ->
-                style.say(
-                        "season.finish.wait",
-                        "day",
-                        day,
-                        "span",
-                        style.counted("day", answer.finish().waitDays()),
-                        "until",
-                        style.dayOfHour(HOURS_A_DAY * ((day() + answer.finish().waitDays()) % 365)));
+                answer.conditioning()
+                        .filter(this::isSooner)
+                        .map(air -> style.say(
+                                "season.finish.wait-or-box",
+                                "day",
+                                day,
+                                "span",
+                                waiting(),
+                                "until",
+                                waitedUntil(),
+                                "box",
+                                SettlingWords.span(style, air.blankDays().value()),
+                                "humidity",
+                                humidity(air)))
+                        .orElseGet(() ->
+                                style.say("season.finish.wait", "day", day, "span", waiting(), "until", waitedUntil()));
             case CONDITION ->
                 answer.conditioning()
                         .map(air -> settled("season.finish.condition", air))
@@ -87,6 +93,20 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
             case CHANGE -> style.say("season.finish.change", "day", day, "work", style.work(season.held()));
             case OPEN -> style.say("season.finish.open", "day", day);
         };
+    }
+
+    private String waiting() {
+        return style.counted("day", answer.finish().waitDays());
+    }
+
+    private String waitedUntil() {
+        return style.dayOfHour(HOURS_A_DAY * ((day() + answer.finish().waitDays()) % CommonYear.DAYS));
+    }
+
+    /** Whether stock that is not at rest yet gets there in a box before its next good week, even if it is slow. */
+    private boolean isSooner(Conditioning air) {
+        return air.blankDays().value() > 0
+                && air.blankDays().high() < answer.finish().waitDays();
     }
 
     /** What is said of letting it settle in some air first. */
@@ -125,11 +145,15 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
         return style.say(
                 "season.air",
                 "humidity",
-                Long.toString(Math.round(100 * air.humidityFraction())),
+                humidity(air),
                 "celsius",
                 style.fixed(air.celsius(), 0),
                 "moisture",
                 style.percent(air.moistureFraction()));
+    }
+
+    private static String humidity(Conditioning air) {
+        return Long.toString(Math.round(100 * air.humidityFraction()));
     }
 
     private String conditioningDays(Conditioning air) {
