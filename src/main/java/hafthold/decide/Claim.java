@@ -8,6 +8,7 @@ import hafthold.simulate.Destination;
 import hafthold.simulate.FitYear;
 import hafthold.source.Finding;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A returned knife, judged.
@@ -43,8 +44,8 @@ public record Claim(
         double effectiveSamples,
         List<Finding> findings) {
 
-    /** A second cause less likely than that is not said to add to the one that is named (a judgement). */
-    private static final double MAY_ADD = 0.05;
+    /** A step that is smaller is none where it may be misread by as much, m (a judgement). */
+    private static final double CALIPER = 0.05e-3;
 
     /** Causes less likely than that are not named. */
     public static final double WORTH_NAMING = 0.15;
@@ -64,25 +65,46 @@ public record Claim(
 
     /** True where the verdict says what it was. */
     public boolean namesACause() {
-        return verdict != ClaimVerdict.OPEN && verdict != ClaimVerdict.NOT_EXPLAINED;
+        return verdict.namesACause();
     }
 
-    /** Chance that stock and home were off at once. */
-    public double bothAtOnce() {
-        return chances.stream()
-                .filter(chance -> chance.cause().kind() == Cause.Kind.FINISH_AND_PLACE)
-                .mapToDouble(CauseChance::after)
-                .sum();
+    /** What may have acted besides the one that the verdict names, with the chance that it did; none where it names two. */
+    public Map<Cause.Kind, Double> besides() {
+        return ClaimRule.besides(verdict, chances);
     }
 
-    /** Whether what the verdict names may be part of the truth only, the other of stock and home being off too. */
+    /** Whether what the verdict names may be part of the truth only, another cause having acted too. */
     public boolean mayBeInPart() {
-        return (verdict == ClaimVerdict.FINISH || verdict == ClaimVerdict.PLACE) && bothAtOnce() >= MAY_ADD;
+        return ClaimRule.inPart(verdict, chances);
     }
 
     /** Whether what was measured lies at the edge of what the weather does, not far beyond. */
     public boolean isBorderline() {
         return rows.stream().allMatch(row -> row.asFarOut() >= ClaimRows.UNHEARD_OF / rows.size());
+    }
+
+    /** True where someone or something but the weather is named or in question. */
+    public boolean isInQuestion() {
+        return verdict == ClaimVerdict.OPEN || (verdict.namesACause() && verdict != ClaimVerdict.WEATHER);
+    }
+
+    /** True where the weather explains what was measured, and no step is larger than a good caliper may misread it by. */
+    public boolean isFlush() {
+        return verdict == ClaimVerdict.WEATHER
+                && rows.stream()
+                        .map(ClaimRow::measured)
+                        .allMatch(step -> Math.abs(step.step().metres())
+                                <= Math.min(CALIPER, step.error().metres()));
+    }
+
+    /** Ids of events that were suspected and would not show in what was measured. */
+    public List<String> suspectedInVain() {
+        List<String> shown =
+                events().stream().map(event -> event.cause().event()).toList();
+        return history.suspected().stream()
+                .distinct()
+                .filter(id -> !shown.contains(id))
+                .toList();
     }
 
     /** Whether its edge hardly goes anywhere in that place. */
@@ -93,6 +115,11 @@ public record Claim(
     /** The likelier causes: those that the verdict stands on. */
     public List<CauseChance> leading() {
         return chances.stream().filter(chance -> chance.after() >= WORTH_NAMING).toList();
+    }
+
+    /** Every event by itself, with the chance that it happened, whatever else was off; the likeliest first. */
+    public List<CauseChance> events() {
+        return CauseChance.events(chances);
     }
 
     /** The row that people ask about: the step furthest out for its error. */

@@ -7,7 +7,6 @@ import hafthold.knife.FullTangKnife;
 import hafthold.knife.KnifeHistory;
 import hafthold.quantity.Band;
 import hafthold.simulate.BondedEngine;
-import hafthold.simulate.Cause;
 import hafthold.simulate.Destination;
 import hafthold.simulate.HomeYear;
 import hafthold.simulate.ReturnEngine;
@@ -29,8 +28,6 @@ import java.util.stream.Stream;
  */
 public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling sampling) {
     private static final int YEARS = 60;
-    private static final double ENOUGH = 60;
-    private static final int MOST_SAMPLES = 3200;
 
     /** Keeps its own copies. */
     public ClaimJudge {
@@ -46,47 +43,34 @@ public record ClaimJudge(List<FitLimits> classes, List<Event> events, Sampling s
      */
     public Claim judge(FullTangKnife knife, Destination destination, KnifeHistory history, List<Finding> findings) {
         ReturnEngine engine = new ReturnEngine(knife, destination, history, sampling);
-        TriedCauses tried = TriedCauses.of(engine, events, history);
-        int samples = sampling.samples();
-        while (tried.posterior().effectiveSamples() < ENOUGH && 2 * samples <= MOST_SAMPLES) {
-            samples = more(samples, tried.posterior().effectiveSamples());
-            tried = TriedCauses.of(engine.drawing(new Sampling(samples, sampling.seed())), events, history);
-        }
-        List<CauseChance> chances = tried.chances();
-        List<ClaimRow> rows = new ClaimRows(
-                        tried.engine(), tried.posterior(), tried.byCause().get(Cause.WEATHER))
-                .of(knife, history.measured());
+        TriedCauses tried = TriedCauses.of(
+                samples -> DrawnCauses.of(
+                        samples == sampling.samples() ? engine : engine.drawing(new Sampling(samples, sampling.seed())),
+                        events,
+                        history),
+                sampling.samples(),
+                history.measured());
+        WeighedClaim weighed = WeighedClaim.of(tried, knife, history);
         List<ReturnSample> few = tried.posterior().drawn(YEARS);
-        ReturnEngine last = tried.engine();
+        ReturnEngine last = tried.drawn().engine();
         List<HomeYear> years = few.parallelStream().map(last::homeYear).toList();
-        ClaimVerdict verdict = ClaimRule.verdict(
-                rows, chances, history.isOnlyAtHome(), tried.posterior().effectiveSamples());
         return new Claim(
                 knife,
                 last.home(),
                 history,
-                verdict,
-                ClaimRule.sure(verdict, chances),
-                rows,
-                chances,
+                weighed.verdict(),
+                weighed.sure(),
+                weighed.rows(),
+                weighed.chances(),
                 new ReTrueAdviser(last, knife, limits(knife)).of(few, years),
                 new BondedEngine(knife, last.home(), Sampling.VALUE_ONLY).yearWithoutBands(),
-                course(last, tried.byCause().get(Cause.WEATHER)),
+                course(last, tried.drawn().usual()),
                 last.thinsOverFree(),
-                samples,
+                tried.drawn().samples(),
                 tried.posterior().effectiveSamples(),
-                Stream.of(findings.stream(), likelyEvents(chances), tried.unseen())
+                Stream.of(findings.stream(), likelyEvents(CauseChance.events(weighed.chances())), tried.unseen())
                         .flatMap(some -> some)
                         .toList());
-    }
-
-    /** Twice as many, or as often twice as the draws that count want. */
-    private static int more(int samples, double effective) {
-        int more = 2 * samples;
-        while (more * effective < ENOUGH * samples && 2 * more <= MOST_SAMPLES) {
-            more *= 2;
-        }
-        return more;
     }
 
     private FitLimits limits(FullTangKnife knife) {

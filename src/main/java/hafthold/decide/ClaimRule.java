@@ -1,9 +1,12 @@
 package hafthold.decide;
 
-import hafthold.simulate.Cause;
-import java.util.EnumSet;
+import hafthold.simulate.Cause.Kind;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.stream.Stream;
 
 /** How chances become a verdict; every threshold is a judgement. */
 final class ClaimRule {
@@ -25,9 +28,8 @@ final class ClaimRule {
     /** Effective draws below which what they leave over may be for want of draws. */
     private static final double FEWEST_DRAWS = 10;
 
-    private static final Cause.Kind BOTH = Cause.Kind.FINISH_AND_PLACE;
-
-    private static final Set<Cause.Kind> ALIKE = EnumSet.of(Cause.Kind.FINISH, Cause.Kind.PLACE);
+    /** A second cause less likely than that is not said to add to the one that is named. */
+    private static final double MAY_ADD = 0.05;
 
     private ClaimRule() {}
 
@@ -48,42 +50,38 @@ final class ClaimRule {
         if (apart || chances.stream().noneMatch(CauseChance::fits)) {
             return ClaimVerdict.NOT_EXPLAINED;
         }
-        double weather = chance(chances, Cause.Kind.WEATHER);
+        double weather = chance(chances, Kind.WEATHER);
         boolean spokeForIt = weather >= LIKELIEST
                 && weather
                         >= chances.stream()
-                                .filter(chance -> chance.cause().kind() == Cause.Kind.WEATHER)
+                                .filter(chance -> chance.cause().kind() == Kind.WEATHER)
                                 .mapToDouble(CauseChance::before)
                                 .sum();
         if (rows.stream().allMatch(ClaimRow::consistent) && (weather >= RATHER || spokeForIt)) {
             return ClaimVerdict.WEATHER;
         }
-        double finish = chance(chances, Cause.Kind.FINISH);
-        double place = chance(chances, Cause.Kind.PLACE);
-        double both = chance(chances, BOTH);
-        double use = chance(chances, Cause.Kind.USE);
-        if (isNamed(chances, Cause.Kind.USE, use, finish + place + both)) {
-            return ClaimVerdict.USE;
-        }
-        if (onlyAtHome) {
-            return ClaimVerdict.OPEN;
-        }
-        if (isNamed(chances, BOTH, both, Math.max(use, Math.max(finish, place)))) {
-            return ClaimVerdict.FINISH_AND_PLACE;
-        }
-        if (isNamed(chances, Cause.Kind.FINISH, finish + both, Math.max(use, place))) {
-            return ClaimVerdict.FINISH;
-        }
-        return isNamed(chances, Cause.Kind.PLACE, place + both, Math.max(use, finish))
-                ? ClaimVerdict.PLACE
-                : ClaimVerdict.OPEN;
+        // Two at once come first: each of the two would be named by itself.
+        return (onlyAtHome ? Stream.of(Kind.USE) : Arrays.stream(Kind.values()))
+                .filter(kind -> kind != Kind.WEATHER && isNamed(chances, kind))
+                .max(Comparator.<Kind>comparingInt(kind -> kind.both().size())
+                        .thenComparing(kind -> including(chances, kind)))
+                .map(kind -> ClaimVerdict.valueOf(kind.name()))
+                .orElse(ClaimVerdict.OPEN);
     }
 
-    /** Whether a cause is likely enough, so much likelier than the next, and explains what was measured. */
-    private static boolean isNamed(List<CauseChance> chances, Cause.Kind kind, double chance, double next) {
+    /**
+     * Whether a cause is likely enough, alone or with another, so much likelier than the next that does without it, and
+     * explains what was measured.
+     */
+    private static boolean isNamed(List<CauseChance> chances, Kind kind) {
+        double chance = including(chances, kind);
+        double next = Arrays.stream(Kind.values())
+                .filter(other -> other != Kind.WEATHER && !other.includes(kind))
+                .mapToDouble(other -> chance(chances, other))
+                .max()
+                .orElse(0);
         boolean fits = chances.stream()
-                .filter(one -> one.cause().kind() == kind
-                        || (ALIKE.contains(kind) && one.cause().kind() == BOTH))
+                .filter(one -> one.cause().kind().includes(kind))
                 .anyMatch(CauseChance::fits);
         return fits && chance >= NAMED && chance >= TIMES_THE_NEXT * next;
     }
@@ -91,13 +89,42 @@ final class ClaimRule {
     /** Chance of the cause that the verdict names, alone or with another; 0 where it names none. */
     static double sure(ClaimVerdict verdict, List<CauseChance> chances) {
         return switch (verdict) {
-            case OPEN, NOT_EXPLAINED -> 0;
-            case FINISH, PLACE -> chance(chances, Cause.Kind.valueOf(verdict.name())) + chance(chances, BOTH);
-            default -> chance(chances, Cause.Kind.valueOf(verdict.name()));
+            case OPEN, NOT_EXPLAINED, TOO_COARSE -> 0;
+            default -> including(chances, Kind.valueOf(verdict.name()));
         };
     }
 
-    private static double chance(List<CauseChance> chances, Cause.Kind kind) {
+    /** What may have acted besides the one that a verdict names, with the chance of both; none where it names two. */
+    static Map<Kind, Double> besides(ClaimVerdict verdict, List<CauseChance> chances) {
+        Map<Kind, Double> besides = new EnumMap<>(Kind.class);
+        for (Kind kind : Kind.values()) {
+            for (Kind named : Kind.SINGLE) {
+                if (named.name().equals(verdict.name()) && kind.both().contains(named)) {
+                    kind.both().stream()
+                            .filter(other -> other != named)
+                            .forEach(other -> besides.put(other, chance(chances, kind)));
+                }
+            }
+        }
+        return besides;
+    }
+
+    /** Whether what the verdict names may be part of the truth only. */
+    static boolean inPart(ClaimVerdict verdict, List<CauseChance> chances) {
+        return besides(verdict, chances).values().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .sum()
+                >= MAY_ADD;
+    }
+
+    private static double including(List<CauseChance> chances, Kind kind) {
+        return Arrays.stream(Kind.values())
+                .filter(other -> other.includes(kind))
+                .mapToDouble(other -> chance(chances, other))
+                .sum();
+    }
+
+    private static double chance(List<CauseChance> chances, Kind kind) {
         return chances.stream()
                 .filter(chance -> chance.cause().kind() == kind)
                 .mapToDouble(CauseChance::after)

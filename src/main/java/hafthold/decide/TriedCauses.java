@@ -1,141 +1,75 @@
 package hafthold.decide;
 
-import hafthold.air.Event;
-import hafthold.knife.KnifeHistory;
 import hafthold.knife.MeasuredStep;
 import hafthold.simulate.Cause;
-import hafthold.simulate.ReturnEngine;
-import hafthold.simulate.ReturnSample;
 import hafthold.source.Finding;
 import hafthold.source.Message;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.function.IntFunction;
 import java.util.stream.Stream;
 
 /**
- * Everything that may lie behind a return, drawn alike often and weighted by what was measured.
+ * Everything that may lie behind a return, weighted by what was measured.
  *
- * <p>How likely the causes are before anything was measured is a judgement.
- *
- * @param engine the knife
+ * @param drawn what would then have been measured
  * @param measured what was measured
- * @param byCause draws of every cause that the readings could show
- * @param before chance of each of these before anything was measured
- * @param hidden causes that they could not show
  * @param posterior all draws by their weight
  */
-record TriedCauses(
-        ReturnEngine engine,
-        List<MeasuredStep> measured,
-        Map<Cause, List<ReturnSample>> byCause,
-        Map<Cause, Double> before,
-        List<Cause> hidden,
-        ReturnPosterior posterior) {
-    /** Against each of the others, the weather. */
-    private static final double WEATHER = 4;
+record TriedCauses(DrawnCauses drawn, List<MeasuredStep> measured, ReturnPosterior posterior) {
+    private static final double ENOUGH = 60;
+    private static final int MOST_SAMPLES = 3200;
 
-    /** All events together, or those that are suspected. */
-    private static final double EVENTS = 1;
-
-    private static final double SUSPECTED = 3;
-
-    /** Stock and home at once, if neither has to do with the other: each alone is one to the weather's four. */
-    private static final double BOTH = 1 / WEATHER;
-
-    /** A cause that moves no reading by that share of its error of measuring, root mean square, cannot be told by it. */
-    private static final double SEEN = 0.25;
-
-    private static final List<Cause> OFF = List.of(Cause.FINISH, Cause.PLACE, Cause.FINISH_AND_PLACE);
-
-    /** Tries them all. */
-    static TriedCauses of(ReturnEngine engine, List<Event> events, KnifeHistory history) {
-        List<MeasuredStep> measured = history.measured();
-        List<ReturnSample> usual = engine.samples(Cause.WEATHER, Optional.empty());
-        Map<Cause, List<ReturnSample>> byCause = new LinkedHashMap<>();
-        byCause.put(Cause.WEATHER, usual);
-        List<Cause> hidden = new ArrayList<>();
-        for (Cause cause : OFF) {
-            List<ReturnSample> draws = engine.samples(cause, Optional.empty());
-            if (isSeen(draws, usual, measured)) {
-                byCause.put(cause, draws);
-            } else {
-                hidden.add(cause);
-            }
+    /**
+     * Tries them all with as many draws as it takes.
+     *
+     * @param draws as many draws of each cause as are asked for
+     * @param first how many to begin with
+     */
+    static TriedCauses of(IntFunction<DrawnCauses> draws, int first, List<MeasuredStep> measured) {
+        int samples = first;
+        TriedCauses tried = of(draws.apply(samples), measured);
+        while (tried.posterior.effectiveSamples() < ENOUGH && 2 * samples <= MOST_SAMPLES) {
+            samples = more(samples, tried.posterior.effectiveSamples());
+            tried = of(draws.apply(samples), measured);
         }
-        // Both at once are one of them where the readings cannot show the other.
-        if (!byCause.keySet().containsAll(OFF)) {
-            byCause.remove(Cause.FINISH_AND_PLACE);
-            hidden.remove(Cause.FINISH_AND_PLACE);
-        }
-        Map<Cause, Double> before = new LinkedHashMap<>();
-        byCause.keySet().forEach(cause -> before.put(cause, before(cause)));
-        double one = (history.suspected().isEmpty() ? EVENTS : SUSPECTED) / events.size();
-        for (Event event : events) {
-            List<Cause> shown = new ArrayList<>();
-            for (Cause cause : times(event, history)) {
-                List<ReturnSample> draws = engine.samples(cause, event, usual);
-                if (isSeen(draws, usual, measured)) {
-                    byCause.put(cause, draws);
-                    shown.add(cause);
-                } else {
-                    hidden.add(cause);
-                }
-            }
-            shown.forEach(cause -> before.put(cause, one / shown.size()));
-        }
-        double sum = before.values().stream().mapToDouble(Double::doubleValue).sum();
-        before.replaceAll((cause, weight) -> weight / sum);
-        return new TriedCauses(
-                engine, measured, byCause, before, hidden, new ReturnPosterior(measured, byCause, before));
+        return tried;
     }
 
-    private static double before(Cause cause) {
-        return switch (cause.kind()) {
-            case WEATHER -> WEATHER;
-            case FINISH_AND_PLACE -> BOTH;
-            default -> 1;
-        };
+    private static TriedCauses of(DrawnCauses drawn, List<MeasuredStep> measured) {
+        return new TriedCauses(drawn, measured, new ReturnPosterior(measured, drawn.byCause(), drawn.before()));
     }
 
-    /** An event lately and, where the customer had the knife so long, longer ago: alike likely. */
-    private static List<Cause> times(Event event, KnifeHistory history) {
-        Cause lately = Cause.lately(event.id());
-        return history.isLongInUse() ? List.of(lately, Cause.longAgo(event.id())) : List.of(lately);
-    }
-
-    /** Whether a cause moves any reading so far that it could be told from the weather: draws of one number go together. */
-    private static boolean isSeen(List<ReturnSample> draws, List<ReturnSample> weather, List<MeasuredStep> measured) {
-        return IntStream.range(0, measured.size()).anyMatch(reading -> {
-            double error = measured.get(reading).deviationMetres();
-            double meanSquare = IntStream.range(0, draws.size())
-                    .mapToDouble(
-                            n -> draws.get(n).steps()[reading] - weather.get(n).steps()[reading])
-                    .map(moved -> moved * moved / (error * error))
-                    .average()
-                    .orElseThrow();
-            return meanSquare >= SEEN * SEEN;
-        });
+    /** Twice as many, or as often twice as the draws that count want. */
+    private static int more(int samples, double effective) {
+        int more = 2 * samples;
+        while (more * effective < ENOUGH * samples && 2 * more <= MOST_SAMPLES) {
+            more *= 2;
+        }
+        return more;
     }
 
     /** Every cause that was shown and its chances, the likeliest first. */
     List<CauseChance> chances() {
         Map<Cause, Double> after = posterior.chances();
         List<CauseChance> chances = new ArrayList<>();
-        byCause.forEach((cause, draws) -> chances.add(new CauseChance(
-                cause, before.get(cause), after.getOrDefault(cause, 0.0), ClaimRows.explains(draws, measured))));
+        drawn.byCause()
+                .forEach((cause, draws) -> chances.add(new CauseChance(
+                        cause,
+                        drawn.before().get(cause),
+                        after.getOrDefault(cause, 0.0),
+                        ClaimRows.explains(draws, measured))));
         chances.sort(Comparator.comparingDouble(CauseChance::after).reversed());
         return chances;
     }
 
     /** What the readings could not show if it had been: lately or ever, and longer ago only. */
     Stream<Finding> unseen() {
-        List<Cause> ever = hidden.stream().filter(cause -> !cause.longAgo()).toList();
-        List<Cause> longAgo = hidden.stream()
+        List<Cause> ever =
+                drawn.hidden().stream().filter(cause -> !cause.longAgo()).toList();
+        List<Cause> longAgo = drawn.hidden().stream()
                 .filter(Cause::longAgo)
                 .filter(cause -> !ever.contains(Cause.lately(cause.event())))
                 .toList();

@@ -4,7 +4,6 @@ import hafthold.decide.CauseChance;
 import hafthold.decide.Claim;
 import hafthold.decide.ClaimRow;
 import hafthold.decide.ClaimVerdict;
-import hafthold.decide.ReTrue;
 import hafthold.knife.MeasuredStep;
 import hafthold.knife.MeasuringPoint;
 import hafthold.quantity.Band;
@@ -13,10 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 
 /**
- * What comes back by itself, what to do, and how sure all that is, sentence by sentence.
+ * What comes back by itself, and how sure all that is, sentence by sentence.
  *
  * @param style language and units
  * @param claim the knife, judged
@@ -36,8 +34,6 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
 
     /** From so many times the free movement of the thickness on, that is told. */
     private static final double THINS_MORE = 1.05;
-
-    private static final int ALL_MONTHS = 12;
 
     private static final Pattern HORN = Pattern.compile("horn(-.*)?");
 
@@ -68,8 +64,7 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
         }
         worked(said, "back.glue", claim.year().glueUse().value());
         claim.year().crackUse().ifPresent(use -> worked(said, "back.crack", use.value()));
-        if (explained
-                && claim.leading().stream().anyMatch(chance -> chance.cause().kind() == Cause.Kind.USE)) {
+        if (explained && claim.events().stream().anyMatch(chance -> chance.after() >= Claim.WORTH_NAMING)) {
             said.add(say("back.heat"));
         }
         said.add(say("back.left-out"));
@@ -105,88 +100,6 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
         return FitText.state(claim.knife().build().made(), style);
     }
 
-    /** What to do, in order. */
-    List<String> toDo() {
-        ReTrue retrue = claim.retrue();
-        List<String> said = new ArrayList<>(List.of(say("do.loose")));
-        if (asksForMore()) {
-            said.add(say("do.measure", "air", air()));
-        }
-        if (asksForHeads()) {
-            said.add(say("do.heads"));
-        }
-        if (claim.verdict() == ClaimVerdict.NOT_EXPLAINED) {
-            said.add(say("do.cause-first"));
-            return said;
-        }
-        if (claim.isStill()
-                || retrue.humidityPercent().isEmpty()
-                || retrue.restDays().isEmpty()) {
-            said.add(say("do.still"));
-            return said;
-        }
-        Band humidity = retrue.humidityPercent().get();
-        Band days = retrue.restDays().get();
-        said.add(say(
-                "do.wait",
-                "span",
-                SettlingWords.span(style, days.value()),
-                "humidity",
-                style.fixed(humidity.value(), 0),
-                "temperature",
-                style.plain(retrue.celsius()),
-                "low",
-                SettlingWords.span(style, days.low()),
-                "high",
-                SettlingWords.span(style, days.high()),
-                "moisture",
-                style.fixed(retrue.moisturePercent().value(), 1)));
-        ClaimWords words = new ClaimWords(style, claim);
-        said.add(say(
-                "do.retrue",
-                "shy",
-                words.step(MeasuringPoint.EDGES, -retrue.shyAfter().value()),
-                "proud",
-                words.step(MeasuringPoint.EDGES, retrue.proudAfter().value())));
-        said.add(
-                retrue.months().size() == ALL_MONTHS
-                        ? say("do.months.any")
-                        : retrue.months().isEmpty()
-                                ? say("do.months.never")
-                                : say(
-                                        "do.months",
-                                        "months",
-                                        style.joined(
-                                                "comma",
-                                                retrue.months().stream()
-                                                        .map(style::month)
-                                                        .toList())));
-        said.add(say(
-                "do.keep",
-                "low",
-                words.step(MeasuringPoint.EDGES, claim.course().get(extreme(-1)).value()),
-                "high",
-                words.step(MeasuringPoint.EDGES, claim.course().get(extreme(1)).value())));
-        return said;
-    }
-
-    /** The day on which the edge stands lowest, side -1, or highest, side 1. */
-    private int extreme(int side) {
-        return IntStream.range(0, claim.course().size())
-                .reduce((a, b) -> side * claim.course().get(a).value()
-                                >= side * claim.course().get(b).value()
-                        ? a
-                        : b)
-                .orElseThrow();
-    }
-
-    /** True where a reading in another air would tell more. */
-    private boolean asksForMore() {
-        return claim.verdict() != ClaimVerdict.WEATHER
-                && claim.verdict() != ClaimVerdict.NOT_EXPLAINED
-                && claim.history().isOnlyAtHome();
-    }
-
     /** How sure that is. */
     List<String> sure() {
         List<String> said = new ArrayList<>(List.of(
@@ -208,7 +121,7 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
             said.add(say("sure.one"));
         }
         longAgo().ifPresent(said::add);
-        if (measures(MeasuringPoint.PIN_HEADS, false) && claim.thinsOverFree() >= THINS_MORE) {
+        if (measuresHeads() && claim.thinsOverFree() >= THINS_MORE) {
             said.add(say("sure.heads", "percent", Long.toString(Math.round(100 * (claim.thinsOverFree() - 1)))));
         }
         said.add(say("sure.taken"));
@@ -218,11 +131,10 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
 
     /** What an event of long ago may have to do with it, wherever stock or home or such an event may be behind it. */
     private Optional<String> longAgo() {
-        boolean asks = claim.verdict() != ClaimVerdict.WEATHER && claim.verdict() != ClaimVerdict.NOT_EXPLAINED;
-        if (!asks || !claim.history().isLongInUse()) {
+        if (!claim.isInQuestion() || !claim.history().isLongInUse()) {
             return Optional.empty();
         }
-        List<CauseChance> left = claim.chances().stream()
+        List<CauseChance> left = claim.events().stream()
                 .filter(chance -> chance.cause().longAgo())
                 .toList();
         return Optional.of(
@@ -244,20 +156,8 @@ record ClaimAdvice(BenchStyle style, Claim claim) {
                                                 .sum())));
     }
 
-    /** Whether a set from long ago could be told from wood that was too wet by a reading that is not there. */
-    private boolean asksForHeads() {
-        return claim.verdict() != ClaimVerdict.WEATHER
-                && claim.verdict() != ClaimVerdict.NOT_EXPLAINED
-                && claim.history().isLongInUse()
-                && !claim.knife().build().pins().isEmpty()
-                && claim.chances().stream().anyMatch(chance -> chance.cause().longAgo())
-                && !measures(MeasuringPoint.PIN_HEADS, true);
-    }
-
-    private boolean measures(MeasuringPoint point, boolean atBench) {
-        return claim.history().measured().stream()
-                .anyMatch(step ->
-                        step.point() == point && (!atBench || claim.history().isAtBench(step)));
+    private boolean measuresHeads() {
+        return claim.history().measured().stream().anyMatch(step -> step.point() == MeasuringPoint.PIN_HEADS);
     }
 
     private String say(String key, String... filling) {

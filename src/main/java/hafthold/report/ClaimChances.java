@@ -4,6 +4,8 @@ import hafthold.decide.CauseChance;
 import hafthold.decide.Claim;
 import hafthold.simulate.Cause;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -19,32 +21,41 @@ record ClaimChances(BenchStyle style, Claim claim) {
 
     /** After measuring, the likeliest first. */
     String after() {
-        return told(CauseChance::after);
+        List<Told> told = new ArrayList<>();
+        double others = 0;
+        for (CauseChance chance : claim.chances()) {
+            boolean isEvent = chance.cause().kind() == Cause.Kind.USE;
+            if (isEvent && chance.after() < TOLD_ALONE) {
+                others += chance.after();
+            } else if (isEvent || !chance.cause().hasEvent()) {
+                told.add(new Told(name(chance), chance.after()));
+            }
+        }
+        both().forEach(kind -> told.add(new Told(name(kind), sum(kind, CauseChance::after))));
+        told.sort(Comparator.comparingDouble(Told::chance).reversed());
+        told.add(new Told(style.say("claim.called.others"), others));
+        return joined(told);
     }
 
     /** Before anything was measured. */
     String before() {
-        return told(chance -> chance.cause().kind() == Cause.Kind.USE ? 0 : chance.before())
-                + style.say("comma")
-                + share(style.say("claim.called.use"), sum(Cause.Kind.USE, CauseChance::before));
+        return joined(Arrays.stream(Cause.Kind.values())
+                .map(kind -> new Told(name(kind), sum(kind, CauseChance::before)))
+                .toList());
     }
 
-    private String told(ToDoubleFunction<CauseChance> of) {
-        List<String> said = new ArrayList<>();
-        double others = 0;
-        for (CauseChance chance : claim.chances()) {
-            boolean use = chance.cause().kind() == Cause.Kind.USE;
-            double share = of.applyAsDouble(chance);
-            if (use && share < TOLD_ALONE) {
-                others += share;
-            } else if (Math.round(100 * share) > 0) {
-                said.add(share(name(chance), share));
-            }
-        }
-        if (Math.round(100 * others) > 0) {
-            said.add(share(style.say("claim.called.others"), others));
-        }
-        return style.joined("comma", said);
+    /** An event besides another cause is told by whose affairs they are. */
+    private static List<Cause.Kind> both() {
+        return List.of(Cause.Kind.FINISH_AND_USE, Cause.Kind.PLACE_AND_USE);
+    }
+
+    private String joined(List<Told> told) {
+        return style.joined(
+                "comma",
+                told.stream()
+                        .filter(one -> Math.round(100 * one.chance()) > 0)
+                        .map(one -> share(one.name(), one.chance()))
+                        .toList());
     }
 
     private double sum(Cause.Kind kind, ToDoubleFunction<CauseChance> of) {
@@ -59,8 +70,15 @@ record ClaimChances(BenchStyle style, Claim claim) {
     }
 
     private String name(CauseChance chance) {
-        return chance.cause().kind() == Cause.Kind.USE
+        return chance.cause().hasEvent()
                 ? style.say("claim.called.event", "event", new ClaimWords(style, claim).eventName(chance))
-                : style.say("claim.called." + chance.cause().word());
+                : name(chance.cause().kind());
     }
+
+    private String name(Cause.Kind kind) {
+        return style.say("claim.called." + kind.word());
+    }
+
+    /** A cause in words and its chance. */
+    private record Told(String name, double chance) {}
 }

@@ -2,9 +2,9 @@ package hafthold.report;
 
 import hafthold.decide.CauseChance;
 import hafthold.decide.Claim;
+import hafthold.decide.ClaimVerdict;
 import hafthold.knife.MeasuredStep;
 import hafthold.quantity.Band;
-import hafthold.simulate.Cause;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -21,8 +21,8 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
 
     /** The paragraph. */
     String words() {
-        List<String> said = new ArrayList<>(List.of(found(), why()));
-        if (!claim.isStill() && claim.retrue().restDays().isPresent()) {
+        List<String> said = new ArrayList<>(claim.isFlush() ? List.of(say("flush")) : List.of(found(), why()));
+        if (!claim.isFlush() && !claim.isStill() && claim.retrue().restDays().isPresent()) {
             said.add(say("wait"));
         }
         said.add(say("loose"));
@@ -34,7 +34,7 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
     }
 
     private String found() {
-        if (!main().point().isEdge() || main().step().metres() == 0) {
+        if (!main().point().isEdge() || main().step().metres() == 0 || claim.verdict() == ClaimVerdict.TOO_COARSE) {
             return say("other");
         }
         double metres = main().step().metres();
@@ -50,12 +50,23 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
         return switch (claim.verdict()) {
             case WEATHER -> say(weather(), "town", town);
             case FINISH -> say("finish");
-            case PLACE -> say(words.drierPlace() ? "place.drier" : "place.damper", "town", town);
+            case PLACE -> place(words, town);
             case FINISH_AND_PLACE -> say("both", "town", town);
-            case USE -> say(isLikely(HOT) ? "use.hot" : isLikely(WET) ? "use.wet" : "use.other");
+            case FINISH_AND_USE -> String.join(" ", say("finish"), say("also"), use());
+            case PLACE_AND_USE -> String.join(" ", place(words, town), say("also"), use());
+            case USE -> use();
             case OPEN -> say(isHere() ? "open.here" : "open");
+            case TOO_COARSE -> say(isHere() ? "too-coarse.here" : "too-coarse");
             case NOT_EXPLAINED -> say(isHere() ? "not-explained.here" : "not-explained");
         };
+    }
+
+    private String place(ClaimWords words, String town) {
+        return say(words.drierPlace() ? "place.drier" : "place.damper", "town", town);
+    }
+
+    private String use() {
+        return say(isLikely(HOT) ? "use.hot" : isLikely(WET) ? "use.wet" : "use.other");
     }
 
     /** Whether the knife is back already. */
@@ -73,8 +84,7 @@ record ClaimForCustomer(BenchStyle style, Claim claim) {
     }
 
     private boolean isLikely(Set<String> events) {
-        return claim.chances().stream()
-                .filter(chance -> chance.cause().kind() == Cause.Kind.USE)
+        return claim.events().stream()
                 .findFirst()
                 .map(CauseChance::cause)
                 .filter(cause -> events.contains(cause.event()))

@@ -7,8 +7,10 @@ import hafthold.decide.ClaimRow;
 import hafthold.decide.ReTrue;
 import hafthold.knife.MeasuredStep;
 import hafthold.quantity.Band;
+import hafthold.simulate.Cause;
 import java.io.IOException;
 import java.util.Locale;
+import java.util.Map;
 
 /** A judged claim as a JSON object: numbers unformatted, units at the end of the keys, steps signed, positive proud. */
 public final class ClaimJson {
@@ -33,6 +35,11 @@ public final class ClaimJson {
                 json.writeNullField("sure");
             }
             json.writeBooleanField("in_part", claim.mayBeInPart());
+            json.writeObjectFieldStart("besides");
+            for (Map.Entry<Cause.Kind, Double> other : claim.besides().entrySet()) {
+                JsonFigures.number(json, other.getKey().word(), other.getValue());
+            }
+            json.writeEndObject();
             json.writeBooleanField("consistent", claim.consistent());
             json.writeArrayFieldStart("measured");
             for (ClaimRow row : claim.rows()) {

@@ -25,7 +25,7 @@ public final class ClaimMarkdown {
                         .heading(2, style.say("claim.heading.back"))
                         .points(advice.back())
                         .heading(2, style.say("heading.to-do"))
-                        .points(advice.toDo())
+                        .points(new ClaimToDo(style, claim).words())
                         .heading(2, style.say("claim.heading.sure"))
                         .points(advice.sure())
                         .heading(2, style.say("claim.heading.customer"))

@@ -57,7 +57,7 @@ record ClaimPage(BenchStyle style, List<FitLimits> limits, List<Finding> caution
                                 tables.shares(row))));
         page.close("div").element("p", tables.sharesNote(), "class", "note").close("section");
         list(page, style.say("claim.heading.back"), advice.back());
-        list(page, style.say("heading.to-do"), advice.toDo());
+        list(page, style.say("heading.to-do"), new ClaimToDo(style, claim).words());
         list(page, style.say("claim.heading.sure"), advice.sure());
         page.open("section")
                 .element("h2", style.say("claim.heading.customer"))
@@ -77,10 +77,10 @@ record ClaimPage(BenchStyle style, List<FitLimits> limits, List<Finding> caution
     private static String stamp(ClaimVerdict verdict) {
         return switch (verdict) {
             case WEATHER -> "stamp-stays";
-            case PLACE, USE -> "stamp-care";
-            case FINISH, FINISH_AND_PLACE -> "stamp-change";
+            case PLACE, USE, PLACE_AND_USE -> "stamp-care";
+            case FINISH, FINISH_AND_PLACE, FINISH_AND_USE -> "stamp-change";
             case NOT_EXPLAINED -> "stamp-refuse";
-            case OPEN -> "stamp-unknown";
+            case OPEN, TOO_COARSE -> "stamp-unknown";
         };
     }
 

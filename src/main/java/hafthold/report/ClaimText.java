@@ -33,7 +33,7 @@ public record ClaimText(BenchStyle style) {
         text.append(Paragraph.hanging("  ", tables.sharesNote(), BenchNote.WIDTH))
                 .append('\n');
         note.list(style.say("claim.heading.back"), advice.back());
-        note.list(style.say("heading.to-do"), advice.toDo());
+        note.list(style.say("heading.to-do"), new ClaimToDo(style, claim).words());
         note.list(style.say("claim.heading.sure"), advice.sure());
         text.append(style.say("claim.heading.customer")).append('\n');
         text.append(Paragraph.hanging("  ", new ClaimForCustomer(style, claim).words(), BenchNote.WIDTH))

@@ -3,19 +3,13 @@ package hafthold.report;
 import hafthold.decide.CauseChance;
 import hafthold.decide.Claim;
 import hafthold.decide.ClaimRow;
-import hafthold.decide.ClaimVerdict;
 import hafthold.knife.MeasuredStep;
 import hafthold.knife.MeasuringPoint;
 import hafthold.quantity.Band;
-import hafthold.simulate.Cause;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 
 /**
  * The verdict on a returned knife in words, and what it is put together from.
@@ -24,8 +18,6 @@ import java.util.Set;
  * @param claim the knife, judged
  */
 record ClaimWords(BenchStyle style, Claim claim) {
-    private static final List<Cause.Kind> ALIKE =
-            List.of(Cause.Kind.FINISH, Cause.Kind.PLACE, Cause.Kind.FINISH_AND_PLACE);
     private static final double CERTAIN = 0.95;
     private static final double VERY_LIKELY = 0.8;
     private static final double LIKELY = 0.6;
@@ -49,7 +41,7 @@ record ClaimWords(BenchStyle style, Claim claim) {
 
     /** Whose affair, and how likely. */
     String verdictAndSure() {
-        return claim.verdict() == ClaimVerdict.OPEN || claim.verdict() == ClaimVerdict.NOT_EXPLAINED
+        return !claim.namesACause()
                 ? called()
                 : say(claim.mayBeInPart() ? "stamp.in-part" : "stamp", "verdict", called(), "sure", sure(claim.sure()));
     }
@@ -69,13 +61,12 @@ record ClaimWords(BenchStyle style, Claim claim) {
 
     /** The verdict and what it rests on, a few sentences. */
     String verdict() {
-        List<String> sentences = new ArrayList<>(List.of(lead()));
+        ClaimLead lead = new ClaimLead(style, claim);
+        List<String> sentences = new ArrayList<>(List.of(lead.words()));
         if (claim.mayBeInPart()) {
-            sentences.add(say(
-                    claim.verdict() == ClaimVerdict.FINISH ? "lead.in-part.finish" : "lead.in-part.place",
-                    "percent",
-                    Long.toString(Math.round(100 * claim.bothAtOnce()))));
+            sentences.add(lead.inPart());
         }
+        sentences.addAll(lead.besidesThat());
         String more = claim.rows().stream()
                 .filter(row -> !row.consistent() && !row.equals(claim.main()))
                 .min(Comparator.comparingDouble(ClaimRow::asFarOut))
@@ -92,63 +83,10 @@ record ClaimWords(BenchStyle style, Claim claim) {
         return String.join(" ", sentences);
     }
 
-    private String lead() {
-        return switch (claim.verdict()) {
-            case WEATHER -> say("lead.weather");
-            case FINISH -> say(wetterAtFinish() ? "lead.finish.wetter" : "lead.finish.drier");
-            case PLACE -> say(drierPlace() ? "lead.place.drier" : "lead.place.damper");
-            case USE -> say("lead.use", "event", events());
-            case FINISH_AND_PLACE ->
-                say("lead.both." + (wetterAtFinish() ? "wetter" : "drier") + "." + (drierPlace() ? "drier" : "damper"));
-            case OPEN -> say("lead.open", "causes", joinedCauses());
-            case NOT_EXPLAINED -> say("lead.not-explained");
-        };
-    }
-
-    /** The likeliest event and any other that is worth naming. */
-    private String events() {
-        List<CauseChance> all = claim.chances().stream()
-                .filter(chance -> chance.cause().kind() == Cause.Kind.USE)
-                .toList();
-        return style.joined(
-                "claim.or",
-                all.stream()
-                        .filter(chance -> chance.equals(all.get(0)) || chance.after() >= Claim.WORTH_NAMING)
-                        .map(this::eventName)
-                        .toList());
-    }
-
     /** An event by its name, and whether that was longer ago. */
     String eventName(CauseChance chance) {
         String event = style.named("event", chance.cause().event());
         return chance.cause().longAgo() ? say("event.long-ago", "event", event) : event;
-    }
-
-    /** Those worth naming; stock and home are named together where nothing could tell them apart. */
-    private String joinedCauses() {
-        Set<Cause.Kind> kinds = new LinkedHashSet<>();
-        byKind().forEach((kind, chance) -> {
-            if (chance >= Claim.WORTH_NAMING) {
-                kinds.add(kind);
-                if (claim.history().isOnlyAtHome() && ALIKE.contains(kind)) {
-                    kinds.addAll(ALIKE);
-                }
-            }
-        });
-        return style.joined(
-                "claim.or",
-                kinds.stream().map(kind -> say("called." + style.keyOf(kind))).toList());
-    }
-
-    /** Chances by whose affair a cause is, the likeliest first. */
-    Map<Cause.Kind, Double> byKind() {
-        Map<Cause.Kind, Double> sums = new LinkedHashMap<>();
-        claim.chances().forEach(chance -> sums.merge(chance.cause().kind(), chance.after(), Double::sum));
-        Map<Cause.Kind, Double> sorted = new LinkedHashMap<>();
-        sums.entrySet().stream()
-                .sorted(Map.Entry.<Cause.Kind, Double>comparingByValue().reversed())
-                .forEach(entry -> sorted.put(entry.getKey(), entry.getValue()));
-        return sorted;
     }
 
     /** Wood that was wetter than stated has shrunk more since: edges lie lower, heads stand higher, rings are tighter. */

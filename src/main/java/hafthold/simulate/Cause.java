@@ -2,14 +2,15 @@ package hafthold.simulate;
 
 import hafthold.source.Message;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
 /**
- * What may lie behind a step.
+ * What may lie behind a step: one cause, or two at once.
  *
  * @param kind whose affair it is
- * @param event id of the event for {@link Kind#USE}; empty else
+ * @param event id of the event where something happened to it; empty else
  * @param longAgo whether that was longer ago than the weeks before the first measuring
  */
 public record Cause(Kind kind, String event, boolean longAgo) {
@@ -24,7 +25,35 @@ public record Cause(Kind kind, String event, boolean longAgo) {
         /** Something that happened to the knife. */
         USE,
         /** The finish and the place at once. */
-        FINISH_AND_PLACE
+        FINISH_AND_PLACE(FINISH, PLACE),
+        /** Something that happened to a knife whose finish was off. */
+        FINISH_AND_USE(FINISH, USE),
+        /** Something that happened to a knife whose place is off. */
+        PLACE_AND_USE(PLACE, USE);
+
+        /** Each by itself. */
+        public static final List<Kind> SINGLE = List.of(FINISH, PLACE, USE);
+
+        private final List<Kind> both;
+
+        Kind(Kind... both) {
+            this.both = List.of(both);
+        }
+
+        /** Whether that is part of it, or all of it. */
+        public boolean includes(Kind other) {
+            return this == other || both.contains(other);
+        }
+
+        /** The two of which it is made; none where it is one. */
+        public List<Kind> both() {
+            return both;
+        }
+
+        /** The key in answers. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
     }
 
     /** Everything as usual. */
@@ -59,18 +88,26 @@ public record Cause(Kind kind, String event, boolean longAgo) {
         return new Cause(Kind.USE, event, true);
     }
 
+    /** The same event besides a finish or a place that is far off. */
+    public Cause besides(Cause off) {
+        return new Cause(off.kind == Kind.FINISH ? Kind.FINISH_AND_USE : Kind.PLACE_AND_USE, event, longAgo);
+    }
+
+    /** Whether something happened to the knife. */
+    public boolean hasEvent() {
+        return kind.includes(Kind.USE);
+    }
+
     /** The key in answers. */
     public String word() {
-        return kind == Kind.USE
-                ? (longAgo ? "use-long-ago:" : "use:") + event
-                : kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return hasEvent() ? kind.word() + (longAgo ? "-long-ago:" : ":") + event : kind.word();
     }
 
     /** What the bench calls it. */
     public Message called() {
         return kind == Kind.USE
                 ? Message.tabled("bench.event." + event, event.replace('-', ' '))
-                : Message.of("bench.claim.called." + word());
+                : Message.of("bench.claim.called." + kind.word());
     }
 
     /** A doubt with the inputs of this cause further out; weather and habits stay as they are of any year and home. */
@@ -86,12 +123,14 @@ public record Cause(Kind kind, String event, boolean longAgo) {
     }
 
     private Set<InputGroup> off() {
-        return switch (kind) {
-            case WEATHER, USE -> EnumSet.noneOf(InputGroup.class);
-            case FINISH -> EnumSet.of(InputGroup.FINISH);
-            case PLACE -> EnumSet.of(InputGroup.PLACE);
-            case FINISH_AND_PLACE -> EnumSet.of(InputGroup.FINISH, InputGroup.PLACE);
-        };
+        Set<InputGroup> off = EnumSet.noneOf(InputGroup.class);
+        if (kind.includes(Kind.FINISH)) {
+            off.add(InputGroup.FINISH);
+        }
+        if (kind.includes(Kind.PLACE)) {
+            off.add(InputGroup.PLACE);
+        }
+        return off;
     }
 
     private static double factor(Set<InputGroup> off, Input input) {

@@ -144,13 +144,13 @@ public final class ReturnEngine {
         return event.map(happened -> samples(cause, happened, draws)).orElse(draws);
     }
 
-    /** The same of an event from draws with everything as usual, which it adds to. */
-    public List<ReturnSample> samples(Cause cause, Event event, List<ReturnSample> usual) {
+    /** The same of an event from draws without it, which it adds to. */
+    public List<ReturnSample> samples(Cause cause, Event event, List<ReturnSample> without) {
         traces.follow(event);
-        return usual.stream()
+        return without.stream()
                 .map(draw -> {
                     double[] steps = draw.steps().clone();
-                    double[] use = traces.left(cause, draw.number());
+                    double[] use = traces.left(cause, draw.number(), doubts.get(draw.number()));
                     Arrays.setAll(steps, i -> steps[i] + use[i]);
                     return new ReturnSample(cause, draw.number(), steps, use);
                 })
@@ -209,8 +209,8 @@ public final class ReturnEngine {
         HeldAir held = isChecked ? air : new HeldAir(air.celsius(), doubt.madeHumidity(air.humidityFraction()));
         PointSteps steps = new PointSteps(setup, doubt, PointSteps.settled(knife, doubt, held));
         double[] left = read(steps, step -> 0);
-        if (sample.cause().kind() == Cause.Kind.USE) {
-            double[] set = traces.set(sample.cause(), sample.number());
+        if (sample.cause().hasEvent()) {
+            double[] set = traces.set(sample.cause(), sample.number(), doubts.get(sample.number()));
             Arrays.setAll(left, i -> left[i] - set[i]);
         }
         return left;

@@ -20,7 +20,7 @@ import java.util.Optional;
 
 /**
  * What one event leaves of itself in the steps of a knife, day by day after it: daily means with the event less those
- * without, everything at its value, and what it takes off the width for good.
+ * without, everything but the speed of water at its value, and what it takes off the width for good.
  */
 final class UseTrace {
     /** Longest that is looked back, days. */
@@ -42,8 +42,9 @@ final class UseTrace {
      * @param setup the knife where it lives, in the hours of a year
      * @param before the day
      * @param points where steps are wanted
+     * @param speed the speed of water in the scale
      */
-    UseTrace(BondedEngine.Setup setup, Event event, LocalDate before, List<MeasuringPoint> points) {
+    UseTrace(BondedEngine.Setup setup, Event event, LocalDate before, List<MeasuringPoint> points, Doubt speed) {
         this.setup = setup;
         this.knife = setup.knife();
         this.handle = SectionPlan.handle(knife);
@@ -53,8 +54,8 @@ final class UseTrace {
         EventSchedule once = new EventSchedule(
                 List.of(new EventOccurrence(event, first * DAY_SECONDS + NOON_SECONDS, Double.POSITIVE_INFINITY, 1)),
                 1);
-        Years with = new Years(once);
-        Years without = new Years(EventSchedule.none());
+        Years with = new Years(once, speed);
+        Years without = new Years(EventSchedule.none(), speed);
         int from = first + (int) Math.ceil(event.seconds() / DAY_SECONDS);
         PointSteps after = new PointSteps(setup, Doubt.NONE, with.days(from));
         PointSteps quiet = new PointSteps(setup, Doubt.NONE, without.days(from));
@@ -90,21 +91,19 @@ final class UseTrace {
         private final List<List<EventCourse>> scales = new ArrayList<>();
         private final List<EventCourse> liners;
 
-        Years(EventSchedule schedule) {
+        Years(EventSchedule schedule, Doubt speed) {
             EventRun run =
                     new EventRun(setup.destination().air(), setup.destination().outdoors(), schedule, STEP_SECONDS);
             double tang = knife.build().tang().thickness().metres();
             for (Cut cut : knife.sides()) {
                 scales.add(HandleEngine.partsOf(knife.scale(), cut).stream()
                         .map(part -> of(
-                                run,
-                                EventScale.of(part.material(), part.cut(), handle, knife.finish(), tang, Doubt.NONE)))
+                                run, EventScale.of(part.material(), part.cut(), handle, knife.finish(), tang, speed)))
                         .toList());
             }
             liners = knife.liners().stream()
-                    .map(liner -> of(
-                            run,
-                            EventScale.ofLiner(liner, handle.tangWidth().metres() / 2, knife.finish(), Doubt.NONE)))
+                    .map(liner ->
+                            of(run, EventScale.ofLiner(liner, handle.tangWidth().metres() / 2, knife.finish(), speed)))
                     .toList();
         }
 

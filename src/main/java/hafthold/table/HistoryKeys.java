@@ -129,7 +129,9 @@ final class HistoryKeys {
             throw file.problem(
                     "measured",
                     "what was measured, and when? Add a line [[measured]] and below it on = 2026-08-10 and"
-                            + " edges = \"0.2 mm shy\"");
+                            + " edges = \"0.2 mm shy\". A photo tells no step: have a steel rule laid over tang and"
+                            + " scale and sheets of copy paper slid under it, 0.1 mm each, and say"
+                            + " error = \"0.05 mm\"");
         }
         return steps;
     }

@@ -15,9 +15,16 @@ import hafthold.simulate.ReturnEngine;
 import hafthold.simulate.ReturnSample;
 import hafthold.simulate.Sampling;
 import hafthold.table.LimitTable;
+import hafthold.table.MaterialLibrary;
+import hafthold.table.TableSet;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Invented returns: a flat-sawn walnut knife made at one humidity, half a year in invented air, four weeks at the bench. */
@@ -27,12 +34,53 @@ final class ClaimOrders {
     static final LocalDate BACK = LocalDate.of(2026, 2, 20);
     static final LocalDate AT_BENCH = LocalDate.of(2026, 3, 20);
 
+    /** Of a hardwood of middling weight in the tables, m2/s. */
+    private static final double DIFFUSIVITY = 1.6e-11;
+
     private ClaimOrders() {}
 
     /** The knife, made at a humidity. */
     static FullTangKnife walnut(int madePercent) {
         return (FullTangKnife) FitOrders.fullTang(
                 "walnut-black", "flat", 110, madePercent, FitOrders.pins(5, 0.05, "hard-epoxy", 20, 90));
+    }
+
+    /** The same of wood that lets water through at so many times the speed of the tables, surely. */
+    static FullTangKnife walnut(int madePercent, double speed) {
+        try {
+            Path folder = Files.createTempDirectory("slow");
+            Path own = folder.resolve("properties.csv");
+            try {
+                Files.writeString(
+                        own,
+                        "material,property,axis,low,value,high,unit,condition,source,locator,evidence\n"
+                                + String.format(
+                                        Locale.ROOT,
+                                        "walnut-black,diffusivity,any,%1$.4g,%1$.4g,%1$.4g,m2/s,invented,workshop-judgement,,estimated%n",
+                                        speed * DIFFUSIVITY));
+                TableSet tables = TableSet.with(folder);
+                return (FullTangKnife) FitOrders.knife(
+                        String.join(
+                                "\n",
+                                "[tang]",
+                                "width = \"26 mm\"",
+                                "[scales]",
+                                "material = \"walnut-black\"",
+                                "cut = \"flat\"",
+                                "length = \"110 mm\"",
+                                "thickness = \"8 mm\"",
+                                "[made]",
+                                "humidity = \"" + madePercent + " %\"",
+                                FitOrders.pins(5, 0.05, "hard-epoxy", 20, 90)),
+                        tables,
+                        MaterialLibrary.read(tables));
+            } finally {
+                Files.delete(own);
+                Files.delete(folder);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** A home whose air is other than that of the tables by so many points. */

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hafthold.air.Event;
 import hafthold.decide.ClaimRow.Part;
+import hafthold.decide.ClaimTrials.Truth;
 import hafthold.knife.FullTangKnife;
 import hafthold.simulate.Cause;
 import hafthold.simulate.ReturnEngine;
@@ -13,6 +14,7 @@ import hafthold.simulate.ReturnSample;
 import hafthold.simulate.Sampling;
 import hafthold.table.EventTable;
 import hafthold.table.LimitTable;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -93,6 +95,66 @@ class ClaimScenariosTest {
                 assertNotEquals(ClaimVerdict.USE, claim.verdict());
             }
         }
+    }
+
+    /**
+     * Stock that was too wet, and an event besides, lately or long ago: the maker is never said to be all of it, and the event
+     * takes part in the chances. The long count is {@link ClaimCampaign}.
+     */
+    @Test
+    void anEventOnStockThatWasOffIsNotTheMakersAlone() {
+        ClaimTrials trials = new ClaimTrials(true);
+        ReturnEngine off = trials.truths(ClaimOrders.walnut(68), 0, 30);
+        for (Truth knife : ClaimTrials.far(off, EnumSet.of(Cause.Kind.USE), 10)) {
+            WeighedClaim claim = trials.judge(knife, 7);
+            assertTrue(
+                    claim.verdict() != ClaimVerdict.FINISH || ClaimRule.inPart(claim.verdict(), claim.chances()),
+                    () -> claim.verdict() + " " + claim.chances());
+            assertTrue(claim.chances().stream()
+                    .anyMatch(chance -> chance.cause().kind() == Cause.Kind.FINISH_AND_USE && chance.after() > 0));
+        }
+    }
+
+    /** A soak the day before it is measured, on stock that was far too dry: both are needed, both are named or left open. */
+    @Test
+    void twoThatBothLiftTheEdgeAreTriedTogether() {
+        Event soak = EventTable.read(FitOrders.TABLES).find("soak");
+        double dry = ClaimOrders.steps(ClaimOrders.walnut(30), ClaimOrders.home(0), true)[1];
+        double there = ClaimOrders.steps(ClaimOrders.walnut(30), ClaimOrders.home(0), true)[0];
+        Claim claim = ClaimOrders.judge(ClaimOrders.history(ERROR, true, there + 0.20, dry), SAMPLES, List.of(soak));
+        double both = claim.chances().stream()
+                .filter(chance -> chance.cause().kind() == Cause.Kind.FINISH_AND_USE)
+                .mapToDouble(CauseChance::after)
+                .sum();
+        assertTrue(both > chance(claim, Cause.FINISH), () -> claim.chances().toString());
+        assertTrue(
+                both > chance(claim, Cause.lately("soak")),
+                () -> claim.chances().toString());
+    }
+
+    /**
+     * Wood that lets water through twice as fast as the tables have it, and a wetting: the maker is not blamed for the larger
+     * set, as he was while every event was taken to act on the usual wood. Truth and judge differ in the speed alone.
+     */
+    @Test
+    void aWettingOfQuickWoodIsNotBlamedOnTheStock() {
+        ClaimTrials trials = new ClaimTrials(true);
+        ReturnEngine quick = trials.truths(ClaimOrders.walnut(50, 2), 0, 60);
+        ClaimTally tally = trials.judged(ClaimTrials.far(quick, EnumSet.of(Cause.Kind.USE), 60));
+        assertTrue(tally.wrong() <= 4, tally::toString);
+        assertEquals(0, tally.wrongAndAsGoodAsCertain(), tally::toString);
+    }
+
+    /** A caliper that is off by 0.3 mm tells nothing, and acquits nobody: that is said in place of a verdict. */
+    @Test
+    void aCoarseReadingAcquitsNobody() {
+        Claim claim = ClaimOrders.judge(ClaimOrders.history(0.3, false, -0.2), SAMPLES, List.of());
+        assertEquals(
+                ClaimVerdict.TOO_COARSE, claim.verdict(), () -> claim.chances().toString());
+        claim.chances()
+                .forEach(chance -> assertEquals(chance.before(), chance.after(), 0.06, () -> "" + claim.chances()));
+        Claim fine = ClaimOrders.judge(ClaimOrders.history(0.05, false, -0.2), SAMPLES, List.of());
+        assertNotEquals(ClaimVerdict.TOO_COARSE, fine.verdict());
     }
 
     /** Measured at the customer's only, both look alike: that is said, and neither is blamed. */

@@ -78,11 +78,15 @@ final class FitOrders {
     }
 
     static Knife knife(String text) {
+        return knife(text, TABLES, LIBRARY);
+    }
+
+    static Knife knife(String text, TableSet tables, MaterialLibrary library) {
         try {
             Path file = Files.createTempFile("knife", ".toml");
             try {
                 Files.writeString(file, text);
-                return KnifeFile.read(file, TABLES, LIBRARY).knife();
+                return KnifeFile.read(file, tables, library).knife();
             } finally {
                 Files.delete(file);
             }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hafthold.decide.Claim;
 import hafthold.decide.ClaimVerdict;
+import hafthold.knife.MeasuringPoint;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
@@ -38,7 +39,7 @@ class ClaimTextTest {
         String note = ClaimMarkdown.of(claim, BenchStyle.ENGLISH);
         assertTrue(note.startsWith("# "), note);
         ClaimAdvice advice = new ClaimAdvice(BenchStyle.ENGLISH, claim);
-        List.of(advice.back(), advice.toDo(), advice.sure())
+        List.of(advice.back(), new ClaimToDo(BenchStyle.ENGLISH, claim).words(), advice.sure())
                 .forEach(said -> said.forEach(
                         sentence -> assertTrue(note.contains("- " + MarkdownText.escape(sentence) + "\n"), sentence)));
         assertTrue(note.contains("| 8 Feb 2026 | home | edges | 0.20 shy |"), note);
@@ -52,7 +53,49 @@ class ClaimTextTest {
         String text = new ClaimText(BenchStyle.ENGLISH).of(claim);
         assertTrue(claim.mayBeInPart());
         assertTrue(text.replaceAll("\\s+", " ").contains("perhaps in part only"), text);
-        assertTrue(text.replaceAll("\\s+", " ").contains("Perhaps not yours alone: with 10 chances in 100"), text);
+        assertTrue(
+                text.replaceAll("\\s+", " ")
+                        .contains(
+                                "Perhaps not yours alone. Besides it may be that the air where it lives is other than the tables have it (10 chances in 100)"),
+                text);
+    }
+
+    /** A knife that is as it should be is told to be so, at the bench and to the customer. */
+    @Test
+    void aFlushKnifeIsSaidToBeFlush() {
+        Claim claim = InventedClaim.measured(ClaimVerdict.WEATHER, InventedClaim.edge(MeasuringPoint.EDGES, 0.01));
+        assertTrue(claim.isFlush());
+        assertTrue(new ClaimWords(BenchStyle.ENGLISH, claim).verdict().startsWith("Nothing amiss"));
+        String customer = new ClaimForCustomer(BenchStyle.ENGLISH, claim).words();
+        assertTrue(customer.startsWith("We find nothing wrong") && !customer.contains("sand"), customer);
+        assertFalse(String.join(" ", new ClaimToDo(BenchStyle.ENGLISH, claim).words())
+                .contains("Do not sand it flush"));
+        assertFalse(InventedClaim.of(ClaimVerdict.WEATHER).isFlush());
+    }
+
+    /** Damp moves both sides alike: one proud and one shy on a day is a slip or scales that sit askew. */
+    @Test
+    void sidesThatGoApartAreNamed() {
+        Claim claim = InventedClaim.measured(
+                ClaimVerdict.NOT_EXPLAINED,
+                InventedClaim.edge(MeasuringPoint.EDGE_LEFT, -0.2),
+                InventedClaim.edge(MeasuringPoint.EDGE_RIGHT, 0.2));
+        String said = new ClaimWords(BenchStyle.ENGLISH, claim).verdict();
+        assertTrue(said.contains("go apart by 0.40\u00a0mm") || said.contains("go apart by 0.40 mm"), said);
+        assertTrue(String.join(" ", new ClaimToDo(BenchStyle.ENGLISH, claim).words())
+                .contains("Measure again"));
+    }
+
+    /** What was suspected and would leave no trace is neither tried nor cleared, and that is said first. */
+    @Test
+    void whatWasSuspectedInVainIsNamed() {
+        Claim claim = InventedClaim.of(ClaimVerdict.NOT_EXPLAINED);
+        assertEquals(List.of(), claim.suspectedInVain());
+        Claim vain = InventedClaim.suspecting(ClaimVerdict.NOT_EXPLAINED, "dishwasher", "soak");
+        assertEquals(List.of("dishwasher"), vain.suspectedInVain());
+        assertTrue(new ClaimWords(BenchStyle.ENGLISH, vain)
+                .verdict()
+                .contains("dishwasher would not show in what was measured"));
     }
 
     @Test

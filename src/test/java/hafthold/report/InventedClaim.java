@@ -86,6 +86,43 @@ final class InventedClaim {
                         Finding.Kind.DEFAULT, "since.delivered", Message.verbatim("Invented sentence on a default."))));
     }
 
+    /** The same with other steps measured at the customer's. */
+    static Claim measured(ClaimVerdict verdict, MeasuredStep... steps) {
+        return of(verdict, List.of(steps), List.of("soak"));
+    }
+
+    /** The same with other events suspected. */
+    static Claim suspecting(ClaimVerdict verdict, String... events) {
+        return of(verdict, of(verdict).history().measured(), List.of(events));
+    }
+
+    private static Claim of(ClaimVerdict verdict, List<MeasuredStep> steps, List<String> suspected) {
+        Claim claim = of(verdict);
+        KnifeHistory history = claim.history();
+        return new Claim(
+                claim.knife(),
+                claim.home(),
+                new KnifeHistory(history.finished(), history.delivered(), history.bench(), steps, suspected),
+                verdict,
+                claim.sure(),
+                steps.stream()
+                        .map(step -> row(step, mm(-0.05, 0, 0.05), 0.5, true, mm(-0.01, 0, 0.01)))
+                        .toList(),
+                claim.chances(),
+                claim.retrue(),
+                claim.year(),
+                claim.course(),
+                claim.thinsOverFree(),
+                claim.samples(),
+                claim.effectiveSamples(),
+                claim.findings());
+    }
+
+    /** A step at the customer's, mm. */
+    static MeasuredStep edge(MeasuringPoint point, double step) {
+        return step(AT_HOME, point, step, 0.05);
+    }
+
     private static ClaimRow row(
             MeasuredStep measured, Band expected, double asFarOut, boolean consistent, Band settled) {
         double whole = measured.step().metres();

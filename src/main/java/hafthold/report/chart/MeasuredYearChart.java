@@ -1,6 +1,5 @@
 package hafthold.report.chart;
 
-import hafthold.report.chart.SvgSheet.Anchor;
 import java.util.List;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
@@ -11,7 +10,6 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
  * @param readings what was measured
  */
 public record MeasuredYearChart(YearChart year, List<Reading> readings) {
-    private static final double ROOM = 8;
     private static final double HALF_CAP = 4;
 
     /** Keeps its own copy. */
@@ -40,9 +38,20 @@ public record MeasuredYearChart(YearChart year, List<Reading> readings) {
     }
 
     private SvgSheet sheet(SheetFormat format) {
-        SvgSheet sheet = year.sheet(format);
         YearLayout layout = year.layout(format);
         Span axis = year.span();
+        SvgSheet sheet = year.sheet(format, words -> {
+            for (Reading reading : readings) {
+                words.keepOff(
+                        layout.x(reading.day()) - HALF_CAP,
+                        layout.y(axis, reading.value() + reading.error()),
+                        layout.x(reading.day()) + HALF_CAP,
+                        layout.y(axis, reading.value() - reading.error()));
+            }
+            for (Reading reading : readings) {
+                words.mark(layout.x(reading.day()), layout.y(axis, reading.value()), reading.label());
+            }
+        });
         for (Reading reading : readings) {
             double x = layout.x(reading.day());
             double low = layout.y(axis, reading.value() - reading.error());
@@ -51,13 +60,6 @@ public record MeasuredYearChart(YearChart year, List<Reading> readings) {
             sheet.rule(x - HALF_CAP, low, x + HALF_CAP, low, Ink.TEXT, HouseStyle.solid(1.6));
             sheet.rule(x - HALF_CAP, high, x + HALF_CAP, high, Ink.TEXT, HouseStyle.solid(1.6));
             sheet.paths(PlotTrace.of(SeriesMarkers.DIAMOND, Ink.TEXT, x, layout.y(axis, reading.value())));
-            boolean isLate = x + ROOM + format.widthOf(reading.label()) > layout.left() + layout.plotWidth();
-            sheet.text(
-                    isLate ? x - ROOM : x + ROOM,
-                    layout.y(axis, reading.value()) - HALF_CAP,
-                    isLate ? Anchor.END : Anchor.START,
-                    Ink.TEXT,
-                    reading.label());
         }
         return sheet;
     }

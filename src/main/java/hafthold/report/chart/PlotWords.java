@@ -11,41 +11,54 @@ import java.util.stream.IntStream;
 /** Words that stand in the plot of a year: none over another, none across an upright line. */
 final class PlotWords {
     /** Places for words on a line, as shares from left to right, the most welcome first. */
-    private static final double[] PLACES = {1, 0, 0.5, 0.25, 0.75};
+    private static final double[] PLACES = {1, 0, 0.5, 0.25, 0.75, 0.125, 0.375, 0.625, 0.875};
+
+    /** Room between a mark and its words, drawing units. */
+    private static final double BESIDE = 8;
+
+    /** Room that is enough, drawing units: more of it is no more welcome. */
+    private static final double AMPLE = 24;
+
+    /** How far words reach below their base line, as a share of their size. */
+    private static final double DESCENT = 0.25;
 
     /** Room between words and an upright line, drawing units. */
     private static final double CLEAR = 6;
 
     private final SvgSheet sheet;
     private final YearLayout layout;
+    private final Span axis;
+    private final List<YearLine> lines;
     private final OptionalDouble upright;
-    private final List<Taken> taken = new ArrayList<>();
+    private final double size;
+    private final List<Box> taken = new ArrayList<>();
 
-    /**
-     * Words that stand already.
-     *
-     * @param left where they begin, drawing units
-     * @param width how wide they are
-     * @param base their base line
-     */
-    private record Taken(double left, double width, double base) {
-
-        boolean isHit(Taken other, double lineHeight) {
-            return Math.abs(base - other.base) < lineHeight
-                    && left < other.left + other.width
-                    && other.left < left + width;
+    /** A part of the sheet, drawing units, downwards. */
+    private record Box(double left, double top, double right, double foot) {
+        boolean isHit(Box other) {
+            return left < other.right && other.left < right && top < other.foot && other.top < foot;
         }
     }
 
     /**
      * Words on a sheet.
      *
+     * @param axis upright axis
+     * @param lines lines of the chart
      * @param upright day of a line that no words may stand across, 0 to 365
      */
-    PlotWords(SvgSheet sheet, YearLayout layout, OptionalDouble upright) {
+    PlotWords(SvgSheet sheet, YearLayout layout, Span axis, List<YearLine> lines, OptionalDouble upright) {
         this.sheet = sheet;
         this.layout = layout;
+        this.axis = axis;
+        this.lines = lines;
         this.upright = upright;
+        this.size = layout.format().fontSize();
+    }
+
+    /** Keeps words off a part of the sheet. */
+    void keepOff(double left, double top, double right, double foot) {
+        taken.add(new Box(left, top, right, foot));
     }
 
     /** What lies above and below zero, at the right end of the plot, or left of a line that stands there. */
@@ -59,37 +72,72 @@ final class PlotWords {
         double foot = layout.top() + layout.plotHeight() - 6.0;
         sheet.strongText(right, top, Anchor.END, Ink.PROUD, line.above());
         sheet.strongText(right, foot, Anchor.END, Ink.SHY, line.below());
-        taken.add(new Taken(right - width, width, top));
-        taken.add(new Taken(right - width, width, foot));
+        taken.add(words(right - width, width, top));
+        taken.add(words(right - width, width, foot));
+    }
+
+    /**
+     * Sets the words of a mark beside it, where the lines leave most room.
+     *
+     * @param x where it lies on the sheet
+     * @param y likewise
+     */
+    void mark(double x, double y, String label) {
+        double width = layout.format().widthOf(label);
+        List<Box> places = new ArrayList<>();
+        for (double left : new double[] {x + BESIDE, x - BESIDE - width}) {
+            for (double base : new double[] {y - 4, y + size * 0.35, y + size}) {
+                places.add(words(left, width, base));
+            }
+        }
+        Box best = roomiest(places.stream()
+                .filter(place -> place.left >= layout.left() && place.right <= layout.left() + layout.plotWidth())
+                .toList());
+        set(best, Ink.TEXT, label);
     }
 
     /**
      * Sets the words of a limit where the lines leave most room, on its outer side while that is on the plot.
      *
-     * @param height where it lies on the sheet
      * @param isNegative whether its outer side is below
-     * @param lines lines of the chart
      */
-    void limit(LimitMark limit, double height, boolean isNegative, List<YearLine> lines) {
-        double lineHeight = layout.format().fontSize() + 1.0;
+    void limit(LimitMark limit, boolean isNegative) {
+        double height = layout.y(axis, limit.value());
+        double lineHeight = size + 1.0;
         double width = layout.format().widthOf(limit.label());
         double days =
                 width / layout.plotWidth() * (layout.x().highest() - layout.x().lowest());
         boolean isBelow = isNegative && height + lineHeight < layout.top() + layout.plotHeight();
         double base = isBelow || height - lineHeight < layout.top() ? height + lineHeight : height - 4;
-        double best = 0;
-        double bestRoom = -1;
-        for (double start : starts(days)) {
-            Taken here = new Taken(layout.x(start), width, base);
-            boolean isTaken = taken.stream().anyMatch(words -> words.isHit(here, lineHeight));
-            double room = isTaken ? 0 : room(lines, limit.value(), start, start + days);
+        set(
+                roomiest(starts(days).stream()
+                        .map(start -> words(layout.x(start), width, base))
+                        .toList()),
+                Ink.LIMIT,
+                limit.label());
+    }
+
+    private Box words(double left, double width, double base) {
+        return new Box(left, base - size, left + width, base + size * DESCENT);
+    }
+
+    private void set(Box place, Ink ink, String label) {
+        taken.add(place);
+        sheet.text(place.left, place.foot - size * DESCENT, Anchor.START, ink, label);
+    }
+
+    /** The first of the places with most room that nothing stands on; where there is none, with least run through. */
+    private Box roomiest(List<Box> places) {
+        Box best = places.get(0);
+        double bestRoom = Double.NEGATIVE_INFINITY;
+        for (Box place : places) {
+            double room = taken.stream().anyMatch(place::isHit) ? -YearDays.DAYS : Math.min(AMPLE, room(place));
             if (room > bestRoom + 1e-9) {
-                best = start;
+                best = place;
                 bestRoom = room;
             }
         }
-        taken.add(new Taken(layout.x(best), width, base));
-        sheet.text(layout.x(best), base, Anchor.START, Ink.LIMIT, limit.label());
+        return best;
     }
 
     /** Days that words of some days' width may begin on, the most welcome first. */
@@ -106,14 +154,18 @@ final class PlotWords {
                 .toList();
     }
 
-    /** Least distance of the lines from a value over some days. */
-    private static double room(List<YearLine> lines, double value, double firstDay, double lastDay) {
-        return lines.stream()
-                .mapToDouble(line -> IntStream.rangeClosed((int) firstDay, (int) lastDay)
-                        .mapToDouble(day -> Math.abs(YearDays.valueAt(line.daily(), day) - value))
-                        .min()
-                        .orElse(0))
-                .min()
-                .orElse(0);
+    /** Least distance of the lines from words, drawing units; below 0, the days on which one runs through them. */
+    private double room(Box words) {
+        return lines.stream().mapToDouble(line -> room(words, line)).min().orElse(0);
+    }
+
+    private double room(Box words, YearLine line) {
+        double[] away = IntStream.range(0, (int) YearDays.DAYS)
+                .filter(day -> layout.x(day) > words.left - CLEAR && layout.x(day) < words.right + CLEAR)
+                .mapToDouble(day -> layout.y(axis, YearDays.valueAt(line.daily(), day)))
+                .map(height -> Math.max(0, Math.max(words.top - height, height - words.foot)))
+                .toArray();
+        long through = Arrays.stream(away).filter(distance -> distance == 0).count();
+        return through > 0 ? -through : Arrays.stream(away).min().orElse(0);
     }
 }

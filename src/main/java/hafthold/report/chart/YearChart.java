@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.knowm.xchart.XYChart;
@@ -68,7 +69,7 @@ public record YearChart(
 
     /** The picture before it is written out. */
     SvgSheet sheet(SheetFormat format) {
-        return sheet(format, OptionalDouble.empty());
+        return sheet(format, OptionalDouble.empty(), words -> {});
     }
 
     /**
@@ -77,15 +78,25 @@ public record YearChart(
      * @param upright day that no words may stand across, 0 to 365
      */
     SvgSheet sheet(SheetFormat format, OptionalDouble upright) {
+        return sheet(format, upright, words -> {});
+    }
+
+    /** Likewise, with words of marks that come before those of the limits. */
+    SvgSheet sheet(SheetFormat format, Consumer<PlotWords> marks) {
+        return sheet(format, OptionalDouble.empty(), marks);
+    }
+
+    private SvgSheet sheet(SheetFormat format, OptionalDouble upright, Consumer<PlotWords> marks) {
         YearLayout layout = layout(format);
         Span y = span();
         SvgSheet sheet = new SvgSheet(id, format, layout.height());
         sheet.plot(layout.left(), layout.top(), PlotTrace.of(plot(layout, y)));
         axisWords(sheet, layout, y);
-        PlotWords plotWords = new PlotWords(sheet, layout, upright);
+        PlotWords plotWords = new PlotWords(sheet, layout, y, lines, upright);
         zero.ifPresent(plotWords::zero);
+        marks.accept(plotWords);
         for (LimitMark limit : drawnLimits()) {
-            plotWords.limit(limit, layout.y(y, limit.value()), zero.isPresent() && limit.value() < 0, lines);
+            plotWords.limit(limit, zero.isPresent() && limit.value() < 0);
         }
         names(sheet, layout, y);
         return sheet;
