@@ -162,6 +162,9 @@ final class SeasonCommand implements Callable<Integer> {
         String followed = stock.reading().isPresent() ? "note.shop.read" : "note.shop.blank";
         findings.add(new Finding(Finding.Kind.ESTIMATE, "workshop", Message.of(followed)));
         findings.add(new Finding(Finding.Kind.ESTIMATE, "workshop", glueUp(stock.gluedDays())));
+        if (stock.reading().isPresent() && stock.gluedDays() > 0) {
+            findings.add(new Finding(Finding.Kind.ESTIMATE, "workshop", Message.of("note.shop.glued-read")));
+        }
         findings.add(new Finding(Finding.Kind.ESTIMATE, "workshop", Message.of("note.shop.settling")));
         findings.add(new Finding(Finding.Kind.ESTIMATE, "workshop", Message.of("note.shop.limits")));
         return new SeasonPlanner(classes, work, SeasonTable.read(set), draws)

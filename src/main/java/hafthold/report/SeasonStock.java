@@ -40,7 +40,9 @@ record SeasonStock(BenchStyle style, Season season, SeasonAnswer answer) {
                 "settled",
                 style.percent(reading.settledFraction()),
                 "doubt",
-                style.fixed(100 * reading.doubtFraction(), 1));
+                style.fixed(100 * reading.doubtFraction(), 1),
+                "apart",
+                style.fixed(100 * reading.apartFraction(), 1));
     }
 
     private String reckoned() {
@@ -55,13 +57,21 @@ record SeasonStock(BenchStyle style, Season season, SeasonAnswer answer) {
                 style.percent(week.blank().coreFraction()));
     }
 
+    /** What it held at glue-up; of stock that was read beside what the workshop's year alone says of that day. */
     private String glued() {
+        double glued = answer.blank().gluedFraction(answer.now());
+        double ofYear = answer.blank()
+                .reading()
+                .map(reading -> glued + reading.settledFraction() - reading.readFraction())
+                .orElse(glued);
         return style.say(
-                "season.glued",
+                answer.blank().reading().isPresent() ? "season.glued.read" : "season.glued",
                 "span",
                 style.counted("day", season.stock().gluedDays()),
                 "glued",
-                style.percent(answer.blank().gluedFraction(answer.now())),
+                style.percent(glued),
+                "year",
+                style.percent(ofYear),
                 "sanded",
                 style.percent(answer.today().year().moisture().finish()));
     }

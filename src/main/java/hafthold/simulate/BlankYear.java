@@ -52,7 +52,11 @@ public final class BlankYear {
      */
     record Occasion(OptionalInt readOn, int gluedDays) {
 
-        /** Mean over a week of what holds so many days before, or of the day of the reading alone in its week. */
+        /**
+         * Mean over a week of what holds so many days before, or of the day of the reading alone in its week. Of stock that
+         * was glued before it was read nobody knows the past: it is taken to have followed the workshop's year all along,
+         * as far off it as the reading is (assumed), so that glue-up and reading speak of the same stock.
+         */
         double weekly(double[] days, int week, int daysBefore) {
             int first = firstDay(week);
             int next = firstDay(week + 1);
@@ -62,9 +66,20 @@ public final class BlankYear {
             }
             double sum = 0;
             for (int day = first; day < next; day++) {
-                sum += days[Math.floorMod(day - daysBefore, CommonYear.DAYS)];
+                double then = days[Math.floorMod(day - daysBefore, CommonYear.DAYS)];
+                sum += isBeforeReading(day, daysBefore) ? Math.max(0, then + offYear(days)) : then;
             }
             return sum / (next - first);
+        }
+
+        private boolean isBeforeReading(int day, int daysBefore) {
+            return readOn.isPresent() && Math.floorMod(day - readOn.getAsInt(), CommonYear.DAYS) < daysBefore;
+        }
+
+        /** How far the reading lies off the workshop's year, to which the stock has gone back by the day before it. */
+        private double offYear(double[] days) {
+            int read = readOn.orElseThrow();
+            return days[read] - days[Math.floorMod(read - 1, CommonYear.DAYS)];
         }
     }
 
@@ -80,7 +95,12 @@ public final class BlankYear {
 
         /** True where they lie further apart than that. */
         public boolean contradicts() {
-            return Math.abs(readFraction - settledFraction) > doubtFraction;
+            return apartFraction() > doubtFraction;
+        }
+
+        /** How far they lie apart, kg/kg. */
+        public double apartFraction() {
+            return Math.abs(readFraction - settledFraction);
         }
     }
 

@@ -56,6 +56,22 @@ class SeasonCommandTest {
                         .count());
     }
 
+    /**
+     * A reading of 10 % in a workshop whose year says 13.6 %: the answer may not call the same stock 13 % damp three weeks
+     * before without saying where that comes from (common practice, no source).
+     */
+    @Test
+    void glueUpBeforeAReadingGoesByTheReadingAndSaysSo() {
+        Bench season = run(
+                WHO,
+                SHOP,
+                List.of("--today", "2026-07-15", "--samples", "1", "--blank-moisture", "10 %", "--glued-days", "21"));
+        String said = flat(season);
+        assertTrue(said.contains("they lie 3.6 points apart"), said);
+        assertTrue(said.contains("glued 21 days ago at 9.5 %, reckoned back from your meter"), said);
+        assertTrue(said.contains("alone says 13.1 % for that day; the meter is used"), said);
+    }
+
     @Test
     void checkAnswersFourUnlessItMayBeDoneToday() {
         assertEquals(
