@@ -57,15 +57,24 @@ record SeasonTables(BenchStyle style, Season season) {
     String call(SeasonAnswer answer) {
         return switch (answer.finish().call()) {
             case GO -> style.say("season.cell.go");
-            case WAIT ->
-                style.say(
-                        "season.cell.wait",
-                        "days",
-                        style.counted("day", answer.finish().waitDays()));
+            case WAIT -> wait(answer);
             case CONDITION -> style.say("season.cell.condition");
             case CHANGE -> style.say("season.cell.change");
             case OPEN -> style.say("season.cell.open");
         };
+    }
+
+    private String wait(SeasonAnswer answer) {
+        String days = style.counted("day", answer.finish().waitDays());
+        return new SeasonWords(style, season, answer)
+                .soonerBox()
+                .map(air -> style.say(
+                        "season.cell.wait.box",
+                        "box",
+                        SettlingWords.span(style, air.blankDays().value()),
+                        "days",
+                        days))
+                .orElseGet(() -> style.say("season.cell.wait", "days", days));
     }
 
     /** Headings of the year at the bench. */

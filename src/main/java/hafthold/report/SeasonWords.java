@@ -1,6 +1,5 @@
 package hafthold.report;
 
-import hafthold.air.CommonYear;
 import hafthold.decide.DaySpan;
 import hafthold.decide.Season;
 import hafthold.decide.SeasonAnswer;
@@ -12,6 +11,7 @@ import hafthold.quantity.Band;
 import hafthold.simulate.Step;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -32,6 +32,7 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
     /** Everything about sanding today: what to do, what comes of it, what else may be done. */
     List<String> finish() {
         List<String> sentences = new ArrayList<>(List.of(call()));
+        soonerBox().ifPresent(air -> sentences.add(settled("season.sooner-condition", air)));
         if (takesWater()) {
             sentences.addAll(new SeasonStock(style, season, answer).sentences());
         }
@@ -55,13 +56,22 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
         if (answer.finish().call() == Call.CHANGE) {
             sentences.addAll(otherCuts());
         }
-        if (answer.finish().call() == Call.WAIT) {
-            answer.conditioning()
-                    .filter(air -> air.blankDays().value() > 0)
-                    .ifPresent(air -> sentences.add(
-                            settled(isSooner(air) ? "season.sooner-condition" : "season.or-condition", air)));
+        if (soonerBox().isEmpty()) {
+            box().ifPresent(air -> sentences.add(settled("season.or-condition", air)));
         }
         return sentences;
+    }
+
+    /** A box that may be used instead of waiting. */
+    private Optional<Conditioning> box() {
+        return answer.conditioning()
+                .filter(air -> answer.finish().call() == Call.WAIT)
+                .filter(air -> air.blankDays().value() > 0);
+    }
+
+    /** One that is there before the workshop's air even where water goes slowly through the piece. */
+    Optional<Conditioning> soonerBox() {
+        return box().filter(air -> air.blankDays().high() < answer.finish().waitDays());
     }
 
     /** The call of the day in one sentence. */
@@ -69,23 +79,7 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
         String day = style.dayOfHour(HOURS_A_DAY * day());
         return switch (answer.finish().call()) {
             case GO -> style.say("season.finish.go", "day", day);
-            case WAIT ->
-                answer.conditioning()
-                        .filter(this::isSooner)
-                        .map(air -> style.say(
-                                "season.finish.wait-or-box",
-                                "day",
-                                day,
-                                "span",
-                                waiting(),
-                                "until",
-                                waitedUntil(),
-                                "box",
-                                SettlingWords.span(style, air.blankDays().value()),
-                                "humidity",
-                                humidity(air)))
-                        .orElseGet(() ->
-                                style.say("season.finish.wait", "day", day, "span", waiting(), "until", waitedUntil()));
+            case WAIT -> wait(day);
             case CONDITION ->
                 answer.conditioning()
                         .map(air -> settled("season.finish.condition", air))
@@ -95,18 +89,24 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
         };
     }
 
-    private String waiting() {
-        return style.counted("day", answer.finish().waitDays());
-    }
-
-    private String waitedUntil() {
-        return style.dayOfHour(HOURS_A_DAY * ((day() + answer.finish().waitDays()) % CommonYear.DAYS));
-    }
-
-    /** Whether stock that is not at rest yet gets there in a box before its next good week, even if it is slow. */
-    private boolean isSooner(Conditioning air) {
-        return air.blankDays().value() > 0
-                && air.blankDays().high() < answer.finish().waitDays();
+    /** Both ways in one breath where a box is the sooner one: who reads no further must not wait for months. */
+    private String wait(String day) {
+        String span = style.counted("day", answer.finish().waitDays());
+        String until = style.dayOfHour(HOURS_A_DAY * ((day() + answer.finish().waitDays()) % 365));
+        return soonerBox()
+                .map(air -> style.say(
+                        "season.finish.wait.box",
+                        "day",
+                        day,
+                        "box",
+                        SettlingWords.span(style, air.blankDays().value()),
+                        "humidity",
+                        Long.toString(Math.round(100 * air.humidityFraction())),
+                        "span",
+                        span,
+                        "until",
+                        until))
+                .orElseGet(() -> style.say("season.finish.wait", "day", day, "span", span, "until", until));
     }
 
     /** What is said of letting it settle in some air first. */
@@ -145,15 +145,11 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
         return style.say(
                 "season.air",
                 "humidity",
-                humidity(air),
+                Long.toString(Math.round(100 * air.humidityFraction())),
                 "celsius",
                 style.fixed(air.celsius(), 0),
                 "moisture",
                 style.percent(air.moistureFraction()));
-    }
-
-    private static String humidity(Conditioning air) {
-        return Long.toString(Math.round(100 * air.humidityFraction()));
     }
 
     private String conditioningDays(Conditioning air) {

@@ -72,6 +72,21 @@ class SeasonCommandTest {
         assertTrue(said.contains("alone says 13.1 % for that day; the meter is used"), said);
     }
 
+    /**
+     * Walnut at 6 % in January for a mild damp coast: the workshop's air brings it in April, a box in weeks. Who reads only the
+     * first sentence must have heard of both, the sooner one first (common practice, no source: boxes are held for that).
+     */
+    @Test
+    void aSoonerBoxStandsInTheFirstSentence() {
+        List<String> order = List.of("season", "--place", "sanfrancisco", "--material", "walnut-black");
+        List<String> shop = List.of("--shop-rh-january", "30 %", "--shop-rh-july", "60 %");
+        String said = flat(run(order, shop, List.of("--today", "2026-01-10")));
+        String first = said.substring(said.indexOf("Today, 10 January"));
+        first = first.substring(0, first.indexOf(". "));
+        assertTrue(first.contains("4 weeks in a box at 58") && first.contains("103 days in your workshop's"), first);
+        assertTrue(first.indexOf("box") < first.indexOf("103 days"), first);
+    }
+
     @Test
     void checkAnswersFourUnlessItMayBeDoneToday() {
         assertEquals(
