@@ -32,6 +32,11 @@ final class ColdStarts {
         COMMANDS.put("compare, whole rack, outdoors by the hour, 1 sample", rack + " --setting outdoors --samples 1");
         COMMANDS.put("compare, whole rack, outdoors by the hour, 100 samples", rack + " --setting outdoors");
         COMMANDS.put("fit, 100 samples", "fit src/jmh/resources/knife.toml");
+        COMMANDS.put("claim, the example", "claim reports/returned-knife/knife.toml");
+        COMMANDS.put("stock, the example", "stock reports/stock-shelf/stock.toml");
+        COMMANDS.put(
+                "season, one wood, 100 samples",
+                "season --place oslo --material walnut-black --shop-rh-january 35% --shop-rh-july 72% --today 2026-07-15");
         String some = "atlas --format csv --material walnut-black,maple-sugar,teak,linen-phenolic-le";
         String more = some + ",glass-epoxy-g10,acrylic-cast,antler-reindeer,horn-buffalo";
         for (int threads = 1; threads <= Runtime.getRuntime().availableProcessors(); threads++) {
