@@ -65,7 +65,7 @@ final class ClaimRule {
                 .filter(kind -> kind != Kind.WEATHER && isNamed(chances, kind))
                 .max(Comparator.<Kind>comparingInt(kind -> kind.both().size())
                         .thenComparing(kind -> including(chances, kind)))
-                .map(kind -> ClaimVerdict.valueOf(kind.name()))
+                .map(ClaimVerdict::naming)
                 .orElse(ClaimVerdict.OPEN);
     }
 
@@ -88,24 +88,21 @@ final class ClaimRule {
 
     /** Chance of the cause that the verdict names, alone or with another; 0 where it names none. */
     static double sure(ClaimVerdict verdict, List<CauseChance> chances) {
-        return switch (verdict) {
-            case OPEN, NOT_EXPLAINED, TOO_COARSE -> 0;
-            default -> including(chances, Kind.valueOf(verdict.name()));
-        };
+        return verdict.kind().map(kind -> including(chances, kind)).orElse(0.0);
     }
 
     /** What may have acted besides the one that a verdict names, with the chance of both; none where it names two. */
     static Map<Kind, Double> besides(ClaimVerdict verdict, List<CauseChance> chances) {
         Map<Kind, Double> besides = new EnumMap<>(Kind.class);
-        for (Kind kind : Kind.values()) {
-            for (Kind named : Kind.SINGLE) {
-                if (named.name().equals(verdict.name()) && kind.both().contains(named)) {
-                    kind.both().stream()
+        verdict.kind().ifPresent(named -> {
+            for (Kind two : Kind.values()) {
+                if (two.both().contains(named)) {
+                    two.both().stream()
                             .filter(other -> other != named)
-                            .forEach(other -> besides.put(other, chance(chances, kind)));
+                            .forEach(other -> besides.put(other, chance(chances, two)));
                 }
             }
-        }
+        });
         return besides;
     }
 

@@ -88,6 +88,18 @@ public record SeasonAnswer(
         OPEN
     }
 
+    /** Other air to settle in that may be used instead of waiting: of stock that is not at rest there already. */
+    public Optional<Conditioning> box() {
+        return conditioning
+                .filter(air -> finish.call() == Call.WAIT)
+                .filter(air -> air.blankDays().value() > 0);
+    }
+
+    /** The same where it is there before the workshop's air, even if water goes slowly through the piece. */
+    public Optional<Conditioning> soonerBox() {
+        return box().filter(air -> air.blankDays().high() < finish.waitDays());
+    }
+
     /**
      * Whether to glue up today.
      *

@@ -87,22 +87,21 @@ record ClaimToDo(BenchStyle style, Claim claim) {
                 words.step(MeasuringPoint.EDGES, -retrue.shyAfter().value()),
                 "proud",
                 words.step(MeasuringPoint.EDGES, retrue.proudAfter().value())));
-        said.add(
-                retrue.months().size() == ALL_MONTHS
-                        ? say("do.months.any")
-                        : retrue.months().isEmpty()
-                                ? say("do.months.never")
-                                : say(
-                                        "do.months",
-                                        "months",
-                                        style.joined(
-                                                "comma",
-                                                retrue.months().stream()
-                                                        .map(style::month)
-                                                        .toList())));
+        said.add(months());
         said.add(keep());
         nextOne(humidity.value()).ifPresent(said::add);
         return said;
+    }
+
+    /** In which months it may be trued up where it lives. */
+    private String months() {
+        List<String> months = claim.retrue().months().stream().map(style::month).toList();
+        if (months.isEmpty()) {
+            return say("do.months.never");
+        }
+        return months.size() == ALL_MONTHS
+                ? say("do.months.any")
+                : say("do.months", "months", style.joined("comma", months));
     }
 
     /** What the weather alone makes of it through the year. */

@@ -66,8 +66,7 @@ record SeasonTables(BenchStyle style, Season season) {
 
     private String wait(SeasonAnswer answer) {
         String days = style.counted("day", answer.finish().waitDays());
-        return new SeasonWords(style, season, answer)
-                .soonerBox()
+        return answer.soonerBox()
                 .map(air -> style.say(
                         "season.cell.wait.box",
                         "box",

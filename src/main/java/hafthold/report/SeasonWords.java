@@ -1,5 +1,6 @@
 package hafthold.report;
 
+import hafthold.air.CommonYear;
 import hafthold.decide.DaySpan;
 import hafthold.decide.Season;
 import hafthold.decide.SeasonAnswer;
@@ -11,7 +12,6 @@ import hafthold.quantity.Band;
 import hafthold.simulate.Step;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -32,7 +32,7 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
     /** Everything about sanding today: what to do, what comes of it, what else may be done. */
     List<String> finish() {
         List<String> sentences = new ArrayList<>(List.of(call()));
-        soonerBox().ifPresent(air -> sentences.add(settled("season.sooner-condition", air)));
+        answer.soonerBox().ifPresent(air -> sentences.add(settled("season.sooner-condition", air)));
         if (takesWater()) {
             sentences.addAll(new SeasonStock(style, season, answer).sentences());
         }
@@ -56,22 +56,10 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
         if (answer.finish().call() == Call.CHANGE) {
             sentences.addAll(otherCuts());
         }
-        if (soonerBox().isEmpty()) {
-            box().ifPresent(air -> sentences.add(settled("season.or-condition", air)));
+        if (answer.soonerBox().isEmpty()) {
+            answer.box().ifPresent(air -> sentences.add(settled("season.or-condition", air)));
         }
         return sentences;
-    }
-
-    /** A box that may be used instead of waiting. */
-    private Optional<Conditioning> box() {
-        return answer.conditioning()
-                .filter(air -> answer.finish().call() == Call.WAIT)
-                .filter(air -> air.blankDays().value() > 0);
-    }
-
-    /** One that is there before the workshop's air even where water goes slowly through the piece. */
-    Optional<Conditioning> soonerBox() {
-        return box().filter(air -> air.blankDays().high() < answer.finish().waitDays());
     }
 
     /** The call of the day in one sentence. */
@@ -92,8 +80,8 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
     /** Both ways in one breath where a box is the sooner one: who reads no further must not wait for months. */
     private String wait(String day) {
         String span = style.counted("day", answer.finish().waitDays());
-        String until = style.dayOfHour(HOURS_A_DAY * ((day() + answer.finish().waitDays()) % 365));
-        return soonerBox()
+        String until = style.dayOfHour(HOURS_A_DAY * ((day() + answer.finish().waitDays()) % CommonYear.DAYS));
+        return answer.soonerBox()
                 .map(air -> style.say(
                         "season.finish.wait.box",
                         "day",
@@ -101,7 +89,7 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
                         "box",
                         SettlingWords.span(style, air.blankDays().value()),
                         "humidity",
-                        Long.toString(Math.round(100 * air.humidityFraction())),
+                        humidity(air),
                         "span",
                         span,
                         "until",
@@ -145,11 +133,15 @@ record SeasonWords(BenchStyle style, Season season, SeasonAnswer answer) {
         return style.say(
                 "season.air",
                 "humidity",
-                Long.toString(Math.round(100 * air.humidityFraction())),
+                humidity(air),
                 "celsius",
                 style.fixed(air.celsius(), 0),
                 "moisture",
                 style.percent(air.moistureFraction()));
+    }
+
+    private static String humidity(Conditioning air) {
+        return Long.toString(Math.round(100 * air.humidityFraction()));
     }
 
     private String conditioningDays(Conditioning air) {

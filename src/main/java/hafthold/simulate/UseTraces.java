@@ -24,8 +24,9 @@ final class UseTraces {
     /** Spreads the days of events evenly over the draws: steps of the golden section. */
     private static final double GOLDEN = 0.6180339887498949;
 
+    /** Slow, as usual, quick. */
     private static final List<Doubt> SPEEDS =
-            List.of(Doubt.NONE, Doubt.alone(Input.DIFFUSIVITY, -1), Doubt.alone(Input.DIFFUSIVITY, 1));
+            List.of(Doubt.alone(Input.DIFFUSIVITY, -1), Doubt.NONE, Doubt.alone(Input.DIFFUSIVITY, 1));
 
     private final BondedEngine.Setup setup;
     private final Material leading;
@@ -78,12 +79,14 @@ final class UseTraces {
     private Speeds speeds(Event event, LocalDate before) {
         List<MeasuringPoint> points =
                 measured.stream().map(MeasuredStep::point).distinct().toList();
-        List<UseTrace> followed = (leading.water().isPresent() ? SPEEDS : SPEEDS.subList(0, 1))
-                .parallelStream()
-                        .map(speed -> new UseTrace(setup, event, before, points, speed))
-                        .toList();
-        return new Speeds(
-                followed.get(followed.size() > 1 ? 1 : 0), followed.get(0), followed.get(followed.size() - 1));
+        if (leading.water().isEmpty()) {
+            UseTrace any = new UseTrace(setup, event, before, points, Doubt.NONE);
+            return new Speeds(any, any, any);
+        }
+        List<UseTrace> followed = SPEEDS.parallelStream()
+                .map(speed -> new UseTrace(setup, event, before, points, speed))
+                .toList();
+        return new Speeds(followed.get(0), followed.get(1), followed.get(2));
     }
 
     /**
